@@ -1,0 +1,342 @@
+//! One opaque error type for the whole library.
+//!
+//! A refusal names the field, the value and what would be accepted. A validator collects every fault it sees and returns
+//! them as one [`Error`] whose further faults are in [`Error::others`].
+
+use core::fmt;
+use std::borrow::Cow;
+
+/// What kind of fault an [`Error`] reports. The numbers are fixed: C status codes and Python classes use them.
+///
+/// ```
+/// use seamwright::error::ErrorKind;
+/// assert_eq!(ErrorKind::Parse.code(), 1);
+/// assert_eq!(ErrorKind::from_code(1), Some(ErrorKind::Parse));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[non_exhaustive]
+#[repr(i32)]
+pub enum ErrorKind {
+    /// Text that does not follow the notation; the span points at the character.
+    Parse = 1,
+    /// A unit, or a named system of units, is missing or is not one for this quantity.
+    Unit = 2,
+    /// A number that is NaN or infinite.
+    NotFinite = 3,
+    /// A value outside the range that has a meaning.
+    OutOfRange = 4,
+    /// A field that is needed and is not there.
+    Missing = 5,
+    /// A name that is not known: a field, a metal, a line, a plane.
+    Unknown = 6,
+    /// Two inputs that contradict each other.
+    Conflict = 7,
+    /// Geometry that cannot be: self-crossing, overlapping, degenerate.
+    Geometry = 8,
+    /// A design that cannot be built as asked; the value says by how much it fails.
+    Impossible = 9,
+    /// A result too large for its type.
+    Overflow = 10,
+    /// A document that is not of the format or version expected.
+    Format = 11,
+    /// An input larger or deeper than the stated limit.
+    TooLarge = 12,
+    /// The caller asked the work to stop.
+    Cancelled = 13,
+    /// A fault of the library itself.
+    Internal = 255,
+}
+
+impl ErrorKind {
+    /// Every kind, in the order of its number.
+    pub const ALL: &'static [ErrorKind] = &[
+        ErrorKind::Parse,
+        ErrorKind::Unit,
+        ErrorKind::NotFinite,
+        ErrorKind::OutOfRange,
+        ErrorKind::Missing,
+        ErrorKind::Unknown,
+        ErrorKind::Conflict,
+        ErrorKind::Geometry,
+        ErrorKind::Impossible,
+        ErrorKind::Overflow,
+        ErrorKind::Format,
+        ErrorKind::TooLarge,
+        ErrorKind::Cancelled,
+        ErrorKind::Internal,
+    ];
+
+    /// The fixed number of this kind; never 0, which C uses for success.
+    #[must_use]
+    pub const fn code(self) -> i32 {
+        self as i32
+    }
+
+    /// The kind with this number, if there is one.
+    #[must_use]
+    pub fn from_code(code: i32) -> Option<ErrorKind> {
+        Self::ALL.iter().copied().find(|k| k.code() == code)
+    }
+
+    /// A short name in words, as messages show it.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            ErrorKind::Parse => "parse",
+            ErrorKind::Unit => "unit",
+            ErrorKind::NotFinite => "not finite",
+            ErrorKind::OutOfRange => "out of range",
+            ErrorKind::Missing => "missing",
+            ErrorKind::Unknown => "unknown",
+            ErrorKind::Conflict => "conflict",
+            ErrorKind::Geometry => "geometry",
+            ErrorKind::Impossible => "impossible",
+            ErrorKind::Overflow => "overflow",
+            ErrorKind::Format => "format",
+            ErrorKind::TooLarge => "too large",
+            ErrorKind::Cancelled => "cancelled",
+            ErrorKind::Internal => "internal",
+        }
+    }
+}
+
+impl fmt::Display for ErrorKind {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.name())
+    }
+}
+
+#[derive(Debug, Clone, PartialEq, Eq)]
+struct Inner {
+    kind: ErrorKind,
+    path: String,
+    message: Cow<'static, str>,
+    value: Option<String>,
+    allowed: Option<Cow<'static, str>>,
+    span: Option<(usize, usize)>,
+    cure: Option<Cow<'static, str>>,
+    others: Vec<Error>,
+}
+
+/// A refusal: what is wrong, where, with which value, and what would be accepted.
+///
+/// ```
+/// use seamwright::error::ErrorKind;
+/// use seamwright::units::Length;
+/// let e = Length::parse("12-3").unwrap_err();
+/// assert_eq!(e.kind(), ErrorKind::Parse);
+/// assert_eq!(e.value(), Some("12-3"));
+/// assert_eq!(e.span(), Some((2, 3)));
+/// ```
+#[derive(Clone, PartialEq, Eq)]
+pub struct Error(Box<Inner>);
+
+impl Error {
+    /// A fault of this kind with its message, a sentence fragment without a full stop.
+    #[must_use]
+    #[cold]
+    pub fn new(kind: ErrorKind, message: impl Into<Cow<'static, str>>) -> Self {
+        Error(Box::new(Inner { kind, path: String::new(), message: message.into(), value: None, allowed: None, span: None, cure: None, others: Vec::new() }))
+    }
+
+    /// The same fault, placed at this field. A path is written as in the job: `roof.planes[3].pitch`.
+    #[must_use]
+    pub fn at(mut self, path: impl Into<String>) -> Self {
+        self.0.path = path.into();
+        self
+    }
+
+    /// The same fault (and the others with it), its path put behind a prefix: how a caller says where a part sits.
+    #[must_use]
+    pub fn under(mut self, prefix: &str) -> Self {
+        if !prefix.is_empty() {
+            let old = core::mem::take(&mut self.0.path);
+            self.0.path = if old.is_empty() {
+                prefix.to_owned()
+            } else if old.starts_with('[') {
+                format!("{prefix}{old}")
+            } else {
+                format!("{prefix}.{old}")
+            };
+        }
+        self.0.others = core::mem::take(&mut self.0.others).into_iter().map(|o| o.under(prefix)).collect();
+        self
+    }
+
+    /// The same fault with the offending value as text.
+    #[must_use]
+    pub fn value_of(mut self, value: impl fmt::Display) -> Self {
+        self.0.value = Some(value.to_string());
+        self
+    }
+
+    /// The same fault with what would be accepted.
+    #[must_use]
+    pub fn accepts(mut self, allowed: impl Into<Cow<'static, str>>) -> Self {
+        self.0.allowed = Some(allowed.into());
+        self
+    }
+
+    /// The same fault with the byte range, in the value's text, that it points at.
+    #[must_use]
+    pub fn pointing(mut self, start: usize, end: usize) -> Self {
+        self.0.span = Some((start, end));
+        self
+    }
+
+    /// The same fault with the input that would cure it.
+    #[must_use]
+    pub fn cured_by(mut self, cure: impl Into<Cow<'static, str>>) -> Self {
+        self.0.cure = Some(cure.into());
+        self
+    }
+
+    /// The kind of fault.
+    #[must_use]
+    pub fn kind(&self) -> ErrorKind {
+        self.0.kind
+    }
+
+    /// Where the fault is, as a path into the input; empty where the whole input is at fault.
+    #[must_use]
+    pub fn path(&self) -> &str {
+        &self.0.path
+    }
+
+    /// The message alone, without path or value.
+    #[must_use]
+    pub fn message(&self) -> &str {
+        &self.0.message
+    }
+
+    /// The offending value as text.
+    #[must_use]
+    pub fn value(&self) -> Option<&str> {
+        self.0.value.as_deref()
+    }
+
+    /// What would be accepted.
+    #[must_use]
+    pub fn allowed(&self) -> Option<&str> {
+        self.0.allowed.as_deref()
+    }
+
+    /// The byte range in [`value`](Self::value) that the fault points at.
+    #[must_use]
+    pub fn span(&self) -> Option<(usize, usize)> {
+        self.0.span
+    }
+
+    /// The input that would cure it, where one can be named.
+    #[must_use]
+    pub fn cure(&self) -> Option<&str> {
+        self.0.cure.as_deref()
+    }
+
+    /// Further faults found in the same validation.
+    #[must_use]
+    pub fn others(&self) -> &[Error] {
+        &self.0.others
+    }
+}
+
+impl fmt::Display for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let e = &*self.0;
+        if !e.path.is_empty() {
+            write!(f, "{}: ", e.path)?;
+        }
+        f.write_str(&e.message)?;
+        if let Some(v) = &e.value {
+            // A value can be a whole document; a message shows its beginning.
+            let shown: String = v.chars().take(80).collect();
+            write!(f, ", got {shown:?}")?;
+            if shown.len() < v.len() {
+                f.write_str("...")?;
+            }
+        }
+        if let Some((start, _)) = e.span {
+            write!(f, " at character {}", self.column(start))?;
+        }
+        if let Some(a) = &e.allowed {
+            write!(f, "; accepted: {a}")?;
+        }
+        if let Some(c) = &e.cure {
+            write!(f, "; cure: {c}")?;
+        }
+        for o in &e.others {
+            write!(f, "\n{o}")?;
+        }
+        Ok(())
+    }
+}
+
+impl Error {
+    fn column(&self, byte: usize) -> usize {
+        self.0.value.as_deref().and_then(|v| v.get(..byte)).map_or(byte, |s| s.chars().count()) + 1
+    }
+}
+
+impl fmt::Debug for Error {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(f, "Error({:?}: {self})", self.0.kind)
+    }
+}
+
+impl core::error::Error for Error {}
+
+/// Collects faults so that a validator can report all of them at once.
+///
+/// ```
+/// use seamwright::error::{Error, ErrorKind, Faults};
+/// let mut faults = Faults::default();
+/// faults.add(Error::new(ErrorKind::Missing, "no coverage").at("panel.coverage"));
+/// faults.add(Error::new(ErrorKind::Missing, "no metal").at("sheet.alloy"));
+/// let e = faults.check().unwrap_err();
+/// assert_eq!((e.path(), e.others().len()), ("panel.coverage", 1));
+/// ```
+#[derive(Debug, Default)]
+pub struct Faults(Vec<Error>);
+
+impl Faults {
+    /// Adds a fault, with any others that it carries.
+    pub fn add(&mut self, error: Error) {
+        self.0.push(error);
+    }
+
+    /// Keeps the value, or adds the fault and gives `None`.
+    pub fn keep<T>(&mut self, result: Result<T, Error>) -> Option<T> {
+        match result {
+            Ok(v) => Some(v),
+            Err(e) => {
+                self.0.push(e);
+                None
+            }
+        }
+    }
+
+    /// Whether no fault was added.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// `Ok` if there was no fault.
+    ///
+    /// # Errors
+    /// The first fault, which carries the others.
+    pub fn check(self) -> Result<(), Error> {
+        let mut all = Vec::new();
+        for mut e in self.0 {
+            let rest = core::mem::take(&mut e.0.others);
+            all.push(e);
+            all.extend(rest);
+        }
+        if all.is_empty() {
+            return Ok(());
+        }
+        let mut first = all.remove(0);
+        first.0.others = all;
+        Err(first)
+    }
+}

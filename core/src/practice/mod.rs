@@ -1,0 +1,4 @@
+//! Every common-practice default of the library, named; nothing else holds a default.
+//!
+//! These are habits of the trade without a published source. A caller can change each, and results show them as
+//! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
