@@ -56,6 +56,32 @@ impl<'py, W: Wraps> FromPyObject<'_, 'py> for Given<W> {
     }
 }
 
+/// An argument that is several of them: a list, a tuple, a generator.
+pub(crate) struct GivenAll<W: Wraps>(Vec<Given<W>>);
+
+impl<W: Wraps> GivenAll<W> {
+    /// The values; a refusal names this argument and the place in it.
+    pub(crate) fn at(self, path: &str) -> PyResult<Vec<W::Core>> {
+        self.0.into_iter().enumerate().map(|(i, given)| given.at(&format!("{path}[{i}]"))).collect()
+    }
+}
+
+impl<'py, W: Wraps> FromPyObject<'_, 'py> for GivenAll<W> {
+    type Error = PyErr;
+
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr =
+        pyo3::type_hint_subscript!(pyo3::type_hint_identifier!("collections.abc", "Iterable"), <Given<W> as FromPyObject<'_, '_>>::INPUT_TYPE);
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        // Text is iterable too, letter by letter, which nobody means.
+        if obj.is_instance_of::<PyString>() {
+            return Err(PyTypeError::new_err(format!("several are expected, each {} (a {} or text), not one text", W::WHAT, W::NAME)));
+        }
+        obj.try_iter()?.map(|item| item?.extract::<Given<W>>()).collect::<PyResult<_>>().map(GivenAll)
+    }
+}
+
 /// The refusal of anything that is neither the class nor text.
 pub(crate) fn unlike<W: Wraps>(obj: &Bound<'_, PyAny>) -> PyErr {
     let reason = if obj.is_instance_of::<PyFloat>() || (obj.is_instance_of::<PyInt>() && !obj.is_instance_of::<PyBool>()) {

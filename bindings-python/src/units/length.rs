@@ -2,7 +2,7 @@
 
 use super::{Area, LengthFormat};
 use crate::error::Raise;
-use crate::given::{Given, Text, Whole, Wraps, unlike};
+use crate::given::{Given, GivenAll, Text, Whole, Wraps, unlike};
 #[cfg(feature = "stubs")]
 use pyo3::PyTypeInfo;
 use pyo3::exceptions::PyTypeError;
@@ -218,13 +218,8 @@ impl Length {
     /// >>> Length.total(["1'", "6\""])
     /// Length('457.2 mm')
     #[staticmethod]
-    #[pyo3(signature = (lengths: "collections.abc.Iterable[Length | str]"))]
-    fn total(lengths: &Bound<'_, PyAny>) -> PyResult<Length> {
-        let mut total = core::Sum::ZERO;
-        for (i, length) in lengths.try_iter()?.enumerate() {
-            total += length?.extract::<Given<Length>>()?.at(&format!("lengths[{i}]"))?;
-        }
-        sum(total)
+    fn total(lengths: GivenAll<Length>) -> PyResult<Length> {
+        core::Length::total(&lengths.at("lengths")?).raise().map(Length)
     }
 
     /// Picometres, exact.
