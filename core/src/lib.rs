@@ -18,4 +18,5 @@ pub mod num;
 pub mod pitch;
 pub mod practice;
 pub mod record;
+pub mod roof;
 pub mod units;
