@@ -127,5 +127,10 @@ OPS: dict[str, Callable[[Values], dict[str, Any]]] = {
 
 
 def run(case: Case) -> dict[str, str]:
-    """The outputs of a case as text."""
-    return {name: str(value) for name, value in OPS[case.op](case.inputs).items()}
+    """The outputs of a case as text; a refusal gives its kind as `refused`."""
+    try:
+        return {name: str(value) for name, value in OPS[case.op](case.inputs).items()}
+    except InputError as refusal:
+        if "refused" not in case.out:
+            raise
+        return {"refused": refusal.kind}

@@ -7,5 +7,5 @@ out=$(mktemp -d)
 trap 'rm -rf "$out"' EXIT
 cd "$root/bindings-python"
 # The data for the stub sits in the symbols of an unstripped library, so never from a release.
-maturin generate-stubs --quiet --features stubs --out "$out" -- --locked 2>/dev/null || maturin generate-stubs --features stubs --out "$out"
+maturin generate-stubs --quiet --locked --features stubs --out "$out"
 cp "$out/seamwright/_seamwright.pyi" python/seamwright/_seamwright.pyi

@@ -288,6 +288,18 @@ impl Length {
         }
     }
 
+    fn __radd__(&self, value: Operand) -> PyResult<LengthOrNot> {
+        self.__add__(value)
+    }
+
+    fn __rsub__(&self, value: Operand) -> PyResult<LengthOrNot> {
+        match value {
+            Operand::Length(other) => sum(other - self.0).map(|l| LengthOrNot(Some(l))),
+            Operand::Refused(reason) => Err(reason),
+            Operand::Other => Ok(LengthOrNot(None)),
+        }
+    }
+
     fn __mul__(&self, value: Times) -> PyResult<LengthOrNot> {
         match value {
             Times::Whole(n) => sum(self.0 * n).map(|l| LengthOrNot(Some(l))),
