@@ -19,5 +19,5 @@ mod transition_tests;
 pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
 pub use levels::Levels;
 pub use support::{SectionPoint, Support};
-pub use transition::{Bending, PitchTransition, SectionBend, TransitionSection, Turn, WaterStep};
+pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};

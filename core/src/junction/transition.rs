@@ -7,7 +7,7 @@
 use super::support::{SectionPoint, Support};
 use super::{Levels, cautions};
 use crate::error::{Error, ErrorKind};
-use crate::pitch::Pitch;
+use crate::pitch::{JunctionBend, Pitch, Turn};
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::{Angle, BendAngle, Length};
 
@@ -66,26 +66,6 @@ pub struct PitchTransition {
     pub unsupported_limit: Length,
 }
 
-/// Which way the trim turns at a bend, walking up the slope on its weather side.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
-pub enum Turn {
-    /// Steeper: the weather side closes.
-    Up,
-    /// Shallower: the weather side opens.
-    Down,
-}
-
-/// One bend of the section.
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct SectionBend {
-    /// How far, from flat.
-    pub angle: BendAngle,
-    /// Which way.
-    pub turn: Turn,
-}
-
 /// The water step of a riser.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -103,7 +83,7 @@ pub struct TransitionSection {
     /// Upper slope angle less lower slope angle; positive where the roof below is the shallower.
     pub difference: Angle,
     /// The bends of the trim from its lower flange to its upper one: one for a direct bend (none where the planes are one), two for a riser.
-    pub bends: Vec<SectionBend>,
+    pub bends: Vec<JunctionBend>,
     /// The bend, or the top of the riser, along the upper flange from the foot of the junction line; positive up the slope.
     pub bend_on_upper: Length,
     /// The bend, or the foot of the riser, along the lower flange from the foot of the junction line; positive up the slope.
@@ -223,10 +203,10 @@ impl Calculation for PitchTransition {
 }
 
 /// A riser of no height is the direct bend; two planes of one slope without a riser need no bend.
-fn bends(difference: Angle, step: Option<WaterStep>) -> Result<Vec<SectionBend>, Error> {
+fn bends(difference: Angle, step: Option<WaterStep>) -> Result<Vec<JunctionBend>, Error> {
     let d = difference.degrees();
     let bend =
-        |degrees: f64, turn: Turn| -> Result<SectionBend, Error> { Ok(SectionBend { angle: BendAngle::from_flat(Angle::degrees_from(degrees)?)?, turn }) };
+        |degrees: f64, turn: Turn| -> Result<JunctionBend, Error> { Ok(JunctionBend { bend: BendAngle::from_flat(Angle::degrees_from(degrees)?)?, turn }) };
     match step {
         Some(WaterStep { drop }) if drop.is_positive() => Ok(vec![bend(90.0, Turn::Up)?, bend(90.0 - d, Turn::Down)?]),
         _ if d == 0.0 => Ok(Vec::new()),

@@ -190,13 +190,8 @@ fn reaches(
     let short = need.into() - have;
     if short > Sum::ZERO {
         let short = short.length()?;
-        faults.add(
-            Error::new(ErrorKind::Impossible, format!("{what} by {short}"))
-                .at(path)
-                .value_of(value)
-                .accepts(format!("{short} more room"))
-                .cured_by(cure),
-        );
+        faults
+            .add(Error::new(ErrorKind::Impossible, format!("{what} by {short}")).at(path).value_of(value).accepts(format!("{short} more room")).cured_by(cure));
     }
     Ok(())
 }

@@ -1,7 +1,7 @@
-use super::{Bending, Cleat, Closure, Levels, PitchTransition, Support, TransitionLines, Turn};
+use super::{Bending, Cleat, Closure, Levels, PitchTransition, Support, TransitionLines};
 use crate::error::ErrorKind;
 use crate::num;
-use crate::pitch::Pitch;
+use crate::pitch::{Pitch, Turn};
 use crate::practice::junction as practice;
 use crate::record::Calculation;
 use crate::units::{Angle, Length};
@@ -111,7 +111,7 @@ fn one_slope_needs_packing_of_h() {
     t.bending = Bending::Riser { distance: Length::ZERO };
     let out = t.compute().unwrap();
     assert_eq!(out.step.unwrap().drop, len("15/16\""));
-    assert_eq!(out.bends.iter().map(|b| b.angle.degrees()).collect::<Vec<_>>(), [90.0, 90.0]);
+    assert_eq!(out.bends.iter().map(|b| b.bend.degrees()).collect::<Vec<_>>(), [90.0, 90.0]);
 }
 
 #[test]
