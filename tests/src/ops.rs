@@ -2,9 +2,11 @@
 
 use crate::case::Values;
 use seamwright::error::Error;
+use seamwright::pitch::{Corner, Framing, Pitch};
+use seamwright::record::Calculation;
 use seamwright::units::{
-    Area, AreaUnit, Density, DensityUnit, Expansion, ExpansionUnit, Force, ForceUnit, Length, LengthFormat, LengthUnit, LineLoad, LineLoadUnit, LineMass,
-    LineMassUnit, Mass, MassUnit, Pressure, PressureUnit, Rounding, ShopRounding, SurfaceMass, SurfaceMassUnit, Temperature, TemperatureDifference,
+    Angle, Area, AreaUnit, Density, DensityUnit, Expansion, ExpansionUnit, Force, ForceUnit, Length, LengthFormat, LengthUnit, LineLoad, LineLoadUnit,
+    LineMass, LineMassUnit, Mass, MassUnit, Pressure, PressureUnit, Rounding, ShopRounding, SurfaceMass, SurfaceMassUnit, Temperature, TemperatureDifference,
     TemperatureDifferenceUnit, TemperatureScale, Volume, VolumeUnit,
 };
 
@@ -28,6 +30,10 @@ struct Inputs<'a>(&'a Values);
 impl Inputs<'_> {
     fn text(&self, name: &str) -> Result<&str, Fault> {
         self.0.get(name).map(String::as_str).ok_or_else(|| Fault::Case(format!("no input {name}")))
+    }
+
+    fn pitch(&self, name: &str) -> Result<Pitch, Fault> {
+        Ok(Pitch::parse(self.text(name)?)?)
     }
 
     fn length(&self, name: &str) -> Result<Length, Fault> {
@@ -55,6 +61,36 @@ pub fn run(op: &str, inputs: &Values) -> Result<Values, Fault> {
         "units.length.station" => {
             let count = |name: &str| -> Result<u32, Fault> { i.text(name)?.parse().map_err(|_| Fault::Case(format!("{name} is not a count"))) };
             one("length", i.length("length")?.station(count("i")?, count("n")?)?)
+        }
+        "pitch.angle" => one("angle", i.pitch("pitch")?.angle()),
+        "pitch.percent" => one("percent", i.pitch("pitch")?.percent()),
+        "pitch.slope_factor" => one("factor", i.pitch("pitch")?.slope_factor()),
+        "pitch.slope_length" => one("length", i.pitch("pitch")?.slope_length(i.length("run")?)?),
+        "pitch.at_least" => one("passes", i.pitch("pitch")?.at_least(&i.pitch("minimum")?)),
+        "pitch.corner" => {
+            let g = Corner { first: i.pitch("first")?, second: i.pitch("second")?, plan: Angle::parse(i.text("plan")?)? }.compute()?;
+            Ok(Values::from([
+                ("plan_first".to_owned(), g.first.plan.to_string()),
+                ("plan_second".to_owned(), g.second.plan.to_string()),
+                ("slope".to_owned(), g.slope.to_string()),
+                ("backing_first".to_owned(), g.first.backing.to_string()),
+                ("backing_second".to_owned(), g.second.backing.to_string()),
+                ("dihedral".to_owned(), g.dihedral.to_string()),
+                ("in_plane_first".to_owned(), g.first.in_plane.to_string()),
+                ("in_plane_second".to_owned(), g.second.in_plane.to_string()),
+                ("factor".to_owned(), g.first.length_factor.to_string()),
+            ]))
+        }
+        "pitch.framing" => {
+            let row = Framing { pitch: i.pitch("pitch")?, spacing: i.length("spacing")? }.compute()?;
+            Ok(Values::from([
+                ("common_per_foot".to_owned(), row.common_per_foot.to_string()),
+                ("hip_per_foot".to_owned(), row.hip_per_foot.to_string()),
+                ("hip_run_per_foot".to_owned(), row.hip_run_per_foot.to_string()),
+                ("jack_difference".to_owned(), row.jack_difference.to_string()),
+                ("jack_side_cut".to_owned(), row.jack_side_cut.to_string()),
+                ("hip_side_cut".to_owned(), row.hip_side_cut.to_string()),
+            ]))
         }
         "units.convert" => one("value", convert(i.text("quantity")?, i.text("value")?, i.text("unit")?)?),
         _ => Err(Fault::Case(format!("no operation {op}"))),
