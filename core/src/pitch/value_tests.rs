@@ -15,6 +15,7 @@ fn hash(p: Pitch) -> u64 {
 
 /// Rise in 12, degrees, percent, common rafter in inches for each foot of run, slope factor: closed forms to six places, as rows
 /// of a steel square carry them.
+#[allow(clippy::approx_constant, reason = "the row for 12 in 12 is printed as it stands in the table")]
 const SQUARE: &[(&str, f64, f64, f64, f64)] = &[
     ("0.25", 1.193_489, 2.0833, 12.002_604, 1.000_217),
     ("0.5", 2.385_944, 4.1667, 12.010_412, 1.000_868),
