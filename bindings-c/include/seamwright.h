@@ -115,6 +115,55 @@ typedef struct {
 } sw_pitch;
 
 /**
+ * What one side of a hip or valley sees of it.
+ */
+typedef struct {
+    /**
+     * In plan, from this side's eave to the line.
+     */
+    sw_angle plan;
+    /**
+     * From the plane square to the line's own vertical plane down to this roof plane; negative where the roof rises from it.
+     */
+    sw_angle backing;
+    /**
+     * In the roof plane, from this side's eave to the line.
+     */
+    sw_angle in_plane;
+    /**
+     * Between this side's seams and the line in the roof plane, signed: positive where, of two seams, the one farther from the corner meets the line
+     * farther up the slope. 90 degrees either way is square.
+     */
+    sw_angle meeting;
+    /**
+     * True length of the line for each unit of this side's level common run.
+     */
+    double length_factor;
+} sw_corner_side;
+
+/**
+ * The geometry of a hip or valley.
+ */
+typedef struct {
+    /**
+     * Side 1.
+     */
+    sw_corner_side first;
+    /**
+     * Side 2.
+     */
+    sw_corner_side second;
+    /**
+     * The slope of the line itself, up from level.
+     */
+    sw_angle slope;
+    /**
+     * Between the two planes: under the roof at a hip, on the weather side at a valley.
+     */
+    sw_angle dihedral;
+} sw_corner;
+
+/**
  * The call did what it says, and its outputs are written.
  */
 #define SW_OK 0
@@ -558,6 +607,16 @@ sw_status sw_pitch_at_least(sw_pitch pitch,
                             sw_pitch minimum,
                             bool *passes,
                             sw_error **error);
+
+/**
+ * The hip or valley where two planes meet over a plan corner. `plan` is the angle between the two eaves on the side where the hip
+ * stands, 90 degrees for a square building; a square inner corner with its valley is again 90.
+ */
+sw_status sw_pitch_corner(sw_pitch first,
+                          sw_pitch second,
+                          sw_angle plan,
+                          sw_corner *corner,
+                          sw_error **error);
 
 #ifdef __cplusplus
 }  // extern "C"

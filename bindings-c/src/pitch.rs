@@ -9,7 +9,8 @@ use crate::length::sw_length;
 use crate::status::{SW_OK, sw_status};
 use core::ffi::c_char;
 use seamwright_core::error::{Error, ErrorKind};
-use seamwright_core::pitch::Pitch;
+use seamwright_core::pitch::{Corner, CornerSide, Pitch};
+use seamwright_core::record::Calculation;
 use seamwright_core::units::{Angle, Length};
 
 /// How a pitch was given: one of the `SW_PITCH_` numbers.
@@ -210,6 +211,65 @@ pub unsafe extern "C" fn sw_pitch_at_least(pitch: sw_pitch, minimum: sw_pitch, p
         guard(error, || {
             let out = Out::at(passes, "passes")?;
             out.put(given(pitch, "pitch")?.at_least(&given(minimum, "minimum")?));
+            Ok(SW_OK)
+        })
+    }
+}
+
+/// What one side of a hip or valley sees of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[repr(C)]
+pub struct sw_corner_side {
+    /// In plan, from this side's eave to the line.
+    pub plan: sw_angle,
+    /// From the plane square to the line's own vertical plane down to this roof plane; negative where the roof rises from it.
+    pub backing: sw_angle,
+    /// In the roof plane, from this side's eave to the line.
+    pub in_plane: sw_angle,
+    /// Between this side's seams and the line in the roof plane, signed: positive where, of two seams, the one farther from the corner meets the line
+    /// farther up the slope. 90 degrees either way is square.
+    pub meeting: sw_angle,
+    /// True length of the line for each unit of this side's level common run.
+    pub length_factor: f64,
+}
+
+impl From<CornerSide> for sw_corner_side {
+    fn from(s: CornerSide) -> sw_corner_side {
+        sw_corner_side {
+            plan: s.plan.into(),
+            backing: s.backing.into(),
+            in_plane: s.in_plane.into(),
+            meeting: s.signed_meeting().into(),
+            length_factor: s.length_factor,
+        }
+    }
+}
+
+/// The geometry of a hip or valley.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[repr(C)]
+pub struct sw_corner {
+    /// Side 1.
+    pub first: sw_corner_side,
+    /// Side 2.
+    pub second: sw_corner_side,
+    /// The slope of the line itself, up from level.
+    pub slope: sw_angle,
+    /// Between the two planes: under the roof at a hip, on the weather side at a valley.
+    pub dihedral: sw_angle,
+}
+
+/// The hip or valley where two planes meet over a plan corner. `plan` is the angle between the two eaves on the side where the hip
+/// stands, 90 degrees for a square building; a square inner corner with its valley is again 90.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_pitch_corner(first: sw_pitch, second: sw_pitch, plan: sw_angle, corner: *mut sw_corner, error: *mut *mut sw_error) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = Out::at(corner, "corner")?;
+            let plan = Angle::degrees_from(plan.degrees).map_err(|e| e.at("plan"))?;
+            let g = Corner { first: given(first, "first")?, second: given(second, "second")?, plan }.compute()?;
+            out.put(sw_corner { first: g.first.into(), second: g.second.into(), slope: g.slope.into(), dihedral: g.dihedral.into() });
             Ok(SW_OK)
         })
     }

@@ -14,8 +14,10 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+pub mod junction;
 pub mod num;
 pub mod pitch;
 pub mod practice;
 pub mod record;
+pub mod roof;
 pub mod units;
