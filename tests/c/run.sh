@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Builds the library and runs the C tests against it. With an argument, also runs the cases in that file (see run_cases.c).
+# Builds the library and runs the C tests and the reference cases against it; an argument names another file of flattened cases.
 # The last line is `N passed, N failed`; what this machine cannot do is said above it.
 set -u
 root=$(cd "$(dirname "$0")/../.." && pwd)
@@ -49,6 +49,27 @@ rm -rf "$work"
 mkdir -p "$work/lib" "$work/plain" "$work/sanitized"
 cp "$target/debug/libseamwright.so" "$work/lib/libseamwright.so.0"
 ln -s libseamwright.so.0 "$work/lib/libseamwright.so"
+
+# The binding's own tests in Rust: the guard, the header's drift, the fixed numbers.
+rust=$(cargo test --locked -q -p seamwright-c 2>&1)
+status=$?
+read -r p f <<<"$(awk '/^test result:/ { p += $4; f += $6 } END { print p + 0, f + 0 }' <<<"$rust")"
+passed=$((passed + p))
+failed=$((failed + f))
+if ((status != 0)); then
+    grep -v '^test result:' <<<"$rust"
+    ((f > 0)) || fail "the binding's tests in Rust do not build"
+else
+    echo "the binding's tests in Rust: $p passed, $f failed"
+fi
+
+if [[ -z $cases && -f $root/tests/src/flatten.rs ]]; then
+    cases=$work/flat.cases
+    if ! cargo run --locked -q -p seamwright-tests --bin flatten-cases >"$cases"; then
+        fail "the cases cannot be flattened"
+        cases=
+    fi
+fi
 
 warnings=(-Wall -Wextra -Wpedantic -Werror)
 include=(-I "$root/bindings-c/include" -I "$here")

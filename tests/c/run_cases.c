@@ -14,7 +14,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-enum { MOST_FIELDS = 64, MOST_OUTPUTS = 16, TEXT_SIZE = 256 };
+enum { MOST_FIELDS = 64, MOST_OUTPUTS = 16, TEXT_SIZE = 256, WHY_SIZE = 1024 };
 
 typedef struct {
     char kind; /* ' ' an input, '>' an expected output, '~' a tolerance */
@@ -285,16 +285,16 @@ static bool same_length(const char *expected, const char *tolerance, sw_length g
     sw_length e = {0}, t = {0};
     int64_t low, high;
     if (sw_length_parse(expected, strlen(expected), &e, NULL) != SW_OK) {
-        snprintf(why, TEXT_SIZE, "%s is not a length", expected);
+        snprintf(why, WHY_SIZE, "%s is not a length", expected);
         return false;
     }
     if (tolerance && (sw_length_parse(tolerance, strlen(tolerance), &t, NULL) != SW_OK || t.pm < 0)) {
-        snprintf(why, TEXT_SIZE, "the tolerance %s is not a length", tolerance);
+        snprintf(why, WHY_SIZE, "the tolerance %s is not a length", tolerance);
         return false;
     }
     low = e.pm < INT64_MIN + t.pm ? INT64_MIN : e.pm - t.pm;
     high = e.pm > INT64_MAX - t.pm ? INT64_MAX : e.pm + t.pm;
-    snprintf(why, TEXT_SIZE, "expected %s, got %lld pm", expected, (long long)got.pm);
+    snprintf(why, WHY_SIZE, "expected %s, got %lld pm", expected, (long long)got.pm);
     return got.pm >= low && got.pm <= high;
 }
 
@@ -312,16 +312,16 @@ static bool same_number(const char *expected, const char *tolerance, double got,
 {
     double e, t = 0, noise;
     if (!read_number(expected, unit, &e)) {
-        snprintf(why, TEXT_SIZE, "%s is not a number in [%s]", expected, unit);
+        snprintf(why, WHY_SIZE, "%s is not a number in [%s]", expected, unit);
         return false;
     }
     if (tolerance && !read_number(tolerance, unit, &t)) {
-        snprintf(why, TEXT_SIZE, "the tolerance %s is not a number in [%s]", tolerance, unit);
+        snprintf(why, WHY_SIZE, "the tolerance %s is not a number in [%s]", tolerance, unit);
         return false;
     }
     /* A printed decimal and its tolerance are themselves rounded to the nearest double. */
     noise = 4 * DBL_EPSILON * fmax(fabs(e), fabs(got));
-    snprintf(why, TEXT_SIZE, "expected %s, got %.17g", expected, got);
+    snprintf(why, WHY_SIZE, "expected %s, got %.17g", expected, got);
     return fabs(e - got) <= t + noise;
 }
 
@@ -334,10 +334,10 @@ static bool same_output(const test_case *c, const field *expected, char *why)
         if (strcmp(o->key, expected->key) != 0) continue;
         if (o->form == A_LENGTH) return same_length(expected->value, tolerance, o->length, why);
         if (o->form == A_NUMBER) return same_number(expected->value, tolerance, o->number, o->unit, why);
-        snprintf(why, TEXT_SIZE, "expected %s, got %s", expected->value, o->text);
+        snprintf(why, WHY_SIZE, "expected %s, got %s", expected->value, o->text);
         return strcmp(expected->value, o->text) == 0;
     }
-    snprintf(why, TEXT_SIZE, "no such output");
+    snprintf(why, WHY_SIZE, "no such output");
     return false;
 }
 
@@ -345,7 +345,7 @@ static bool same_output(const test_case *c, const field *expected, char *why)
 static bool matches(const test_case *c, sw_status status)
 {
     const char *refused = value_of(c, '>', "refused");
-    char why[TEXT_SIZE];
+    char why[WHY_SIZE];
     bool all = true;
     size_t i, expected = 0;
     if (status != SW_OK || refused) {
