@@ -18,4 +18,5 @@ pub mod num;
 pub mod practice;
 pub mod record;
 pub mod spacing;
+pub mod stock;
 pub mod units;
