@@ -36,7 +36,7 @@ fn check(c: &Cutting, plan: &CutPlan) {
     let s = &plan.scrap;
     assert_eq!((s.pieces + s.kerf + s.end_loss + s.offcuts).length().unwrap(), s.bought);
     let (takes, bound) = match (plan.takes, plan.bound) {
-        (Measure::Length(a), Measure::Length(b)) => (a.pm() as u64, b.pm() as u64),
+        (Measure::Length(a), Measure::Length(b)) => (a.pm().unsigned_abs(), b.pm().unsigned_abs()),
         (Measure::Cost(a), Measure::Cost(b)) => (a, b),
         _ => panic!("two measures"),
     };
@@ -161,11 +161,11 @@ proptest! {
         let plan = c.compute().unwrap();
         check(&c, &plan);
         let rooms: Vec<(i64, u64)> =
-            c.stock.iter().map(|s| ((s.length - c.end_loss + c.kerf).length().unwrap().pm(), s.cost.unwrap_or(s.length.pm() as u64))).collect();
+            c.stock.iter().map(|s| ((s.length - c.end_loss + c.kerf).length().unwrap().pm(), s.cost.unwrap_or(s.length.pm().unsigned_abs()))).collect();
         let sizes: Vec<i64> = c.pieces.iter().rev().map(|p| (p.length + c.kerf).length().unwrap().pm()).collect();
         let mut best = u64::MAX;
         by_trial(&rooms, &sizes, &mut Vec::new(), 0, &mut best);
-        let value = |m: Measure| match m { Measure::Length(l) => l.pm() as u64, Measure::Cost(c) => c };
+        let value = |m: Measure| match m { Measure::Length(l) => l.pm().unsigned_abs(), Measure::Cost(c) => c };
         prop_assert!(value(plan.bound) <= best);
         prop_assert!(value(plan.takes) >= best);
         prop_assert_eq!(c.explain().unwrap().0, plan);
@@ -183,7 +183,7 @@ proptest! {
         let mut best = u64::MAX;
         by_trial(&[(room, 1)], &sizes, &mut Vec::new(), 0, &mut best);
         let Measure::Length(bound) = plan.bound else { panic!("a length") };
-        prop_assert!(bound.pm() as u64 <= best * Length::inches(120).pm() as u64);
+        prop_assert!(bound.pm().unsigned_abs() <= best * Length::inches(120).pm().unsigned_abs());
         // Decreasing heuristics take at most 11/9 of the least and one more.
         prop_assert!(u64::from(plan.stick_count()) * 9 <= best * 11 + 9);
     }
