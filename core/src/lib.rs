@@ -15,9 +15,12 @@
 
 pub mod error;
 pub mod junction;
+pub mod movement;
 pub mod num;
 pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
+pub mod spacing;
+pub mod stock;
 pub mod units;

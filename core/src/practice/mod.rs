@@ -4,3 +4,4 @@
 //! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
 
 pub mod junction;
+pub mod movement;
