@@ -17,4 +17,5 @@ pub mod error;
 pub mod num;
 pub mod practice;
 pub mod record;
+pub mod trim;
 pub mod units;
