@@ -23,4 +23,5 @@ pub mod record;
 pub mod roof;
 pub mod spacing;
 pub mod stock;
+pub mod trim;
 pub mod units;
