@@ -14,6 +14,7 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+pub mod metal;
 pub mod num;
 pub mod pitch;
 pub mod practice;
