@@ -4,6 +4,7 @@ use super::Alloy;
 use crate::error::Error;
 use crate::record::{Calculation, Recorder, Seen, Source, Step};
 use crate::units::{BendAngle, Length};
+use core::fmt;
 
 /// The temper of a sheet. The letters and numbers are those of the standards: aluminium O and H, copper strip R (EN).
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -58,7 +59,7 @@ pub enum Grain {
 /// let RadiusLimit::Published { radius, .. } = bend.compute()? else { unreachable!() };
 /// assert_eq!(radius, Length::parse("1/32\"")?);
 /// let steel = MinimumRadius { alloy: Alloy::ZincCoatedSteel, temper: Temper::Unknown, ..bend };
-/// assert_eq!(steel.compute()?, RadiusLimit::NoPublishedLimit);
+/// assert_eq!(steel.compute()?.to_string(), "no published limit");
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -91,6 +92,15 @@ pub enum RadiusLimit {
     },
     /// No published limit is on record for this alloy, temper, thickness and bend. It does not mean that any radius will do: ask the supplier, or bend a trial piece.
     NoPublishedLimit,
+}
+
+impl fmt::Display for RadiusLimit {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            RadiusLimit::Published { radius, thickness_factor, source } => f.pad(&format!("{radius} ({thickness_factor} thicknesses; {source})")),
+            RadiusLimit::NoPublishedLimit => f.pad("no published limit"),
+        }
+    }
 }
 
 /// Half thicknesses at 1/64, 1/32, 1/16, 1/8, 3/16, 1/4, 3/8 and 1/2 in, for a cold bend of 90 degrees.
@@ -158,7 +168,7 @@ impl Calculation for MinimumRadius {
     fn run<R: Recorder>(&self, r: &mut R) -> Result<RadiusLimit, Error> {
         let thickness = self.thickness.positive("thickness")?;
         let Some((halves, source)) = self.tabled() else {
-            r.step(|| Step::new("least inside radius").with("alloy", self.alloy).with("thickness", thickness).gives("no published limit"));
+            r.step(|| Step::new("least inside radius").with("alloy", self.alloy).with("thickness", thickness).gives(RadiusLimit::NoPublishedLimit));
             return Ok(RadiusLimit::NoPublishedLimit);
         };
         let thickness_factor = f64::from(halves) / 2.0;
