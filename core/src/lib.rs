@@ -15,6 +15,7 @@
 
 pub mod error;
 pub mod junction;
+pub mod metal;
 pub mod movement;
 pub mod num;
 pub mod pitch;
