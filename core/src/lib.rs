@@ -15,6 +15,7 @@
 
 pub mod error;
 pub mod num;
+pub mod panel;
 pub mod practice;
 pub mod record;
 pub mod roof;
