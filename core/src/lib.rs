@@ -14,6 +14,7 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+pub mod layout;
 pub mod num;
 pub mod panel;
 pub mod practice;
