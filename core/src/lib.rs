@@ -15,9 +15,11 @@
 
 pub mod error;
 pub mod junction;
+pub mod layout;
 pub mod metal;
 pub mod movement;
 pub mod num;
+pub mod panel;
 pub mod pitch;
 pub mod practice;
 pub mod record;

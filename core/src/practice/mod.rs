@@ -4,4 +4,6 @@
 //! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
 
 pub mod junction;
+pub mod layout;
 pub mod movement;
+pub mod panel;
