@@ -15,6 +15,7 @@
 
 pub mod error;
 pub mod num;
+pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
