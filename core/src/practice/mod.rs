@@ -7,3 +7,4 @@ pub mod junction;
 pub mod layout;
 pub mod movement;
 pub mod panel;
+pub mod roof;
