@@ -2,6 +2,7 @@
 
 use crate::case::Values;
 use seamwright::error::Error;
+use seamwright::metal::{Gauge, GaugeSystem};
 use seamwright::movement::LengthChange;
 use seamwright::pitch::{Corner, Framing, Pitch};
 use seamwright::record::Calculation;
@@ -122,6 +123,15 @@ pub fn run(op: &str, inputs: &Values) -> Result<Values, Fault> {
                 ("hip_side_cut".to_owned(), row.hip_side_cut.to_string()),
             ]))
         }
+        "metal.gauge" => {
+            let gauge = Gauge::parse(i.text("gauge")?)?;
+            let mut out = one("thickness", gauge.thickness())?;
+            if let Some(weight) = gauge.defining_weight() {
+                out.insert("weight".to_owned(), format!("{} lb/ft2", weight.get(SurfaceMassUnit::PoundPerSquareFoot)));
+            }
+            Ok(out)
+        }
+        "metal.nearest_gauge" => one("number", GaugeSystem::parse(i.text("system")?)?.nearest(Gauge::parse(i.text("gauge")?)?.thickness())?.number()),
         "movement.length_change" => {
             let change = LengthChange {
                 expansion: Expansion::parse(i.text("expansion")?)?,
