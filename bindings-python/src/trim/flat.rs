@@ -147,6 +147,7 @@ impl Flat {
     }
 
     /// A station measured from the end edge instead of from the start edge, or the other way.
+    #[allow(clippy::wrong_self_convention, reason = "core's name: the station is measured from the end")]
     fn from_end(&self, station: Given<Length>) -> PyResult<Length> {
         self.flat.from_end(station.at("station")?).raise().map(Length)
     }

@@ -57,6 +57,7 @@ impl Leg {
         Ok(format!("Leg({:?}, '{}', '{}', '{}')", self.0.name, self.0.length, self.start()?, self.end()?))
     }
 
+    #[allow(clippy::type_complexity, reason = "the constructor's arguments in their order")]
     fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyType>, (String, Length, String, String))> {
         let l = slf.get();
         Ok((slf.get_type(), (l.name().to_owned(), l.length(), l.start()?, l.end()?)))
@@ -115,6 +116,7 @@ impl Bend {
         Ok(format!("<Bend: {} {}, radius {}>", self.0.angle, self.direction()?, self.0.inside_radius))
     }
 
+    #[allow(clippy::type_complexity, reason = "the constructor's arguments in their order")]
     fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyType>, (BendAngle, String, Length, Option<BendRule>))> {
         let b = slf.get();
         Ok((slf.get_type(), (b.angle(), b.direction()?, b.inside_radius(), b.rule())))
