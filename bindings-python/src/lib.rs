@@ -7,6 +7,8 @@
 
 mod error;
 mod given;
+mod pitch;
+mod record;
 mod units;
 
 /// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
@@ -14,6 +16,10 @@ mod units;
 mod _seamwright {
     #[pymodule_export]
     use crate::error::{_error_kinds, _raise_kind};
+    #[pymodule_export]
+    use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
+    #[pymodule_export]
+    use crate::record::{Caution, Source, Step, Worksheet};
     #[pymodule_export]
     use crate::units::{
         Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,

@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any
 
 from seamwright import InputError, units
+from seamwright.pitch import Corner, Framing, Pitch
 from seamwright.units import Length, LengthFormat, ShopRounding
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -117,11 +118,39 @@ def _round(i: Values) -> str:
     return str(ShopRounding(i["increment"], i["rounding"]).round(i["length"]))
 
 
+def _corner(i: Values) -> dict[str, Any]:
+    g = Corner(i["first"], i["second"], i["plan"]).compute()
+    return {
+        "plan_first": g.first.plan,
+        "plan_second": g.second.plan,
+        "slope": g.slope,
+        "backing_first": g.first.backing,
+        "backing_second": g.second.backing,
+        "dihedral": g.dihedral,
+        "in_plane_first": g.first.in_plane,
+        "in_plane_second": g.second.in_plane,
+        "factor": g.first.length_factor,
+    }
+
+
+def _framing(i: Values) -> dict[str, Any]:
+    row = Framing(i["pitch"], i["spacing"]).compute()
+    names = ("common_per_foot", "hip_per_foot", "hip_run_per_foot", "jack_difference", "jack_side_cut", "hip_side_cut")
+    return {name: getattr(row, name) for name in names}
+
+
 OPS: dict[str, Callable[[Values], dict[str, Any]]] = {
     "units.length.parse": lambda i: {"length": Length.parse(i["text"])},
     "units.length.format": lambda i: {"text": Length(i["length"]).format(LengthFormat(i["format"]))},
     "units.length.round": lambda i: {"length": _round(i)},
     "units.length.station": lambda i: {"length": Length(i["length"]).station(int(i["i"]), int(i["n"]))},
+    "pitch.angle": lambda i: {"angle": Pitch(i["pitch"]).angle},
+    "pitch.percent": lambda i: {"percent": Pitch(i["pitch"]).percent},
+    "pitch.slope_factor": lambda i: {"factor": Pitch(i["pitch"]).slope_factor},
+    "pitch.slope_length": lambda i: {"length": Pitch(i["pitch"]).slope_length(i["run"])},
+    "pitch.at_least": lambda i: {"passes": str(Pitch(i["pitch"]).at_least(i["minimum"])).lower()},
+    "pitch.corner": _corner,
+    "pitch.framing": _framing,
     "units.convert": lambda i: {"value": _convert(i)},
 }
 
