@@ -138,6 +138,17 @@ fn a_chain_is_refused_where_it_does_not_turn() {
     assert_eq!(chain(Face::Lower, &[(0.0, 0.0)]).placement().unwrap_err().path(), "legs");
 }
 
+#[cfg(feature = "serde")]
+#[test]
+fn a_chain_in_job_form() {
+    let c = chain(Face::Lower, &[(0.0, 0.0), (30.0, 0.0), (30.0, 20.0)]);
+    let json = serde_json::to_string(&c).unwrap();
+    assert!(json.contains(r#""to":{"x":"30 mm","y":"0 mm"}"#), "{json}");
+    assert_eq!(serde_json::from_str::<Chain>(&json).unwrap(), c);
+    let placed = c.placement().unwrap();
+    assert_eq!(serde_json::from_str::<Placement>(&serde_json::to_string(&placed).unwrap()).unwrap(), placed);
+}
+
 fn any_chain() -> impl Strategy<Value = Chain> {
     let turns = prop::collection::vec((prop_oneof![-140.0_f64..-2.0, 2.0_f64..140.0], 25.0_f64..90.0), 1..8);
     (turns, any::<bool>(), 200_i32..1500, 0_i32..2500, 0..3).prop_map(|(turns, upper, t, r, hem)| {
