@@ -14,9 +14,17 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+pub mod junction;
+pub mod layout;
+pub mod metal;
+pub mod movement;
 pub mod num;
+pub mod panel;
 pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
+pub mod spacing;
+pub mod stock;
+pub mod trim;
 pub mod units;

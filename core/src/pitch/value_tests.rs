@@ -15,6 +15,7 @@ fn hash(p: Pitch) -> u64 {
 
 /// Rise in 12, degrees, percent, common rafter in inches for each foot of run, slope factor: closed forms to six places, as rows
 /// of a steel square carry them.
+#[allow(clippy::approx_constant, reason = "the row for 12 in 12 is printed as it stands in the table")]
 const SQUARE: &[(&str, f64, f64, f64, f64)] = &[
     ("0.25", 1.193_489, 2.0833, 12.002_604, 1.000_217),
     ("0.5", 2.385_944, 4.1667, 12.010_412, 1.000_868),
@@ -49,6 +50,31 @@ fn the_framing_square_rows_hold() {
         assert!((along.mm() / 25.4 - rafter).abs() < 1e-6, "{rise}");
         assert!((p.sine() - p.angle().sin()).abs() < 1e-15 && (p.cosine() - p.angle().cos()).abs() < 1e-15, "{rise}");
     }
+}
+
+/// Old handbooks name a pitch by its rise over the span (US Army engineer subcourse EN5156).
+#[test]
+fn fractions_of_the_span() {
+    for (pitch, fraction) in [("6:12", 0.25), ("8:12", 1.0 / 3.0), ("10:12", 5.0 / 12.0), ("12:12", 0.5), ("18:12", 0.75), ("24:12", 1.0)] {
+        assert!((Pitch::parse(pitch).unwrap().rise_to_span_ratio() - fraction).abs() < 1e-15, "{pitch}");
+    }
+}
+
+/// Worked lengths: NAVEDTRA 14044, p. 2-12 (7 in 12 over 8 ft, 111 1/8 in), and Hodgson, ABC of the Steel Square (half pitch over a span of 60 ft,
+/// whose printed 42 ft 6 1/8 in is 1 in too long).
+#[test]
+fn worked_rafters_hold() {
+    let length = |pitch: &str, run: Length| Pitch::parse(pitch).unwrap().slope_length(run).unwrap().mm() / 25.4;
+    assert!((length("7:12", Length::feet(8)) - 111.125).abs() < 0.0625);
+    assert!((length("7:12", Length::feet(1)) - 13.89).abs() < 0.005);
+    assert!((length("12:12", Length::feet(30)) - (42.0 * 12.0 + 5.125)).abs() < 0.0625);
+    assert!((length("13:12", Length::inches(124)) - 182.79).abs() < 0.03);
+}
+
+#[test]
+fn a_negative_zero_is_zero() {
+    let p = Pitch::from_angle(Angle::degrees_from(-0.0).unwrap()).unwrap();
+    assert_eq!((p, p.to_string().as_str()), (Pitch::parse("0 deg").unwrap(), "0 deg"));
 }
 
 #[test]

@@ -306,7 +306,7 @@ impl LengthText {
         let mut rest = pm % MM;
         if rest > 0 {
             let mut width = 9;
-            while rest % 10 == 0 {
+            while rest.is_multiple_of(10) {
                 rest /= 10;
                 width -= 1;
             }

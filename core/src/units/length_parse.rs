@@ -364,14 +364,17 @@ impl Scan<'_> {
                         self.at += 1;
                     }
                 }
-                let word = self.text.get(at..self.at).unwrap_or_default();
+                let word = self.bytes.get(at..self.at).unwrap_or_default();
                 let mark = match word {
-                    "mm" => Mark::Metric(LengthUnit::Millimetre),
-                    "cm" => Mark::Metric(LengthUnit::Centimetre),
-                    "m" => Mark::Metric(LengthUnit::Metre),
-                    "um" | "\u{b5}m" | "\u{3bc}m" => Mark::Metric(LengthUnit::Micrometre),
-                    w if ["in", "inch", "inches"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Inches,
-                    w if ["ft", "foot", "feet"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Feet,
+                    b"mm" => Mark::Metric(LengthUnit::Millimetre),
+                    b"in" => Mark::Inches,
+                    b"ft" => Mark::Feet,
+                    b"m" => Mark::Metric(LengthUnit::Metre),
+                    b"cm" => Mark::Metric(LengthUnit::Centimetre),
+                    // The micro sign and the Greek letter.
+                    b"um" | b"\xc2\xb5m" | b"\xce\xbcm" => Mark::Metric(LengthUnit::Micrometre),
+                    w if [&b"in"[..], b"inch", b"inches"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Inches,
+                    w if [&b"ft"[..], b"foot", b"feet"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Feet,
                     _ => {
                         return Err(Error::new(ErrorKind::Unit, "not a unit of length")
                             .value_of(self.text)
@@ -402,7 +405,8 @@ impl Scan<'_> {
         let unit = unit.unsigned_abs();
         if let Some(product) = n.numerator.checked_mul(unit) {
             let (floor, rest) = (product / n.denominator, product % n.denominator);
-            let up = u128::from(rest) * 2 > u128::from(n.denominator) || (u128::from(rest) * 2 == u128::from(n.denominator) && floor & 1 == 1);
+            // At most 18 digits were read, so twice the rest fits.
+            let up = rest * 2 > n.denominator || (rest * 2 == n.denominator && floor & 1 == 1);
             return Ok((whole + i128::from(floor) + i128::from(up), rest != 0));
         }
         let product = u128::from(n.numerator) * u128::from(unit);

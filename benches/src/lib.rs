@@ -1,0 +1,1 @@
+//! Timings of seamwright: `cargo bench -p seamwright-benches`. They print; nothing asserts a time.

@@ -1,0 +1,625 @@
+/* SPDX-License-Identifier: MIT OR Apache-2.0
+ *
+ * seamwright: layout, fabrication and estimating of standing-seam sheet-metal roofs. The C interface.
+ *
+ * - A call that can fail returns a status, SW_OK or another number below. Its outputs come after its inputs, none of them may be
+ *   NULL, and they are written only when it returns SW_OK.
+ * - The last argument of such a call may be NULL. Else it is set on every return: to NULL, or to an error that the caller frees
+ *   with sw_error_free.
+ * - Text goes in as a pointer and a length in bytes, UTF-8, without a NUL at its end.
+ * - Text comes out in the caller's buffer, always ended by a NUL. `*needed`, which may be NULL if there is a buffer, is the size
+ *   that holds all of it with the NUL, and is written too when the buffer is too small. A NULL buffer of capacity 0 asks for the
+ *   size alone.
+ * - Inputs are never changed or kept. Nothing is global: any call may run on any thread at any time.
+ *
+ * The library computes; it does not license. Structural spacing, loads, and fire and weather approvals belong to a licensed
+ * engineer, the local code and the panel's own test report.
+ */
+
+#ifndef SEAMWRIGHT_H
+#define SEAMWRIGHT_H
+
+/* Written by cbindgen from bindings-c/src; edit there, then run: SW_WRITE_HEADER=1 cargo test -p seamwright-c --test header */
+
+#include <stdbool.h>
+#include <stddef.h>
+#include <stdint.h>
+
+/** The release that this header came with; compare it with `sw_version()`. */
+#define SW_VERSION "0.1.0"
+
+/**
+ * The number of the C interface that this header describes; compare it with `sw_abi_version()`.
+ *
+ * It rises when a program built with an older header would no longer run rightly. 0 promises nothing yet.
+ */
+#define SW_ABI_VERSION 0
+
+/**
+ * A refusal: what is wrong, where, with which value, and what would be accepted.
+ *
+ * A call that refuses stores one where its last argument points; free it with `sw_error_free`. It never changes, so threads
+ * may read it at the same time. Free it once, when none does.
+ */
+typedef struct sw_error sw_error;
+
+/**
+ * What every call that can fail returns: `SW_OK`, or one of the numbers below. Numbers never change their meaning; later
+ * releases may add some, so treat an unknown number as a failure.
+ */
+typedef int32_t sw_status;
+
+/**
+ * An exact length in picometres: 1 mm is 1000000000, 1 in is 25400000000. Copy, compare and hash it as the number that it is;
+ * `{0}` is no length.
+ */
+typedef struct {
+    /**
+     * Whole picometres.
+     */
+    int64_t pm;
+} sw_length;
+
+/**
+ * A unit of length: one of the `SW_LENGTH_UNIT_` numbers.
+ */
+typedef int32_t sw_length_unit;
+
+/**
+ * Which way a length goes to a whole step: one of the `SW_ROUNDING_` numbers.
+ */
+typedef int32_t sw_rounding;
+
+/**
+ * What kind of quantity a text is: one of the `SW_QUANTITY_` numbers.
+ */
+typedef int32_t sw_quantity;
+
+/**
+ * How a pitch was given: one of the `SW_PITCH_` numbers.
+ */
+typedef int32_t sw_pitch_form;
+
+/**
+ * An angle in degrees.
+ */
+typedef struct {
+    /**
+     * Degrees, a finite number.
+     */
+    double degrees;
+} sw_angle;
+
+/**
+ * The pitch of a roof plane, kept as given. Make it with `sw_pitch_parse`, `sw_pitch_rise_run` or `sw_pitch_from_angle`; every call
+ * checks it again, and refuses one whose unused members are not 0. Members do not tell whether two pitches are equal (6:12 is 1:2):
+ * `sw_pitch_compare` does.
+ */
+typedef struct {
+    /**
+     * Which members count.
+     */
+    sw_pitch_form form;
+    /**
+     * The rise of a ratio.
+     */
+    sw_length rise;
+    /**
+     * The level run of a ratio.
+     */
+    sw_length run;
+    /**
+     * The angle up from level.
+     */
+    sw_angle angle;
+} sw_pitch;
+
+/**
+ * What one side of a hip or valley sees of it.
+ */
+typedef struct {
+    /**
+     * In plan, from this side's eave to the line.
+     */
+    sw_angle plan;
+    /**
+     * From the plane square to the line's own vertical plane down to this roof plane; negative where the roof rises from it.
+     */
+    sw_angle backing;
+    /**
+     * In the roof plane, from this side's eave to the line.
+     */
+    sw_angle in_plane;
+    /**
+     * Between this side's seams and the line in the roof plane, signed: positive where, of two seams, the one farther from the corner meets the line
+     * farther up the slope. 90 degrees either way is square.
+     */
+    sw_angle meeting;
+    /**
+     * True length of the line for each unit of this side's level common run.
+     */
+    double length_factor;
+} sw_corner_side;
+
+/**
+ * The geometry of a hip or valley.
+ */
+typedef struct {
+    /**
+     * Side 1.
+     */
+    sw_corner_side first;
+    /**
+     * Side 2.
+     */
+    sw_corner_side second;
+    /**
+     * The slope of the line itself, up from level.
+     */
+    sw_angle slope;
+    /**
+     * Between the two planes: under the roof at a hip, on the weather side at a valley.
+     */
+    sw_angle dihedral;
+} sw_corner;
+
+/**
+ * The call did what it says, and its outputs are written.
+ */
+#define SW_OK 0
+
+/**
+ * Text that does not follow the notation; `sw_error_span` points at the character. Also text that is not UTF-8.
+ */
+#define SW_PARSE 1
+
+/**
+ * A unit is missing, or is not one for this quantity.
+ */
+#define SW_UNIT 2
+
+/**
+ * A number that is NaN or infinite.
+ */
+#define SW_NOT_FINITE 3
+
+/**
+ * A value outside the range that has a meaning.
+ */
+#define SW_OUT_OF_RANGE 4
+
+/**
+ * Something that is needed and is not there; also a NULL where a pointer is needed.
+ */
+#define SW_MISSING 5
+
+/**
+ * A name or a number that is not known.
+ */
+#define SW_UNKNOWN 6
+
+/**
+ * Two inputs that contradict each other.
+ */
+#define SW_CONFLICT 7
+
+/**
+ * Geometry that cannot be: self-crossing, overlapping, degenerate.
+ */
+#define SW_GEOMETRY 8
+
+/**
+ * A design that cannot be built as asked; the value says by how much it fails.
+ */
+#define SW_IMPOSSIBLE 9
+
+/**
+ * A result too large for its type.
+ */
+#define SW_OVERFLOW 10
+
+/**
+ * A document that is not of the format or version expected.
+ */
+#define SW_FORMAT 11
+
+/**
+ * An input larger or deeper than the stated limit.
+ */
+#define SW_TOO_LARGE 12
+
+/**
+ * The caller asked the work to stop.
+ */
+#define SW_CANCELLED 13
+
+/**
+ * The text did not fit the caller's buffer, which holds its beginning; `*needed` says how many bytes do. No error is made.
+ */
+#define SW_BUFFER_TOO_SMALL 200
+
+/**
+ * A fault of the library itself: please report it.
+ */
+#define SW_INTERNAL 255
+
+/**
+ * 25.4 mm exactly.
+ */
+#define SW_LENGTH_UNIT_INCH 1
+
+/**
+ * 12 inches.
+ */
+#define SW_LENGTH_UNIT_FOOT 2
+
+/**
+ * One thousandth of a metre.
+ */
+#define SW_LENGTH_UNIT_MILLIMETRE 3
+
+/**
+ * One hundredth of a metre.
+ */
+#define SW_LENGTH_UNIT_CENTIMETRE 4
+
+/**
+ * The metre.
+ */
+#define SW_LENGTH_UNIT_METRE 5
+
+/**
+ * One millionth of a metre.
+ */
+#define SW_LENGTH_UNIT_MICROMETRE 6
+
+/**
+ * To the next step that is not smaller.
+ */
+#define SW_ROUNDING_CEIL 1
+
+/**
+ * To the next step that is not greater.
+ */
+#define SW_ROUNDING_FLOOR 2
+
+/**
+ * To the next step away from zero.
+ */
+#define SW_ROUNDING_AWAY 3
+
+/**
+ * To the next step toward zero.
+ */
+#define SW_ROUNDING_TOWARD 4
+
+/**
+ * To the nearest step, a tie to the even one.
+ */
+#define SW_ROUNDING_HALF_EVEN 5
+
+/**
+ * To the nearest step, a tie away from zero.
+ */
+#define SW_ROUNDING_HALF_AWAY 6
+
+/**
+ * A length.
+ */
+#define SW_QUANTITY_LENGTH 1
+
+/**
+ * An angle.
+ */
+#define SW_QUANTITY_ANGLE 2
+
+/**
+ * An area.
+ */
+#define SW_QUANTITY_AREA 3
+
+/**
+ * A volume.
+ */
+#define SW_QUANTITY_VOLUME 4
+
+/**
+ * A mass.
+ */
+#define SW_QUANTITY_MASS 5
+
+/**
+ * A force.
+ */
+#define SW_QUANTITY_FORCE 6
+
+/**
+ * A pressure, or a stress.
+ */
+#define SW_QUANTITY_PRESSURE 7
+
+/**
+ * A force along a line.
+ */
+#define SW_QUANTITY_LINE_LOAD 8
+
+/**
+ * A mass for each area.
+ */
+#define SW_QUANTITY_SURFACE_MASS 9
+
+/**
+ * A mass for each length.
+ */
+#define SW_QUANTITY_LINE_MASS 10
+
+/**
+ * A density.
+ */
+#define SW_QUANTITY_DENSITY 11
+
+/**
+ * A coefficient of linear thermal expansion.
+ */
+#define SW_QUANTITY_EXPANSION 12
+
+/**
+ * A temperature.
+ */
+#define SW_QUANTITY_TEMPERATURE 13
+
+/**
+ * A difference of temperature, never a temperature.
+ */
+#define SW_QUANTITY_TEMPERATURE_DIFFERENCE 14
+
+/**
+ * As a rise and a run.
+ */
+#define SW_PITCH_RATIO 1
+
+/**
+ * As an angle.
+ */
+#define SW_PITCH_ANGLE 2
+
+#ifdef __cplusplus
+extern "C" {
+#endif // __cplusplus
+
+/**
+ * The release of the library that runs, as `1.2.3`: constant text, ended by a NUL, not to be freed.
+ */
+const char *sw_version(void);
+
+/**
+ * The number of the C interface of the library that runs.
+ */
+uint32_t sw_abi_version(void);
+
+/**
+ * Frees an error that a call stored; NULL is left alone. Errors from `sw_error_other_at` go with the one that holds them.
+ */
+void sw_error_free(sw_error *error);
+
+/**
+ * The kind of fault, the same number as the status of the call; `SW_OK` for NULL.
+ */
+sw_status sw_error_kind(const sw_error *error);
+
+/**
+ * What is wrong, without path and value.
+ */
+sw_status sw_error_message(const sw_error *error, char *buffer, size_t capacity, size_t *needed);
+
+/**
+ * The whole error as text: path, message, value, what is accepted, the cure, and a line for each further fault.
+ */
+sw_status sw_error_text(const sw_error *error, char *buffer, size_t capacity, size_t *needed);
+
+/**
+ * Where the fault is: the name of the argument, or the path into a document, as in `roof.planes[3].pitch`. Empty where the
+ * only input is at fault.
+ */
+sw_status sw_error_path(const sw_error *error,
+                        char *buffer,
+                        size_t capacity,
+                        size_t *needed);
+
+/**
+ * The offending value as text; none (`*needed` is 0) where the error has none. It may hold a NUL of the input: `*needed` - 1
+ * is its length.
+ */
+sw_status sw_error_value(const sw_error *error,
+                         char *buffer,
+                         size_t capacity,
+                         size_t *needed);
+
+/**
+ * What would be accepted; none (`*needed` is 0) where the error does not say.
+ */
+sw_status sw_error_allowed(const sw_error *error, char *buffer, size_t capacity, size_t *needed);
+
+/**
+ * The input that would cure it; none (`*needed` is 0) where none can be named.
+ */
+sw_status sw_error_cure(const sw_error *error, char *buffer, size_t capacity, size_t *needed);
+
+/**
+ * The bytes of the value that the error points at, `*start` to before `*end`; `SW_MISSING`, and nothing written, where it points at none.
+ */
+sw_status sw_error_span(const sw_error *error,
+                        size_t *start,
+                        size_t *end);
+
+/**
+ * How many further faults the same check found; 0 for NULL.
+ */
+size_t sw_error_other_count(const sw_error *error);
+
+/**
+ * One of the further faults, counted from 0; NULL beyond the last. It belongs to `error`: do not free it, nor read it after that is freed.
+ */
+const sw_error *sw_error_other_at(const sw_error *error,
+                                  size_t index);
+
+/**
+ * Reads a length with its unit, in any notation of a tape, a drawing or a spreadsheet: `12'-3 5/8"`, `60.3 mm`.
+ */
+sw_status sw_length_parse(const char *text, size_t text_len, sw_length *length, sw_error **error);
+
+/**
+ * As `sw_length_parse`, with the unit of a number that has none.
+ */
+sw_status sw_length_parse_in(const char *text,
+                             size_t text_len,
+                             sw_length_unit unit,
+                             sw_length *length,
+                             sw_error **error);
+
+/**
+ * As `sw_length_parse`, but refuses a value that is not a whole number of picometres.
+ */
+sw_status sw_length_parse_exact(const char *text, size_t text_len, sw_length *length, sw_error **error);
+
+/**
+ * Writes a length in a format, itself text: `mm` (exact), `ft-in/16`, `in/32`, `in.3`, `mm.1 ceil`.
+ */
+sw_status sw_length_format(sw_length length,
+                           const char *format,
+                           size_t format_len,
+                           char *buffer,
+                           size_t capacity,
+                           size_t *needed,
+                           sw_error **error);
+
+/**
+ * The one conversion from a floating-point number, rounded half-even to a picometre. NaN and infinities are refused.
+ */
+sw_status sw_length_from_f64(double value, sw_length_unit unit, sw_length *length, sw_error **error);
+
+/**
+ * A length as a floating-point number of a unit.
+ */
+sw_status sw_length_get(sw_length length, sw_length_unit unit, double *value, sw_error **error);
+
+/**
+ * The total of an array of lengths, exact, checked once at its end. An empty array may be NULL; its total is no length.
+ */
+sw_status sw_length_sum(const sw_length *lengths, size_t count, sw_length *total, sw_error **error);
+
+/**
+ * `length * i / n`, rounded half-even once: the end of the i-th of n equal parts. There is no division that would add up errors.
+ */
+sw_status sw_length_station(sw_length length,
+                            uint32_t i,
+                            uint32_t n,
+                            sw_length *station,
+                            sw_error **error);
+
+/**
+ * A length at a whole step of the shop, an excess within the library's tolerance for noise ignored.
+ */
+sw_status sw_length_round(sw_length length,
+                          sw_length increment,
+                          sw_rounding direction,
+                          sw_length *rounded,
+                          sw_error **error);
+
+/**
+ * As `sw_length_round`, with the excess to be ignored.
+ */
+sw_status sw_length_round_tolerating(sw_length length,
+                                     sw_length increment,
+                                     sw_rounding direction,
+                                     sw_length tolerance,
+                                     sw_length *rounded,
+                                     sw_error **error);
+
+/**
+ * Reads a quantity with its unit and gives its number of another unit: `1 square` in `ft2` is 100.
+ */
+sw_status sw_convert(sw_quantity quantity,
+                     const char *text,
+                     size_t text_len,
+                     const char *unit,
+                     size_t unit_len,
+                     double *value,
+                     sw_error **error);
+
+/**
+ * Reads a pitch: `6:12`, `1/4:12`, `150 mm:300 mm` (rise to run), `33.3 %` or `26.5 deg`.
+ */
+sw_status sw_pitch_parse(const char *text, size_t text_len, sw_pitch *pitch, sw_error **error);
+
+/**
+ * A pitch from a rise and the level run over which it rises, both as measured.
+ */
+sw_status sw_pitch_rise_run(sw_length rise, sw_length run, sw_pitch *pitch, sw_error **error);
+
+/**
+ * A pitch from its slope angle, measured up from level: 0 to less than 90 degrees.
+ */
+sw_status sw_pitch_from_angle(sw_angle angle, sw_pitch *pitch, sw_error **error);
+
+/**
+ * Writes a pitch as its canonical text, which `sw_pitch_parse` reads back as the same.
+ */
+sw_status sw_pitch_text(sw_pitch pitch, char *buffer, size_t capacity, size_t *needed, sw_error **error);
+
+/**
+ * The slope angle, measured up from level.
+ */
+sw_status sw_pitch_angle(sw_pitch pitch, sw_angle *angle, sw_error **error);
+
+/**
+ * Rise over run.
+ */
+sw_status sw_pitch_ratio(sw_pitch pitch, double *ratio, sw_error **error);
+
+/**
+ * True length down the slope for each unit of level run; also surface for each unit of plan area.
+ */
+sw_status sw_pitch_slope_factor(sw_pitch pitch, double *factor, sw_error **error);
+
+/**
+ * The rise over a level run.
+ */
+sw_status sw_pitch_rise_over(sw_pitch pitch, sw_length run, sw_length *rise, sw_error **error);
+
+/**
+ * The true length down the slope over a level run.
+ */
+sw_status sw_pitch_slope_length(sw_pitch pitch, sw_length run, sw_length *length, sw_error **error);
+
+/**
+ * -1, 0 or 1 where the first pitch is less steep than, as steep as, or steeper than the second; two ratios are compared exactly.
+ */
+sw_status sw_pitch_compare(sw_pitch first,
+                           sw_pitch second,
+                           int32_t *order,
+                           sw_error **error);
+
+/**
+ * Whether a pitch is as steep as a limit or steeper, compared as `sw_pitch_compare` does: 1/4:12 passes a limit of 1/4:12.
+ */
+sw_status sw_pitch_at_least(sw_pitch pitch,
+                            sw_pitch minimum,
+                            bool *passes,
+                            sw_error **error);
+
+/**
+ * The hip or valley where two planes meet over a plan corner. `plan` is the angle between the two eaves on the side where the hip
+ * stands, 90 degrees for a square building; a square inner corner with its valley is again 90.
+ */
+sw_status sw_pitch_corner(sw_pitch first,
+                          sw_pitch second,
+                          sw_angle plan,
+                          sw_corner *corner,
+                          sw_error **error);
+
+#ifdef __cplusplus
+}  // extern "C"
+#endif  // __cplusplus
+
+#endif  /* SEAMWRIGHT_H */

@@ -1,0 +1,26 @@
+//! The C interface of seamwright: a thin layer over the core crate, described for its users in `docs/c-conventions.md`.
+//!
+//! No rule, default, formula or table of the trade lives here. Pointers are read and written in [`boundary`] only, and every
+//! export runs inside its guard.
+
+#[cfg(panic = "abort")]
+compile_error!("the C interface turns a panic into a status, which needs panic = \"unwind\"");
+
+mod abi;
+pub mod angle;
+pub mod error;
+pub mod length;
+pub mod pitch;
+pub mod quantity;
+pub mod status;
+pub mod version;
+
+pub mod boundary;
+mod numbers;
+
+#[cfg(test)]
+mod boundary_tests;
+#[cfg(test)]
+mod numbers_tests;
+
+pub use abi::SW_ABI_VERSION;

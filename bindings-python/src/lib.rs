@@ -1,0 +1,32 @@
+//! The private extension under the Python package `seamwright`.
+//!
+//! Nothing here knows the trade: every class wraps one type of core and hands the work on. Rooms have core's names; the public
+//! modules of the package re-export them.
+
+#![forbid(unsafe_code)]
+
+mod error;
+mod given;
+mod pitch;
+mod record;
+mod units;
+
+/// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
+#[pyo3::pymodule]
+mod _seamwright {
+    #[pymodule_export]
+    use crate::error::{_error_kinds, _raise_kind};
+    #[pymodule_export]
+    use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
+    #[pymodule_export]
+    use crate::record::{Caution, Source, Step, Worksheet};
+    #[pymodule_export]
+    use crate::units::{
+        Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,
+        TemperatureDifference, Volume,
+    };
+
+    /// The version of the library.
+    #[pymodule_export]
+    const VERSION: &str = env!("CARGO_PKG_VERSION");
+}

@@ -1,0 +1,69 @@
+//! What lies between a deck and the underside of a trim.
+
+use crate::error::Error;
+use crate::record::{Calculation, Recorder, Step};
+use crate::units::Length;
+
+/// The layers under a trim that lies on the seam tops, each square to the roof plane, from the deck outward.
+///
+/// ```
+/// use seamwright::junction::Levels;
+/// use seamwright::record::Calculation;
+/// use seamwright::units::Length;
+/// let levels = Levels { underlayment: Length::parse("1/16\"")?, seam_height: Length::parse("1 3/4\"")?, tape: Length::parse("1/16\"")?, ..Levels::default() };
+/// assert_eq!(levels.compute()?, Length::parse("1 7/8\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields, default))]
+pub struct Levels {
+    /// Underlayment on the deck.
+    pub underlayment: Length,
+    /// From the underlayment to the underside of the pan, where clips stand the pan off.
+    pub stand_off: Length,
+    /// Thickness of the pan's sheet.
+    pub pan: Length,
+    /// From the pan to the top of the seam.
+    pub seam_height: Length,
+    /// Metal of a closure's top flange, where it runs over the seam top.
+    pub closure_metal: Length,
+    /// Compressed sealant tape under the trim.
+    pub tape: Length,
+}
+
+impl Levels {
+    /// The layers by name, from the deck outward.
+    #[must_use]
+    pub fn layers(&self) -> [(&'static str, Length); 6] {
+        [
+            ("underlayment", self.underlayment),
+            ("stand_off", self.stand_off),
+            ("pan", self.pan),
+            ("seam_height", self.seam_height),
+            ("closure_metal", self.closure_metal),
+            ("tape", self.tape),
+        ]
+    }
+}
+
+impl Calculation for Levels {
+    /// The height of the trim's underside above the deck.
+    type Out = Length;
+
+    fn title(&self) -> String {
+        "height of the trim's underside above the deck".into()
+    }
+
+    /// Refuses a layer that is negative.
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Length, Error> {
+        for (name, layer) in self.layers() {
+            layer.not_negative(name)?;
+        }
+        let h = Length::total(self.layers().iter().map(|(_, l)| l))?;
+        r.step(|| {
+            let step = Step::new("h").formula("the sum of the layers");
+            self.layers().iter().filter(|(_, l)| l.is_positive()).fold(step, |s, (name, l)| s.with(*name, l)).gives(h)
+        });
+        Ok(h)
+    }
+}

@@ -1,0 +1,25 @@
+//! The section of each kind of junction, solved in the plane square to its line.
+//!
+//! In that plane the supports are lines: the deck, the plane of the seam tops, a flange on its packing. A trim's legs are what lies
+//! between successive intersections of its supports. [`Levels`] stacks what lies between a deck and the underside of a trim;
+//! [`Support`] is one line of the section; each kind has a file of its own.
+//!
+//! Signs: along a slope, positions are measured from the junction line and are positive **up** the slope, on either side; heights are square to the
+//! plane that they belong to, from its deck, positive outward.
+
+mod cautions;
+mod levels;
+mod parts;
+mod support;
+mod transition;
+mod transition_lines;
+
+#[cfg(test)]
+mod transition_tests;
+
+pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
+pub use levels::Levels;
+pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
+pub use support::{SectionPoint, Support};
+pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
+pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};

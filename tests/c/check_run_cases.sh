@@ -1,0 +1,47 @@
+#!/usr/bin/env bash
+# Runs run_cases on lines whose outcome is known: a reader that passes everything would pass nothing here.
+set -eu
+program=$1
+work=$2
+lines=$work/known.cases
+
+outcome() {
+    local expected=$1
+    cat >"$lines"
+    local last
+    last=$("$program" "$lines" | tail -n 1)
+    if [[ $last != "$expected" ]]; then
+        echo "expected: $expected"
+        echo "     got: $last"
+        exit 1
+    fi
+}
+
+outcome "8 passed, 0 failed, 1 deviating, 1 not in C" <<'LINES'
+units.length.parse|feet|text=12'-3 5/8"|>length=3749.675 mm
+units.length.parse|escaped|text=5%20mm|>length=5 mm
+units.length.parse|within|text=1 in|>length=25 mm|~length=0.5 mm
+units.length.parse|refused|text=12-3|>refused=parse
+units.length.format|text|length=92.075 mm|format=in/32|>text=3 5/8"
+units.convert|print_is_wrong|quantity=mass|value=1 lb|unit=g|>value=454|~value=0.1|!
+pitch.corner|square|first=12:12|second=12:12|plan=90 deg|>dihedral=120 deg|>plan_first=45 deg|~dihedral=0.000001 deg
+pitch.at_least|exact|pitch=1:48|minimum=1/4:12|>passes=true
+trim.girth|elsewhere|profile=x|>girth=1 mm
+LINES
+
+outcome "0 passed, 14 failed, 1 deviating, 0 not in C" <<'LINES'
+units.length.parse|off_by_one|text=5 mm|>length=5.000000001 mm
+units.length.parse|outside|text=1 in|>length=25 mm|~length=0.3 mm
+units.length.parse|bare_expectation|text=5 mm|>length=5
+units.length.parse|bare_tolerance|text=5 mm|>length=5 mm|~length=1
+units.length.parse|no_such_output|text=5 mm|>width=5 mm
+units.length.parse|expects_nothing|text=5 mm
+units.length.parse|not_refused|text=5 mm|>refused=parse
+units.length.parse|refused_otherwise|text=5|>refused=parse
+units.length.parse|no_input|>length=5 mm
+units.convert|matches_but_declared_wrong|quantity=length|value=1 ft|unit=mm|>value=304.8|!
+units.convert|no_quantity|quantity=cost|value=1 ft|unit=mm|>value=304.8
+pitch.angle|other_unit|pitch=12:12|>angle=45 rad
+pitch.at_least|fails|pitch=1:49|minimum=1/4:12|>passes=true
+no bar in this line
+LINES

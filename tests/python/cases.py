@@ -1,0 +1,165 @@
+"""The reference cases: read from tests/cases and run through the public API of the Python package."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from pathlib import Path
+from typing import Any
+
+from seamwright import InputError, units
+from seamwright.pitch import Corner, Framing, Pitch
+from seamwright.units import Length, LengthFormat, ShopRounding
+
+ROOT = Path(__file__).resolve().parents[2]
+CASES = ROOT / "tests" / "cases"
+
+Values = Mapping[str, str]
+
+
+@dataclass(frozen=True)
+class Case:
+    """One case as its file has it, with the file for messages."""
+
+    file: str
+    name: str
+    op: str
+    inputs: dict[str, str]
+    out: dict[str, str]
+    source: str | dict[str, str]
+    tol: dict[str, str] = field(default_factory=dict)
+    row: str | None = None
+    deviates: str | None = None
+
+
+def load(folder: Path = CASES) -> list[Case]:
+    """Every case of every file; `rows.toml` is the list of rows and not a file of cases."""
+    cases = []
+    for path in sorted(folder.rglob("*.toml")):
+        if path.name == "rows.toml":
+            continue
+        with path.open("rb") as file:
+            document = tomllib.load(file)
+        if set(document) != {"case"}:
+            raise ValueError(f"{path}: only [[case]] is expected, not {sorted(document)}")
+        for table in document["case"]:
+            inputs = table.pop("in")
+            cases.append(Case(file=str(path.relative_to(folder)), inputs=inputs, **table))
+    return cases
+
+
+def not_in_python(folder: Path = CASES) -> set[str]:
+    """Operations that Python does not run, one a line, with the reason after a `#`."""
+    path = folder / "not_in_python.txt"
+    if not path.exists():
+        return set()
+    lines = (line.split("#", 1)[0].strip() for line in path.read_text(encoding="utf-8").splitlines())
+    return {line for line in lines if line}
+
+
+def _number(text: str) -> tuple[float, str] | None:
+    """A number and its unit; `None` for other text."""
+    head, _, unit = text.partition(" ")
+    if not re.fullmatch(r"[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?", head):
+        return None
+    return float(head), unit
+
+
+def _length(text: str) -> Length | None:
+    try:
+        return Length(text)
+    except InputError:
+        return None
+
+
+def difference(name: str, expected: str, got: str, tol: str | None) -> str | None:
+    """What does not match: a length by its picometres, a number with its unit by its value, the rest as text."""
+    fault = f"{name}: expected {expected}, got {got}"
+    a, b = _length(expected), _length(got)
+    if a is not None and b is not None:
+        allowed = Length(tol).pm if tol is not None else 0
+        off = a.pm - b.pm
+        return None if abs(off) <= allowed else f"{fault}, off by {off} pm"
+    x, y = _number(expected), _number(got)
+    if x is None or y is None:
+        return None if expected == got else fault
+    if x[1] != y[1]:
+        return f"{fault}, another unit"
+    allowance = 0.0
+    if tol is not None:
+        t = _number(tol)
+        if t is None or t[1] != x[1]:
+            return f"{fault}, a tolerance {tol} in another unit"
+        allowance = t[0]
+    # A printed decimal and its tolerance are themselves rounded to the nearest double.
+    noise = 4 * 2.0**-52 * max(abs(x[0]), abs(y[0]))
+    return None if abs(x[0] - y[0]) <= allowance + noise else f"{fault}, off by {y[0] - x[0]}"
+
+
+def differences(case: Case, got: Values) -> list[str]:
+    """Every output that does not match, one line each."""
+    found = []
+    for name, expected in case.out.items():
+        if name not in got:
+            found.append(f"{name}: no such output")
+        elif fault := difference(name, expected, got[name], case.tol.get(name)):
+            found.append(fault)
+    return found
+
+
+def _convert(i: Values) -> str:
+    name = "".join(part.capitalize() for part in i["quantity"].split("-"))
+    return repr(getattr(units, name)(i["value"]).get(i["unit"]))
+
+
+def _round(i: Values) -> str:
+    return str(ShopRounding(i["increment"], i["rounding"]).round(i["length"]))
+
+
+def _corner(i: Values) -> dict[str, Any]:
+    g = Corner(i["first"], i["second"], i["plan"]).compute()
+    return {
+        "plan_first": g.first.plan,
+        "plan_second": g.second.plan,
+        "slope": g.slope,
+        "backing_first": g.first.backing,
+        "backing_second": g.second.backing,
+        "dihedral": g.dihedral,
+        "in_plane_first": g.first.in_plane,
+        "in_plane_second": g.second.in_plane,
+        "factor": g.first.length_factor,
+    }
+
+
+def _framing(i: Values) -> dict[str, Any]:
+    row = Framing(i["pitch"], i["spacing"]).compute()
+    names = ("common_per_foot", "hip_per_foot", "hip_run_per_foot", "jack_difference", "jack_side_cut", "hip_side_cut")
+    return {name: getattr(row, name) for name in names}
+
+
+OPS: dict[str, Callable[[Values], dict[str, Any]]] = {
+    "units.length.parse": lambda i: {"length": Length.parse(i["text"])},
+    "units.length.format": lambda i: {"text": Length(i["length"]).format(LengthFormat(i["format"]))},
+    "units.length.round": lambda i: {"length": _round(i)},
+    "units.length.station": lambda i: {"length": Length(i["length"]).station(int(i["i"]), int(i["n"]))},
+    "pitch.angle": lambda i: {"angle": Pitch(i["pitch"]).angle},
+    "pitch.percent": lambda i: {"percent": Pitch(i["pitch"]).percent},
+    "pitch.slope_factor": lambda i: {"factor": Pitch(i["pitch"]).slope_factor},
+    "pitch.slope_length": lambda i: {"length": Pitch(i["pitch"]).slope_length(i["run"])},
+    "pitch.at_least": lambda i: {"passes": str(Pitch(i["pitch"]).at_least(i["minimum"])).lower()},
+    "pitch.corner": _corner,
+    "pitch.framing": _framing,
+    "units.convert": lambda i: {"value": _convert(i)},
+}
+
+
+def run(case: Case) -> dict[str, str]:
+    """The outputs of a case as text; a refusal gives its kind as `refused`."""
+    try:
+        return {name: str(value) for name, value in OPS[case.op](case.inputs).items()}
+    except InputError as refusal:
+        if "refused" not in case.out:
+            raise
+        return {"refused": refusal.kind}

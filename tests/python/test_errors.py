@@ -1,0 +1,91 @@
+"""The exceptions: classes, attributes, pickling."""
+
+import copy
+import pickle
+
+import pytest
+import seamwright
+from seamwright import InputError, SeamwrightError
+from seamwright._seamwright import _error_kinds, _raise_kind
+from seamwright.units import Length
+
+# The number of every kind of fault and the class that it arrives as. Numbers are never used again for another kind.
+CLASSES = {
+    1: ("parse", InputError),
+    2: ("unit", InputError),
+    3: ("not finite", InputError),
+    4: ("out of range", InputError),
+    5: ("missing", InputError),
+    6: ("unknown", InputError),
+    7: ("conflict", InputError),
+    8: ("geometry", InputError),
+    9: ("impossible", InputError),
+    10: ("overflow", InputError),
+    11: ("format", InputError),
+    12: ("too large", InputError),
+    13: ("cancelled", SeamwrightError),
+    255: ("internal", SeamwrightError),
+}
+
+
+def test_the_table_holds_every_kind_once() -> None:
+    kinds = _error_kinds()
+    assert len({code for code, _ in kinds}) == len(kinds)
+    assert dict(kinds) == {code: name for code, (name, _) in CLASSES.items()}
+
+
+@pytest.mark.parametrize("code", [code for code, _ in _error_kinds()])
+def test_each_kind_arrives_as_its_class(code: int) -> None:
+    name, cls = CLASSES[code]
+    with pytest.raises(SeamwrightError) as caught:
+        _raise_kind(code)
+    e = caught.value
+    assert type(e) is cls
+    assert isinstance(e, ValueError) is (cls is InputError)
+    assert (e.kind, e.code) == (name, code)
+    assert (e.message, e.path, e.value, e.allowed, e.cure) == ("a fault raised on purpose", "field", "5\u2033,", "nothing", "not asking")
+    # Core points at bytes; here the mark takes three of them and is one character.
+    assert e.span == (2, 3)
+    assert e.value is not None and e.value[2:3] == ","
+    assert [type(o) for o in e.others] == [cls]
+    assert e.others[0].path == "further"
+    assert str(e).startswith("field: a fault raised on purpose, got ")
+    assert "accepted: nothing" in str(e)
+
+
+@pytest.mark.parametrize("protocol", range(pickle.HIGHEST_PROTOCOL + 1))
+def test_a_refusal_pickles_with_all_that_it_says(protocol: int) -> None:
+    with pytest.raises(InputError) as caught:
+        _raise_kind(1)
+    e = caught.value
+    for other in (pickle.loads(pickle.dumps(e, protocol)), copy.copy(e), copy.deepcopy(e)):
+        assert type(other) is InputError
+        assert str(other) == str(e)
+        for name in ("kind", "code", "message", "path", "value", "allowed", "span", "cure"):
+            assert getattr(other, name) == getattr(e, name), name
+        assert [str(o) for o in other.others] == [str(o) for o in e.others]
+
+
+def test_the_classes_have_an_importable_path() -> None:
+    for cls in (InputError, SeamwrightError):
+        assert cls.__module__ == "seamwright"
+        assert getattr(seamwright, cls.__name__) is cls
+        assert getattr(seamwright.error, cls.__name__) is cls
+
+
+def test_a_refusal_can_be_made_by_hand() -> None:
+    e = InputError("no such thing")
+    assert (str(e), e.message, e.path, e.value, e.others) == ("no such thing", "no such thing", "", None, ())
+
+
+def test_the_span_points_at_the_character() -> None:
+    with pytest.raises(InputError) as caught:
+        Length("3\u00a05\u20448\u2033,")
+    e = caught.value
+    assert e.value is not None and e.span is not None
+    assert e.value[slice(*e.span)] == ","
+
+
+def test_a_number_that_is_no_kind_is_refused() -> None:
+    with pytest.raises(TypeError):
+        _raise_kind(0)

@@ -1,0 +1,82 @@
+"""The package around the extension: rooms, typing, import time, docstrings that run."""
+
+import doctest
+import importlib
+import pkgutil
+import subprocess
+import sys
+from pathlib import Path
+from typing import Any
+
+import pytest
+import seamwright
+from seamwright import _seamwright
+
+FOLDER = Path(seamwright.__file__).parent
+ROOMS = [m.name for m in pkgutil.iter_modules([str(FOLDER)]) if not m.name.startswith("_")]
+
+
+def test_the_installed_package_is_tested() -> None:
+    assert "site-packages" in FOLDER.parts
+    assert (FOLDER / "py.typed").exists()
+    assert (FOLDER / "_seamwright.pyi").exists()
+
+
+def test_the_version_is_the_wheel_s() -> None:
+    from importlib.metadata import version
+
+    assert seamwright.__version__ == version("seamwright")
+
+
+@pytest.mark.parametrize("room", ROOMS)
+def test_rooms_say_what_they_export(room: str) -> None:
+    module = importlib.import_module(f"seamwright.{room}")
+    assert room in seamwright.__all__ and getattr(seamwright, room) is module
+    assert module.__doc__
+    assert sorted(module.__all__) == list(module.__all__)
+    for name in module.__all__:
+        assert getattr(module, name).__doc__, name
+
+
+def test_every_class_of_the_extension_is_public_in_its_own_room() -> None:
+    public = {name for name in dir(_seamwright) if not name.startswith("_")} - {"VERSION"}
+    placed = [(room, name) for room in ROOMS for name in importlib.import_module(f"seamwright.{room}").__all__]
+    assert public == {name for room, name in placed if room != "error"}
+    for room, name in placed:
+        if room != "error":
+            item = getattr(_seamwright, name)
+            assert item is getattr(importlib.import_module(f"seamwright.{room}"), name)
+            assert item.__module__ == f"seamwright.{room}", name
+
+
+def test_the_import_is_light() -> None:
+    # What takes time to import is imported when first needed; the time itself is measured by the benches, not asserted.
+    code = "import sys; before = set(sys.modules); import seamwright; print(*sorted(m for m in set(sys.modules) - before if not m.startswith('seamwright')))"
+    loaded = subprocess.run([sys.executable, "-I", "-c", code], capture_output=True, text=True, check=True).stdout.split()
+    assert set(loaded) <= {"__future__"}
+
+
+def docstrings() -> list[tuple[str, str]]:
+    found = []
+    for name in dir(_seamwright):
+        item = getattr(_seamwright, name)
+        if isinstance(item, type):
+            found.append((name, item.__doc__ or ""))
+            found += [(f"{name}.{m}", getattr(v, "__doc__", None) or "") for m, v in vars(item).items() if not m.startswith("__")]
+    return [(name, text) for name, text in found if ">>>" in text]
+
+
+@pytest.mark.parametrize(("name", "text"), docstrings(), ids=[name for name, _ in docstrings()])
+def test_docstrings_run(name: str, text: str) -> None:
+    public: dict[str, Any] = {n: getattr(_seamwright, n) for n in dir(_seamwright) if not n.startswith("_")}
+    test = doctest.DocTestParser().get_doctest(text, public, name, None, None)
+    assert doctest.DocTestRunner(verbose=False).run(test).failed == 0
+
+
+def test_methods_have_docstrings() -> None:
+    for name in dir(_seamwright):
+        item = getattr(_seamwright, name)
+        if isinstance(item, type):
+            for member, value in vars(item).items():
+                if not member.startswith("__") and not isinstance(value, item):
+                    assert value.__doc__, f"{name}.{member}"

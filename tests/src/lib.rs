@@ -1,0 +1,15 @@
+//! The reference cases: one set of data files, run by Rust here, by Python and by C.
+//!
+//! A case names a public function, its inputs and the outputs that a source outside this project prints.
+
+pub mod case;
+pub mod compare;
+pub mod ops;
+
+use std::path::PathBuf;
+
+/// The folder of the workspace.
+#[must_use]
+pub fn root() -> PathBuf {
+    PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("..")
+}
