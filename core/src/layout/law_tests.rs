@@ -85,7 +85,7 @@ fn integral(o: &Outline, left: f64, right: f64) -> f64 {
         .map(|e| {
             let (ax, ay, bx, by) = (mm(e.from.x), mm(e.from.y), mm(e.to.x), mm(e.to.y));
             let (x0, x1) = (ax.clamp(left, right), bx.clamp(left, right));
-            if x0 == x1 {
+            if (x1 - x0).abs() <= 0.0 {
                 return 0.0;
             }
             let y = |x: f64| ay + (x - ax) * (by - ay) / (bx - ax);

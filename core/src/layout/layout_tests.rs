@@ -4,7 +4,7 @@ use crate::num;
 use crate::panel::{Hold, Panel, PanelEnd, Seam, along_seam};
 use crate::record::Calculation;
 use crate::roof::{Edge, Outline, Point};
-use crate::units::{Angle, AreaUnit, Length, LengthUnit, MassUnit, Rounding, ShopRounding, SurfaceMass};
+use crate::units::{AreaUnit, Length, LengthUnit, MassUnit, Rounding, ShopRounding, SurfaceMass};
 
 fn len(text: &str) -> Length {
     Length::parse(text).unwrap()
@@ -367,7 +367,6 @@ fn refuses_bad_input() {
     let sliver = Outline::new(vec![p(0, 0), p(32, 0), Point::new((inch(32) - Length::from_pm(1)).length().unwrap(), inch(9000)), p(0, 9000)], vec![]).unwrap();
     let far = Layout::new(sliver, panel(16), Start::Left, |_| EdgeUse::End(PanelEnd::overhang(inch(1)))).unwrap().compute().unwrap_err();
     assert_eq!((far.kind(), far.path()), (ErrorKind::Overflow, "strips[1].runs[0]"));
-    assert_eq!(Angle::SQUARE.degrees(), 90.0);
 }
 
 #[cfg(feature = "serde")]

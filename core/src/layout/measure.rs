@@ -55,6 +55,9 @@ enum Turn {
     Outer(f64),
 }
 
+/// A part that an end turns into, and how.
+type Beside<'a> = (&'a Part, Turn);
+
 impl Turn {
     fn at(self) -> f64 {
         let (Turn::Inner(x) | Turn::Outer(x)) = self;
@@ -90,7 +93,7 @@ impl End<'_> {
         (x >= a.x0 && x <= b.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
     }
 
-    fn neighbours(&self, i: usize) -> (Option<(&Part, Turn)>, Option<(&Part, Turn)>) {
+    fn neighbours(&self, i: usize) -> (Option<Beside<'_>>, Option<Beside<'_>>) {
         let Some(part) = self.parts.get(i) else { return (None, None) };
         let left = i.checked_sub(1).and_then(|j| self.parts.get(j)).and_then(|other| Some((other, self.turn(other, part)?)));
         let right = self.parts.get(i + 1).and_then(|other| Some((other, self.turn(part, other)?)));
