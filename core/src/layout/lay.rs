@@ -88,9 +88,9 @@ impl Layout {
         }
     }
 
-    fn end_parts(&self, parts: &[Part], grid: &Grid, skews: &[Angle]) -> Result<Vec<EndPart>, Error> {
+    fn end_parts(&self, parts: &[Part<'_>], grid: &Grid, skews: &[Angle]) -> Result<Vec<EndPart>, Error> {
         let foot = self.outline.bounds().low.y;
-        let point = |p: &Part, x: f64| -> Result<Point, Error> { Ok(Point::new(grid.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
+        let point = |p: &Part<'_>, x: f64| -> Result<Point, Error> { Ok(Point::new(grid.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
         parts
             .iter()
             .map(|p| {
@@ -237,8 +237,8 @@ impl Calculation for Layout {
         self.check()?;
         let developed = r.part(|| self.panel.title(), |r| self.panel.run(r))?;
         let grid = Grid::new(&self.outline.bounds(), self.panel.coverage, self.start)?;
-        let (segments, skews) = self.segments(&grid)?;
-        let mut clipper = Clipper::new(segments);
+        let (mut segments, skews) = self.segments(&grid)?;
+        let mut clipper = Clipper::new(&mut segments);
         let mut panels = Vec::new();
         let mut cautions = developed.cautions;
         let mut faults = Faults::default();
