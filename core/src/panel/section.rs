@@ -5,7 +5,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
 use crate::units::Length;
 
-const DOUBLE_LOCK: Source = Source::published("Copper Roofings: A Manual", "", "p. 6", Seen::Derived);
+const DOUBLE_LOCK: Source = Source::published("Copper Roofings: A Manual", "1920s", "p. 6", Seen::Derived);
 const SINGLE_LOCK: Source = Source::geometry();
 
 /// One upturned leg of a snap-lock panel, as its drawing gives it.
