@@ -14,6 +14,7 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+pub mod fastener;
 pub mod movement;
 pub mod num;
 pub mod practice;
