@@ -13,6 +13,7 @@
 
 #![forbid(unsafe_code)]
 
+pub mod closure;
 pub mod error;
 pub mod fastener;
 pub mod movement;

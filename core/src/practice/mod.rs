@@ -3,4 +3,5 @@
 //! These are habits of the trade without a published source. A caller can change each, and results show them as
 //! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
 
+pub mod closure;
 pub mod movement;
