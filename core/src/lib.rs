@@ -20,6 +20,7 @@ pub mod movement;
 pub mod num;
 pub mod practice;
 pub mod record;
+pub mod sealant;
 pub mod spacing;
 pub mod stock;
 pub mod units;

@@ -5,3 +5,4 @@
 
 pub mod closure;
 pub mod movement;
+pub mod sealant;
