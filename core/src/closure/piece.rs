@@ -91,6 +91,29 @@ pub struct ClosureBay {
 }
 
 /// A flat blank, the smallest rectangle that the piece is cut from.
+///
+/// ```
+/// use seamwright::closure::{ClosureBay, ClosureFasteners};
+/// use seamwright::practice;
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Angle, Length};
+/// let piece = ClosureBay {
+///     coverage: Length::inches(16),
+///     seam_width_at_foot: Length::inches(1),
+///     seam_height: Length::inches(2),
+///     compressed_tape: Length::ZERO,
+///     meeting: Angle::SQUARE,
+///     clearance: Length::ZERO,
+///     tab: practice::closure::TAB,
+///     lower_flange: Length::inches(2),
+///     top_flange: Length::inches(1),
+///     top_lap: Length::ZERO,
+///     fasteners: ClosureFasteners::usual(),
+/// }
+/// .compute()?;
+/// assert_eq!((piece.blank.length, piece.blank.width), (Length::inches(17), Length::inches(5)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Blank {
@@ -101,6 +124,29 @@ pub struct Blank {
 }
 
 /// A closure piece for one bay.
+///
+/// ```
+/// use seamwright::closure::{ClosureBay, ClosureFasteners};
+/// use seamwright::practice;
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Angle, Length};
+/// let piece = ClosureBay {
+///     coverage: Length::inches(16),
+///     seam_width_at_foot: Length::inches(1),
+///     seam_height: Length::inches(2),
+///     compressed_tape: Length::ZERO,
+///     meeting: Angle::SQUARE,
+///     clearance: Length::ZERO,
+///     tab: practice::closure::TAB,
+///     lower_flange: Length::inches(2),
+///     top_flange: Length::inches(1),
+///     top_lap: Length::ZERO,
+///     fasteners: ClosureFasteners::usual(),
+/// }
+/// .compute()?;
+/// assert_eq!((piece.length, piece.web_height), (Length::inches(15), Length::inches(2)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ClosurePiece {

@@ -5,6 +5,15 @@ use crate::record::{Calculation, Recorder, Source, Step};
 use crate::units::Length;
 
 /// The plane of a closure from which distances are measured.
+///
+/// ```
+/// use seamwright::closure::{ClosureSetting, Face};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::Length;
+/// let lines = ClosureSetting { set_back: Length::inches(2), face: Face::Web, lower_flange: Length::inches(2), top_flange: Length::inches(1) }.compute()?;
+/// assert_eq!(lines.web, Length::inches(2));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum Face {
@@ -49,6 +58,15 @@ pub struct ClosureSetting {
 }
 
 /// Lines of a row of closures, each measured up the slope from the trim's edge, square to it.
+///
+/// ```
+/// use seamwright::closure::{ClosureSetting, Face};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::Length;
+/// let lines = ClosureSetting { set_back: Length::inches(2), face: Face::Web, lower_flange: Length::inches(2), top_flange: Length::inches(1) }.compute()?;
+/// assert_eq!((lines.leading_edge, lines.fasteners, lines.back), (Length::inches(1), Length::inches(3), Length::inches(4)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ClosureLines {

@@ -134,6 +134,20 @@ pub struct SpacingFromLoad {
 }
 
 /// A spacing from load.
+///
+/// ```
+/// use seamwright::fastener::{AllowableResistance, LoadCase, ServicePressure, SpacingFromLoad};
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::{Force, Length, Pressure};
+/// let case = LoadCase::Service {
+///     pressure: ServicePressure(Pressure::parse("50 psf")?),
+///     resistance: AllowableResistance { force: Force::parse("160 lbf")?, document: Source::CommonPractice, factor: None },
+/// };
+/// let found = SpacingFromLoad { case, width: Length::inches(18), cap: None }.compute()?;
+/// assert!(!found.capped);
+/// assert_eq!(found.cautions[0].code().name, "not-engineered");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LoadSpacing {
@@ -230,6 +244,19 @@ pub struct FastenerCheck {
 }
 
 /// Whether a spacing carries its load.
+///
+/// ```
+/// use seamwright::fastener::{AllowableResistance, FastenerCheck, LoadCase, ServicePressure};
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::{Force, Length, Pressure};
+/// let case = LoadCase::Service {
+///     pressure: ServicePressure(Pressure::parse("50 psf")?),
+///     resistance: AllowableResistance { force: Force::parse("160 lbf")?, document: Source::CommonPractice, factor: None },
+/// };
+/// let verdict = FastenerCheck { case, width: Length::inches(18), spacing: Length::inches(24) }.compute()?;
+/// assert!(verdict.holds && verdict.use_ratio < 1.0);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct FastenerVerdict {

@@ -27,6 +27,13 @@ pub struct Ply {
 }
 
 /// A separate washer under a screw's head.
+///
+/// ```
+/// use seamwright::fastener::Washer;
+/// use seamwright::units::Length;
+/// let w = Washer { diameter: Length::inches_64(40), thickness: Length::mils(50) };
+/// assert!(w.diameter > w.thickness);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct Washer {
@@ -114,6 +121,18 @@ pub struct ScrewConnection {
 }
 
 /// A way in which the connection can fail.
+///
+/// ```
+/// use seamwright::fastener::{LimitState, Ply, Screw, ScrewConnection, ScrewEdition};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Length, Pressure};
+/// let ply = Ply { thickness: Length::parse("0.0346 in")?, ultimate: Pressure::parse("45 ksi")? };
+/// let screw = Screw { diameter: Length::mils(190), head: Length::mils(340), washer: None, shear: None, tension: None };
+/// let strength = ScrewConnection { edition: ScrewEdition::Y2016, head_ply: ply, far_ply: ply, penetration: None, screw }.compute()?;
+/// assert!(strength.nominal(LimitState::PullOut).is_some());
+/// assert!(strength.nominal(LimitState::ScrewShear).is_none());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 pub enum LimitState {
@@ -130,6 +149,18 @@ pub enum LimitState {
 }
 
 /// The strength in one limit state.
+///
+/// ```
+/// use seamwright::fastener::{Ply, Screw, ScrewConnection, ScrewEdition};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Length, Pressure};
+/// let ply = Ply { thickness: Length::parse("0.0346 in")?, ultimate: Pressure::parse("45 ksi")? };
+/// let screw = Screw { diameter: Length::mils(190), head: Length::mils(340), washer: None, shear: None, tension: None };
+/// let strength = ScrewConnection { edition: ScrewEdition::Y2016, head_ply: ply, far_ply: ply, penetration: None, screw }.compute()?;
+/// let weakest = strength.states.iter().min_by_key(|s| s.nominal.force).unwrap();
+/// assert_eq!(weakest.safety.factor, 3.0);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LimitStrength {
@@ -144,6 +175,18 @@ pub struct LimitStrength {
 }
 
 /// The strength of a screw in sheet.
+///
+/// ```
+/// use seamwright::fastener::{Ply, Screw, ScrewConnection, ScrewEdition};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Length, Pressure};
+/// let ply = Ply { thickness: Length::parse("0.0346 in")?, ultimate: Pressure::parse("45 ksi")? };
+/// let screw = Screw { diameter: Length::mils(190), head: Length::mils(340), washer: None, shear: None, tension: None };
+/// let strength = ScrewConnection { edition: ScrewEdition::Y2016, head_ply: ply, far_ply: ply, penetration: None, screw }.compute()?;
+/// assert!(strength.allowable_shear.force < strength.design_shear.force);
+/// assert_eq!(strength.cautions.len(), 2);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ScrewStrength {

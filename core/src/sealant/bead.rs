@@ -107,6 +107,16 @@ pub struct BeadOrder {
 }
 
 /// What sealant a bead needs.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::sealant::{BeadOrder, BeadSection};
+/// use seamwright::units::{Length, Volume};
+/// let round = BeadSection::Round { diameter: Length::parse("3/8\"")? };
+/// let need = BeadOrder { section: round, length: Length::feet(60), waste_ratio: 0.1, tube: Volume::parse("300 mL")? }.compute()?;
+/// assert_eq!(need.tubes, 5);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct BeadNeed {

@@ -6,6 +6,11 @@ use crate::record::{Calculation, Recorder, Seen, Source, Step};
 use crate::units::{Expansion, Length, TemperatureDifference};
 
 /// A published rule for the depth of sealant in a joint; they differ, so the caller names one.
+///
+/// ```
+/// use seamwright::sealant::DepthRule;
+/// assert_eq!(DepthRule::FullWidthThenHalf.source().to_string(), "Construction Waterproofing Handbook, p. 5.6");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum DepthRule {

@@ -31,6 +31,13 @@ pub(super) fn waste_fault(waste_ratio: f64) -> Result<(), Error> {
 }
 
 /// A straight piece of a panel's cross-section, square to the seams.
+///
+/// ```
+/// use seamwright::sealant::SurfacePiece;
+/// use seamwright::units::Length;
+/// let seam_side = SurfacePiece { across: Length::ZERO, rise: Length::inches(2) };
+/// assert!(seam_side.rise.is_positive());
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct SurfacePiece {
@@ -88,6 +95,17 @@ pub struct TapeLine {
 }
 
 /// What tape a line needs.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::sealant::{SurfacePiece, TapeLine};
+/// use seamwright::units::{Angle, Length};
+/// let flat = SurfacePiece { across: Length::inches(16), rise: Length::ZERO };
+/// let line = TapeLine { section: vec![flat], bays: 3, meeting: Angle::parse("30 deg")?, lap: Length::ZERO, laps_per_bay: 0, waste_ratio: 0.0, roll: Length::feet(50) };
+/// let need = line.compute()?;
+/// assert_eq!((need.straight_per_bay, need.total, need.rolls), (Length::inches(32), Length::inches(96), 1));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct TapeNeed {
