@@ -13,7 +13,9 @@
 
 #![forbid(unsafe_code)]
 
+pub mod closure;
 pub mod error;
+pub mod fastener;
 pub mod junction;
 pub mod layout;
 pub mod metal;
@@ -24,6 +26,7 @@ pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
+pub mod sealant;
 pub mod spacing;
 pub mod stock;
 pub mod trim;

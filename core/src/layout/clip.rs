@@ -44,8 +44,8 @@ impl Segment {
 
 /// A stretch of a line that bounds a run from below or above.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Part {
-    pub(crate) line: Segment,
+pub(crate) struct Part<'a> {
+    pub(crate) line: &'a Segment,
     pub(crate) x0: f64,
     pub(crate) x1: f64,
 }
@@ -56,9 +56,9 @@ pub(crate) struct Run<'a> {
     pub(crate) left: f64,
     pub(crate) right: f64,
     /// Its lowest boundary from left to right.
-    pub(crate) lower: &'a [Part],
+    pub(crate) lower: &'a [Part<'a>],
     /// Its highest boundary from left to right.
-    pub(crate) upper: &'a [Part],
+    pub(crate) upper: &'a [Part<'a>],
     /// Square millimetres.
     pub(crate) area: f64,
     /// Whether something is cut out between the lowest and the highest boundary.
@@ -79,40 +79,41 @@ struct RunSpan {
 
 /// The part of a run between two neighbouring breaks of the outline.
 #[derive(Debug, Clone, Copy)]
-struct Trapezoid {
-    lower: Segment,
-    upper: Segment,
+struct Trapezoid<'a> {
+    lower: &'a Segment,
+    upper: &'a Segment,
     x0: f64,
     x1: f64,
     run: usize,
 }
 
-impl Trapezoid {
+impl Trapezoid<'_> {
     fn area(&self) -> f64 {
-        let (left, right) = (self.upper.y(self.x0) - self.lower.y(self.x0), self.upper.y(self.x1) - self.lower.y(self.x1));
-        (left + right) * 0.5 * (self.x1 - self.x0)
+        let middle = (self.x0 + self.x1) * 0.5;
+        (self.upper.y(middle) - self.lower.y(middle)) * (self.x1 - self.x0)
     }
 }
 
 /// Cuts strips, asked for from left to right. Its buffers are reused: a strip allocates nothing once they have grown.
 #[derive(Debug)]
-pub(crate) struct Clipper {
+pub(crate) struct Clipper<'a> {
     /// By their left ends.
-    segments: Vec<Segment>,
+    segments: &'a [Segment],
     next: usize,
     /// Left of these ends, sorted, lie breaks of the outline.
     breaks: Vec<f64>,
     next_break: usize,
-    active: Vec<Segment>,
-    slab: Vec<Segment>,
-    cells: Vec<Trapezoid>,
-    parts: Vec<Part>,
+    active: Vec<&'a Segment>,
+    slab: Vec<&'a Segment>,
+    cells: Vec<Trapezoid<'a>>,
+    parts: Vec<Part<'a>>,
     runs: Vec<RunSpan>,
 }
 
-impl Clipper {
-    pub(crate) fn new(mut segments: Vec<Segment>) -> Clipper {
+impl<'a> Clipper<'a> {
+    pub(crate) fn new(segments: &'a mut [Segment]) -> Clipper<'a> {
         segments.sort_by(|a, b| a.x0.total_cmp(&b.x0));
+        let segments = &*segments;
         let mut breaks: Vec<f64> = segments.iter().flat_map(|s| [s.x0, s.x1]).collect();
         breaks.sort_by(f64::total_cmp);
         breaks.dedup_by(|a, b| a.to_bits() == b.to_bits());
@@ -124,7 +125,7 @@ impl Clipper {
         self.active.retain(|s| s.x1 > left);
         while let Some(s) = self.segments.get(self.next).filter(|s| s.x0 < right) {
             if s.x1 > left {
-                self.active.push(*s);
+                self.active.push(s);
             }
             self.next += 1;
         }
@@ -150,13 +151,14 @@ impl Clipper {
 
     /// No vertex within the strip: every edge crosses all of it.
     fn cut_plain(&mut self, left: f64, right: f64) {
-        sort_upward(&mut self.active, left, right);
+        let middle = (left + right) * 0.5;
+        sort_upward(&mut self.active, middle);
         for pair in self.active.chunks_exact(2) {
             let [lower, upper] = *pair else { continue };
             let first = self.parts.len();
             self.parts.push(Part { line: lower, x0: left, x1: right });
             self.parts.push(Part { line: upper, x0: left, x1: right });
-            let area = Trapezoid { lower, upper, x0: left, x1: right, run: 0 }.area();
+            let area = (upper.y(middle) - lower.y(middle)) * (right - left);
             self.runs.push(RunSpan { left, right, first, middle: first + 1, end: first + 2, area, notched: false, foot: 0.0 });
         }
     }
@@ -170,8 +172,8 @@ impl Clipper {
             let x1 = self.breaks.get(at).copied().unwrap_or(right).min(right);
             at += 1;
             self.slab.clear();
-            self.slab.extend(self.active.iter().filter(|s| s.x0 <= x0 && s.x1 >= x1));
-            sort_upward(&mut self.slab, x0, x1);
+            self.slab.extend(self.active.iter().copied().filter(|s| s.x0 <= x0 && s.x1 >= x1));
+            sort_upward(&mut self.slab, (x0 + x1) * 0.5);
             let first = self.cells.len();
             for pair in self.slab.chunks_exact(2) {
                 let [lower, upper] = *pair else { continue };
@@ -233,7 +235,7 @@ impl Clipper {
     }
 }
 
-fn extend(parts: &mut Vec<Part>, first: usize, line: Segment, cell: &Trapezoid) {
+fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: &Trapezoid<'a>) {
     let count = parts.len();
     match parts.last_mut() {
         Some(last) if count > first && last.line.edge == line.edge => last.x1 = cell.x1,
@@ -241,8 +243,7 @@ fn extend(parts: &mut Vec<Part>, first: usize, line: Segment, cell: &Trapezoid) 
     }
 }
 
-fn sort_upward(segments: &mut [Segment], left: f64, right: f64) {
-    let middle = (left + right) * 0.5;
+fn sort_upward(segments: &mut [&Segment], middle: f64) {
     match segments {
         [_] | [] => {}
         [a, b] => {

@@ -26,6 +26,11 @@ pub enum EdgeUse {
 }
 
 /// What sets the greatest length of a panel.
+///
+/// ```
+/// use seamwright::layout::Governs;
+/// assert_eq!(Governs::Lifting.name(), "lifting");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum Governs {
@@ -73,6 +78,11 @@ pub struct LengthLimit {
 }
 
 /// What happens to a panel narrower than the limit.
+///
+/// ```
+/// use seamwright::layout::NarrowChoice;
+/// assert_ne!(NarrowChoice::Report, NarrowChoice::Refuse);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum NarrowChoice {

@@ -5,6 +5,22 @@ use crate::roof::Point;
 use crate::units::{Angle, Area, Length, Mass};
 
 /// A stretch of one edge that ends a panel, as seen in the plane.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// // A line that rises 16 in over the panel's 16 in.
+/// let outline = Outline::new(vec![p(0, 0), p(16, 0), p(16, 116), p(0, 100)], vec![])?;
+/// let laid = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// assert_eq!(laid.panels[0].upper[0].skew.degrees(), 45.0);
+/// assert_eq!(laid.panels[0].lower[0].meeting().degrees(), 90.0);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct EndPart {
@@ -27,6 +43,21 @@ impl EndPart {
 }
 
 /// One panel as laid. Lengths are along the seams; sides are as seen from below the plane, looking up it.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let outline = Outline::new(vec![p(0, 0), p(20, 0), p(20, 100), p(0, 100)], vec![])?;
+/// let laid = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// let rip = &laid.panels[1];
+/// assert_eq!((rip.width, rip.left_on_seam, rip.right_on_seam), (Length::inches(4), true, false));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LaidPanel {
@@ -71,6 +102,21 @@ pub struct LaidPanel {
 }
 
 /// Panels of one order length and one width.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let outline = Outline::new(vec![p(0, 0), p(36, 0), p(36, 100), p(0, 100)], vec![])?;
+/// let laid = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// let a = &laid.groups[0];
+/// assert_eq!((a.mark.as_str(), a.count, a.order, a.width), ("A", 2, Length::inches(100), Length::inches(16)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Group {
@@ -87,6 +133,20 @@ pub struct Group {
 }
 
 /// The coil that all panels take.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let outline = Outline::new(vec![p(0, 0), p(32, 0), p(32, 100), p(0, 100)], vec![])?;
+/// let laid = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// assert_eq!((laid.coil.length, laid.coil.width), (Length::inches(200), Length::parse("18 3/4\"")?));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Coil {
@@ -101,6 +161,21 @@ pub struct Coil {
 }
 
 /// A plane with its panels laid.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let outline = Outline::new(vec![p(0, 0), p(32, 0), p(32, 100), p(0, 100)], vec![])?;
+/// let laid = Layout::new(outline, panel, Start::CentreSeam, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// assert_eq!(laid.seams, [Length::ZERO, Length::inches(16), Length::inches(32)]);
+/// assert_eq!(laid.mark_of(&laid.panels[1]), Some("A"));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LaidPlane {

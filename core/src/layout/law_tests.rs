@@ -85,7 +85,7 @@ fn integral(o: &Outline, left: f64, right: f64) -> f64 {
         .map(|e| {
             let (ax, ay, bx, by) = (mm(e.from.x), mm(e.from.y), mm(e.to.x), mm(e.to.y));
             let (x0, x1) = (ax.clamp(left, right), bx.clamp(left, right));
-            if x0 == x1 {
+            if (x1 - x0).abs() <= 0.0 {
                 return 0.0;
             }
             let y = |x: f64| ay + (x - ax) * (by - ay) / (bx - ax);
@@ -214,4 +214,82 @@ proptest! {
         let orders = sheet.steps().iter().filter(|s| s.what == "order length").count();
         prop_assert_eq!(orders, out.panels.len());
     }
+
+    /// Stepped outlines with openings against flood fill on a board of 4 in by 1 in fields: runs, areas and longest columns.
+    #[test]
+    fn runs_are_what_hangs_together_between_two_seams(
+        columns in prop::collection::vec((0..10_i16, 20..30_i16), 2..14), openings in prop::collection::vec((0..14_usize, 1..5_usize), 0..3), datum in 0..6_i16
+    ) {
+        let (board, outer, holes) = stepped(&columns, &openings);
+        let outline = Outline::new(outer, holes).unwrap();
+        let l = Layout::new(outline, panel(24 * 25_400), Start::Datum(Length::inches(4 * datum)), bare).unwrap().compute().unwrap();
+        let mut found: Vec<_> = l.panels.iter().map(|p| {
+            let fields = p.covered.get(AreaUnit::SquareInch) / 4.0;
+            #[allow(clippy::cast_possible_truncation, reason = "a few hundred fields")]
+            let fields = (fields + 0.5) as i64;
+            (p.left, p.right, fields, p.finished)
+        }).collect();
+        found.sort();
+        prop_assert_eq!(found, flooded(&board, usize::try_from(datum).unwrap()));
+    }
+}
+
+/// Fields by column (4 in wide) and row (1 in high), and the same as rings. Every opening lies in rows 12 to 18, apart from the others.
+#[allow(clippy::type_complexity, reason = "a test's fixture")]
+fn stepped(columns: &[(i16, i16)], openings: &[(usize, usize)]) -> (Vec<Vec<bool>>, Vec<Point>, Vec<Vec<Point>>) {
+    let at = |column: usize, y: i16| Point::new(Length::inches(4 * i16::try_from(column).unwrap()), Length::inches(y));
+    let mut board: Vec<Vec<bool>> = columns.iter().map(|&(b, t)| (0..30).map(|y| y >= b && y < t).collect()).collect();
+    let mut outer: Vec<Point> = columns.iter().enumerate().flat_map(|(i, &(b, _))| [at(i, b), at(i + 1, b)]).collect();
+    outer.extend(columns.iter().enumerate().rev().flat_map(|(i, &(_, t))| [at(i + 1, t), at(i, t)]));
+    outer.dedup();
+    let (mut holes, mut from) = (Vec::new(), 1);
+    for &(gap, wide) in openings {
+        let (a, b) = (from + gap % 4, from + gap % 4 + wide);
+        if b + 1 > columns.len() {
+            break;
+        }
+        for column in &mut board[a..b] {
+            column[12..18].fill(false);
+        }
+        holes.push(vec![at(a, 12), at(b, 12), at(b, 18), at(a, 18)]);
+        from = b + 1;
+    }
+    (board, outer, holes)
+}
+
+/// Connected fields between seams at the datum and every sixth column from it: left, right, fields, longest column from foot to top.
+fn flooded(board: &[Vec<bool>], datum: usize) -> Vec<(Length, Length, i64, Length)> {
+    let strip = |c: usize| (c + 6 - datum) / 6;
+    let mut seen = vec![vec![false; 30]; board.len()];
+    let mut out = Vec::new();
+    for c in 0..board.len() {
+        for y in 0..30 {
+            if !board[c][y] || seen[c][y] {
+                continue;
+            }
+            let (mut stack, mut fields) = (vec![(c, y)], Vec::new());
+            seen[c][y] = true;
+            while let Some((c, y)) = stack.pop() {
+                fields.push((c, y));
+                for (d, z) in [(c + 1, y), (c.wrapping_sub(1), y), (c, y + 1), (c, y.wrapping_sub(1))] {
+                    if d < board.len() && z < 30 && strip(d) == strip(c) && board[d][z] && !seen[d][z] {
+                        seen[d][z] = true;
+                        stack.push((d, z));
+                    }
+                }
+            }
+            let (left, right) = (fields.iter().map(|f| f.0).min().unwrap(), fields.iter().map(|f| f.0).max().unwrap() + 1);
+            let longest = (left..right)
+                .map(|c| {
+                    let rows = || fields.iter().filter(|f| f.0 == c).map(|f| f.1);
+                    rows().max().unwrap() + 1 - rows().min().unwrap()
+                })
+                .max()
+                .unwrap();
+            let inches = |n: usize| Length::inches(i16::try_from(n).unwrap());
+            out.push((inches(4 * left), inches(4 * right), i64::try_from(fields.len()).unwrap(), inches(longest)));
+        }
+    }
+    out.sort();
+    out
 }

@@ -52,13 +52,17 @@ fn path(strip: usize, run: usize) -> String {
 }
 
 impl Layout {
-    /// The outline's edges that can end a panel, with what their ends add along a seam.
-    fn segments(&self, grid: &Grid) -> Result<Vec<Segment>, Error> {
+    /// The outline's edges that can end a panel, with what their ends add along a seam; and the skew of every edge.
+    #[allow(clippy::cast_precision_loss, reason = "an outline's differences are exact in floating point")]
+    fn segments(&self, grid: &Grid) -> Result<(Vec<Segment>, Vec<Angle>), Error> {
         let foot = self.outline.bounds().low.y;
         let height = |y: Length| (y - foot).length().map(Length::mm);
         let mut out = Vec::with_capacity(self.edges.len());
+        let mut skews = Vec::with_capacity(self.edges.len());
         for ((edge, e), edge_use) in self.outline.edges().enumerate().zip(&self.edges) {
             let (a, b) = if e.from.x < e.to.x { (e.from, e.to) } else { (e.to, e.from) };
+            let (across, up) = ((b.x - a.x).pm() as f64, (b.y - a.y).pm() as f64);
+            skews.push(Angle::degrees_from(num::atan2_deg(up, across))?);
             let (x0, y0, x1, y1) = (grid.mm(a.x), height(a.y)?, grid.mm(b.x), height(b.y)?);
             if x0 >= x1 {
                 continue;
@@ -67,13 +71,13 @@ impl Layout {
                 EdgeUse::Side => (0.0, 0.0, false),
                 EdgeUse::End(end) => {
                     // 1 / sin(meeting angle), exactly 1 for a square line.
-                    let across = num::hypot(x1 - x0, y1 - y0) / (x1 - x0);
-                    (end.allowance().map_err(|e| e.under(&format!("edges[{edge}]")))?.mm() * across, end.field_trim.mm() * across, end.hold == Hold::Pins)
+                    let skewed = num::hypot(across, up) / across;
+                    (end.allowance().map_err(|e| e.under(&format!("edges[{edge}]")))?.mm() * skewed, end.field_trim.mm() * skewed, end.hold == Hold::Pins)
                 }
             };
             out.push(Segment { x0, y0, x1, y1, edge, allowance, trim, pins });
         }
-        Ok(out)
+        Ok((out, skews))
     }
 
     fn rule(&self, m: &Measured) -> ShopRounding {
@@ -84,19 +88,19 @@ impl Layout {
         }
     }
 
-    fn end_parts(&self, parts: &[Part], grid: &Grid) -> Result<Vec<EndPart>, Error> {
+    fn end_parts(&self, parts: &[Part<'_>], grid: &Grid, skews: &[Angle]) -> Result<Vec<EndPart>, Error> {
         let foot = self.outline.bounds().low.y;
-        let point = |p: &Part, x: f64| -> Result<Point, Error> { Ok(Point::new(grid.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
+        let point = |p: &Part<'_>, x: f64| -> Result<Point, Error> { Ok(Point::new(grid.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
         parts
             .iter()
             .map(|p| {
-                Ok(EndPart { edge: p.line.edge, left: point(p, p.x0)?, right: point(p, p.x1)?, skew: Angle::degrees_from(num::atan_deg(p.line.slope()))? })
+                Ok(EndPart { edge: p.line.edge, left: point(p, p.x0)?, right: point(p, p.x1)?, skew: skews.get(p.line.edge).copied().unwrap_or_default() })
             })
             .collect()
     }
 
     /// One run's panel; `None` where hold-backs leave nothing of it.
-    fn panel_of<R: Recorder>(&self, run: &Run<'_>, m: &Measured, grid: &Grid, r: &mut R) -> Result<Option<LaidPanel>, Error> {
+    fn panel_of<R: Recorder>(&self, run: &Run<'_>, m: &Measured, grid: &Grid, skews: &[Angle], r: &mut R) -> Result<Option<LaidPanel>, Error> {
         let finished = Length::from_mm(m.finished)?;
         r.step(|| {
             let show = |mm: f64| Length::from_mm(mm).map_or_else(|_| format!("{mm} mm"), |l| l.to_string());
@@ -136,8 +140,8 @@ impl Layout {
             width: Length::from_mm(run.right - run.left)?,
             left_on_seam: grid.is_seam(run.left)?,
             right_on_seam: grid.is_seam(run.right)?,
-            lower: self.end_parts(run.lower, grid)?,
-            upper: self.end_parts(run.upper, grid)?,
+            lower: self.end_parts(run.lower, grid, skews)?,
+            upper: self.end_parts(run.upper, grid, skews)?,
             left_length: side(m.left)?,
             right_length: side(m.right)?,
             finished,
@@ -233,7 +237,8 @@ impl Calculation for Layout {
         self.check()?;
         let developed = r.part(|| self.panel.title(), |r| self.panel.run(r))?;
         let grid = Grid::new(&self.outline.bounds(), self.panel.coverage, self.start)?;
-        let mut clipper = Clipper::new(self.segments(&grid)?);
+        let (mut segments, skews) = self.segments(&grid)?;
+        let mut clipper = Clipper::new(&mut segments);
         let mut panels = Vec::new();
         let mut cautions = developed.cautions;
         let mut faults = Faults::default();
@@ -243,7 +248,7 @@ impl Calculation for Layout {
             clipper.cut(strip.left_mm(), strip.right_mm());
             for (k, run) in clipper.runs().enumerate() {
                 let Some(m) = measure(&run) else { continue };
-                let laid = r.part(|| format!("strip {}, run {}", s + 1, k + 1), |r| self.panel_of(&run, &m, &grid, r));
+                let laid = r.part(|| format!("strip {}, run {}", s + 1, k + 1), |r| self.panel_of(&run, &m, &grid, &skews, r));
                 let Some(laid) = faults.keep(laid.map_err(|e| e.under(&path(s, k)))) else { continue };
                 let Some(mut panel) = laid else {
                     uncovered += run.area;

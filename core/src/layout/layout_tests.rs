@@ -4,7 +4,7 @@ use crate::num;
 use crate::panel::{Hold, Panel, PanelEnd, Seam, along_seam};
 use crate::record::Calculation;
 use crate::roof::{Edge, Outline, Point};
-use crate::units::{Angle, AreaUnit, Length, LengthUnit, MassUnit, Rounding, ShopRounding, SurfaceMass};
+use crate::units::{AreaUnit, Length, LengthUnit, MassUnit, Rounding, ShopRounding, SurfaceMass};
 
 fn len(text: &str) -> Length {
     Length::parse(text).unwrap()
@@ -226,6 +226,21 @@ fn an_end_on_two_lines_is_as_long_as_its_longest_seam() {
 }
 
 #[test]
+fn at_an_inward_corner_the_further_line_is_struck_on() {
+    // Above, two lines fall to a corner at 16 in, the left one with 8 in along the seam over it: they cross at 20 in. Below, a point at 18 in.
+    let outline = Outline::new(vec![p(0, 54), p(18, 0), p(36, 54), p(36, 204), p(16, 184), p(0, 200)], vec![]).unwrap();
+    let over = Length::from_mm(8.0 * 25.4 / 2.0_f64.sqrt()).unwrap();
+    let l = Layout::new(outline, panel(36), Start::Left, |e| if e.index == 4 { EdgeUse::End(PanelEnd::overhang(over)) } else { bare(e) })
+        .unwrap()
+        .compute()
+        .unwrap();
+    let one = &l.panels[0];
+    assert!((one.finished.get(LengthUnit::Inch) - 190.0).abs() < 1e-9);
+    assert!((one.left_length.unwrap().get(LengthUnit::Inch) - 154.0).abs() < 1e-9);
+    assert!((one.blank.get(LengthUnit::Inch) - 208.0).abs() < 1e-9);
+}
+
+#[test]
 fn a_blank_between_two_skew_lines_is_longer_than_its_seams() {
     // A parallelogram: both ends rise 8 in over the coverage of 16.
     let l = laid(vec![p(0, 0), p(16, 8), p(16, 108), p(0, 100)], vec![], 16, Start::Left);
@@ -367,7 +382,6 @@ fn refuses_bad_input() {
     let sliver = Outline::new(vec![p(0, 0), p(32, 0), Point::new((inch(32) - Length::from_pm(1)).length().unwrap(), inch(9000)), p(0, 9000)], vec![]).unwrap();
     let far = Layout::new(sliver, panel(16), Start::Left, |_| EdgeUse::End(PanelEnd::overhang(inch(1)))).unwrap().compute().unwrap_err();
     assert_eq!((far.kind(), far.path()), (ErrorKind::Overflow, "strips[1].runs[0]"));
-    assert_eq!(Angle::SQUARE.degrees(), 90.0);
 }
 
 #[cfg(feature = "serde")]

@@ -41,7 +41,7 @@ const STEP: f64 = 1e-6;
 /// One end of a run, seen so that further out is more: up at the upper end, down at the lower.
 #[derive(Clone, Copy)]
 struct End<'a> {
-    parts: &'a [Part],
+    parts: &'a [Part<'a>],
     outward: f64,
     with_trim: bool,
 }
@@ -54,6 +54,9 @@ enum Turn {
     /// They cross at this x and the further out counts: an inward corner.
     Outer(f64),
 }
+
+/// A part that an end turns into, and how.
+type Beside<'a> = (&'a Part<'a>, Turn);
 
 impl Turn {
     fn at(self) -> f64 {
@@ -71,18 +74,18 @@ impl Turn {
 
 impl End<'_> {
     /// How far out this part's shifted line is.
-    fn line(&self, part: &Part, x: f64) -> f64 {
+    fn line(&self, part: &Part<'_>, x: f64) -> f64 {
         let trim = if self.with_trim { part.line.trim } else { 0.0 };
         self.outward * part.line.y_extended(x) + (part.line.allowance + trim)
     }
 
-    fn cross(&self, a: &Part, b: &Part, near: f64) -> Option<(f64, f64)> {
+    fn cross(&self, a: &Part<'_>, b: &Part<'_>, near: f64) -> Option<(f64, f64)> {
         let turn = self.outward * (a.line.slope() - b.line.slope());
         let x = near + (self.line(b, near) - self.line(a, near)) / turn;
         x.is_finite().then_some((x, turn))
     }
 
-    fn turn(&self, a: &Part, b: &Part) -> Option<Turn> {
+    fn turn(&self, a: &Part<'_>, b: &Part<'_>) -> Option<Turn> {
         if (a.line.y(a.x1) - b.line.y(b.x0)).abs() > STEP {
             return None;
         }
@@ -90,7 +93,7 @@ impl End<'_> {
         (x >= a.x0 && x <= b.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
     }
 
-    fn neighbours(&self, i: usize) -> (Option<(&Part, Turn)>, Option<(&Part, Turn)>) {
+    fn neighbours(&self, i: usize) -> (Option<Beside<'_>>, Option<Beside<'_>>) {
         let Some(part) = self.parts.get(i) else { return (None, None) };
         let left = i.checked_sub(1).and_then(|j| self.parts.get(j)).and_then(|other| Some((other, self.turn(other, part)?)));
         let right = self.parts.get(i + 1).and_then(|other| Some((other, self.turn(part, other)?)));

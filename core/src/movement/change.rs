@@ -86,6 +86,14 @@ pub(super) fn meeting_fault(meeting: Angle) -> Result<(), Error> {
 }
 
 /// A movement along the seams in its parts at a junction line.
+///
+/// ```
+/// use seamwright::movement::across_line;
+/// use seamwright::units::{Angle, Length};
+/// let parts = across_line(Length::inches(1), Angle::parse("120 deg")?)?;
+/// assert_eq!(parts.along.pm(), -Length::inches_64(32).pm());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct SkewParts {

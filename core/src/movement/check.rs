@@ -44,6 +44,28 @@ pub struct EndCheck {
 }
 
 /// Whether a fold and gap do, and what would.
+///
+/// ```
+/// use seamwright::movement::{EndCheck, EndMovement, MovingEnd};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Angle, Expansion, Length, Temperature};
+/// let movement = EndMovement {
+///     end: MovingEnd::LowerHooked,
+///     expansion: Expansion::parse("12e-6 /K")?,
+///     to_fixed: Length::feet(30),
+///     coldest: Temperature::parse("-20 degC")?,
+///     laid: Temperature::parse("20 degC")?,
+///     hottest: Temperature::parse("70 degC")?,
+///     clearance: Length::inches_64(8),
+///     engagement: Length::inches_64(24),
+///     meeting: Angle::SQUARE,
+/// };
+/// let room = movement.compute()?;
+/// let verdict = EndCheck { movement, fold: room.least_fold, gap: room.gap_when_laid }.compute()?;
+/// assert!(verdict.holds);
+/// assert_eq!(verdict.least_engagement, movement.engagement);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct EndVerdict {

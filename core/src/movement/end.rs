@@ -6,6 +6,27 @@ use crate::record::{Calculation, Recorder, Source, Step};
 use crate::units::{Angle, Expansion, Length, Temperature, TemperatureDifference};
 
 /// Which way an end moves with heat.
+///
+/// ```
+/// use seamwright::movement::{EndMovement, MovingEnd};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Angle, Expansion, Length, Temperature};
+/// let movement = EndMovement {
+///     end: MovingEnd::UpperSliding,
+///     expansion: Expansion::parse("12e-6 /K")?,
+///     to_fixed: Length::feet(30),
+///     coldest: Temperature::parse("-20 degC")?,
+///     laid: Temperature::parse("20 degC")?,
+///     hottest: Temperature::parse("70 degC")?,
+///     clearance: Length::inches_64(8),
+///     engagement: Length::inches_64(24),
+///     meeting: Angle::SQUARE,
+/// };
+/// // The gap at an upper end closes in the heat, by the larger part of this range.
+/// let room = movement.compute()?;
+/// assert!(room.closing > room.opening);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum MovingEnd {
@@ -65,6 +86,26 @@ pub struct EndMovement {
 }
 
 /// What an end needs, square to its line.
+///
+/// ```
+/// use seamwright::movement::{EndMovement, MovingEnd};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::{Angle, Expansion, Length, Temperature};
+/// let movement = EndMovement {
+///     end: MovingEnd::LowerHooked,
+///     expansion: Expansion::parse("12e-6 /K")?,
+///     to_fixed: Length::feet(30),
+///     coldest: Temperature::parse("-20 degC")?,
+///     laid: Temperature::parse("20 degC")?,
+///     hottest: Temperature::parse("70 degC")?,
+///     clearance: Length::inches_64(8),
+///     engagement: Length::inches_64(24),
+///     meeting: Angle::SQUARE,
+/// };
+/// let room = movement.compute()?;
+/// assert_eq!((room.closing + movement.clearance).length()?, room.gap_when_laid);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct EndRoom {

@@ -136,7 +136,7 @@ proptest! {
         let less = EndCheck { fold: Length::from_pm(room.least_fold.pm() - 1), ..check }.compute().unwrap();
         prop_assert!(!less.holds && less.gaps.is_none());
         if let Some(l) = v.greatest_to_fixed {
-            prop_assert!((l.mm() - m.to_fixed.mm()).abs() < 1e-6 * (1.0 + m.to_fixed.mm()) / (spans.0 + spans.1).min(1.0).max(1e-6));
+            prop_assert!((l.mm() - m.to_fixed.mm()).abs() < 1e-6 * (1.0 + m.to_fixed.mm()) / (spans.0 + spans.1).clamp(1e-6, 1.0));
         }
         prop_assert_eq!(check.explain().unwrap().0, v);
     }

@@ -5,6 +5,12 @@ use crate::record::Source;
 use crate::units::{Angle, Length};
 
 /// Where the fold line, or the cut edge without a fold, lies from the junction line.
+///
+/// ```
+/// use seamwright::panel::{PanelEnd, Reach};
+/// use seamwright::units::Length;
+/// assert_eq!(PanelEnd::overhang(Length::inches(1)).reach, Reach::Overhang(Length::inches(1)));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum Reach {
@@ -15,6 +21,13 @@ pub enum Reach {
 }
 
 /// Whether an end lets the panel move along its seams.
+///
+/// ```
+/// use seamwright::panel::{Hold, PanelEnd};
+/// use seamwright::units::Length;
+/// let ridge = PanelEnd::hold_back(Length::inches(3));
+/// assert_eq!((ridge.hold, ridge.clone().holding(Hold::Pins).hold), (Hold::Slides, Hold::Pins));
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum Hold {

@@ -5,7 +5,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
 use crate::units::Length;
 
-const DOUBLE_LOCK: Source = Source::published("Copper Roofings: A Manual", "", "p. 6", Seen::Derived);
+const DOUBLE_LOCK: Source = Source::published("Copper Roofings: A Manual", "1920s", "p. 6", Seen::Derived);
 const SINGLE_LOCK: Source = Source::geometry();
 
 /// One upturned leg of a snap-lock panel, as its drawing gives it.
@@ -118,6 +118,16 @@ pub struct Panel {
 }
 
 /// The sheet that a panel takes across, by its parts.
+///
+/// ```
+/// use seamwright::panel::{Panel, Seam};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::Length;
+/// let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let width = panel.compute()?;
+/// assert_eq!((width.low_leg, width.high_leg), (Length::parse("1 1/4\"")?, Length::parse("1 1/2\"")?));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct DevelopedWidth {
@@ -136,6 +146,15 @@ pub struct DevelopedWidth {
 }
 
 /// Heights square to the roof plane, from the support's surface.
+///
+/// ```
+/// use seamwright::panel::{Panel, Seam};
+/// use seamwright::units::Length;
+/// let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// let levels = panel.levels(Length::mils(500), Length::mils(24))?;
+/// assert_eq!((levels.underside, levels.pan, levels.seam_top), (Length::mils(500), Length::mils(524), Length::mils(1524)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Levels {

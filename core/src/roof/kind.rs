@@ -35,10 +35,10 @@ impl fmt::Display for Water {
 ///
 /// | kind | sides |
 /// |---|---|
-/// | ridge | two planes, water away from both sides, level |
+/// | ridge | two planes, water away from both sides, level, or out of it in both planes by [`OUT_OF_LEVEL_LIMIT`](crate::practice::roof::OUT_OF_LEVEL_LIMIT) at most |
 /// | hip | two planes that bend down from the line, which slopes |
 /// | valley | two planes, water toward the line from both sides; or that bend up from the line, which slopes |
-/// | pitch transition | two planes, water from one onto the other over a level line |
+/// | pitch transition | two planes, water from one onto the other over a line as level as a ridge |
 /// | eave | the free edge over which water runs |
 /// | rake | the free edge within [`RAKE_LIMIT`](crate::practice::roof::RAKE_LIMIT) of the fall |
 /// | high edge | the free edge from which water runs away: the top of a mono-slope |
@@ -186,7 +186,8 @@ pub(super) fn is_coplanar(bend_degrees: f64) -> bool {
     bend_degrees < practice::COPLANAR_LIMIT.degrees()
 }
 
-/// The kind of a line between two planes that are not one. `down` says whether they bend down from it.
+/// The kind of a line between two planes that are not one. `level` says whether it is level, or out of it by no more than a ridge may
+/// be; `down` whether they bend down from it.
 pub(super) fn shared(level: bool, down: bool, first: Water, second: Water) -> Result<LineKind, &'static str> {
     match (first, second) {
         (Water::Away, Water::Away) if level && down => Ok(LineKind::Ridge),

@@ -1,5 +1,5 @@
 use super::test_roofs::{ft, gable, hip, plane, pt, roof, tee, transition, wall};
-use super::{Beyond, LineKind, Opening, Outfall, PlaneInput, Roof, RoofInput, Shape, Water, cautions};
+use super::{Beyond, LineKind, Opening, Outfall, PlaneInput, Roof, RoofInput, Shape, Vertex, Water, cautions};
 use crate::num;
 use crate::record::Calculation;
 use crate::units::{AreaUnit, Length};
@@ -33,6 +33,20 @@ fn a_gable() {
     assert!(r.drains().iter().all(|d| d.to == Outfall::Off));
     assert_eq!(r.drains().len(), 2);
     assert!(r.line("ridge 2").is_err() && r.plane("south").is_ok() && r.plane("s").is_err());
+}
+
+#[test]
+fn a_ridge_out_of_level_is_still_a_ridge() {
+    let v = |x: f64, y: f64, z: f64| Vertex::new(ft(x), ft(y), ft(z));
+    let solid = |name: &str, outer| PlaneInput { name: name.into(), shape: Shape::Space { outer, holes: vec![], flatness: Some(Length::inches(2)) } };
+    let r = roof(vec![
+        solid("south", vec![v(0.0, 0.0, 9.0), v(40.0, 0.0, 9.0), v(40.0, 10.0, 14.1), v(0.0, 10.0, 14.0)]),
+        solid("north", vec![v(40.0, 20.0, 9.0), v(0.0, 20.0, 9.0), v(0.0, 10.0, 14.0), v(40.0, 10.0, 14.1)]),
+    ]);
+    let ridge = r.line("ridge 1").unwrap();
+    assert_abs_diff_eq!(ridge.slope.degrees(), num::atan_deg(0.1 / 40.0), epsilon = 1e-9);
+    assert_abs_diff_eq!(ridge.length.mm(), 304.8 * (1600.0_f64 + 0.01).sqrt(), epsilon = 1e-8);
+    assert_eq!((r.lines().len(), count(&r, LineKind::Rake)), (7, 4));
 }
 
 #[test]
@@ -111,6 +125,26 @@ fn walls_above_beside_and_below() {
     assert_eq!(codes(&r), ["water-into-wall", "unknown-line"]);
     assert_eq!((count(&r, LineKind::Unknown), r.drains()[0].to), (1, Outfall::Wall));
     assert!(r.cautions()[0].message().contains("water on a runs into the wall foot"));
+}
+
+#[test]
+fn an_edge_above_the_top_of_a_wall_does_not_run_into_it() {
+    // A tower's roof stands on the wall that the low roof runs into.
+    let mut input = RoofInput::new(vec![
+        plane("low", &[(0.0, 0.0), (30.0, 0.0), (30.0, 10.0), (0.0, 10.0)], "3:12", 270.0, (0.0, 0.0, 9.0)),
+        plane("tower", &[(5.0, 10.0), (15.0, 10.0), (15.0, 20.0), (5.0, 20.0)], "3:12", 270.0, (0.0, 10.0, 25.0)),
+    ]);
+    input.walls = vec![wall("tower", (5.0, 10.0), (15.0, 10.0)), wall("side", (0.0, 0.0), (0.0, 10.0))];
+    input.walls[0].top = Some(ft(25.0));
+    // The side wall ends half way up the slope, at 9 ft + 5 ft x 3/12.
+    input.walls[1].top = Some(ft(10.25));
+    let r = input.compute().unwrap();
+    assert_eq!((count(&r, LineKind::Headwall), count(&r, LineKind::Eave), count(&r, LineKind::Unknown)), (1, 2, 0));
+    let half = 1524.0 * (1.0_f64 + 0.0625).sqrt();
+    assert_abs_diff_eq!(r.line("sidewall 1").unwrap().length.mm(), half, epsilon = 1e-6);
+    let open = r.lines_round(0).filter(|l| l.kind == LineKind::Rake).map(|l| l.length.mm()).fold(f64::INFINITY, f64::min);
+    assert_abs_diff_eq!(open, half, epsilon = 1e-6);
+    assert!(r.cautions().is_empty(), "{:?}", r.cautions());
 }
 
 #[test]

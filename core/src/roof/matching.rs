@@ -4,6 +4,8 @@ use super::Plane;
 use super::line::{EdgeId, Piece};
 use super::overlap::{Box2, near_pairs};
 use super::vertex::{Twice, V3, Vertex, dot, norm, scale, sub};
+use crate::error::Error;
+use crate::units::Length;
 
 /// An edge of a plane, with the plane on its left.
 #[derive(Debug, Clone, Copy)]
@@ -38,6 +40,13 @@ impl RoofEdge {
         let d = v.from(self.from);
         let s = dot(d, self.along);
         (s, norm(sub(d, scale(self.along, s))))
+    }
+
+    /// The vertex at this station.
+    pub(super) fn at(&self, station: f64) -> Result<Vertex, Error> {
+        let [x, y, z] = scale(self.along, station);
+        let add = |l: Length, d: f64| (l + Length::from_mm(d)?).length();
+        Ok(Vertex { x: add(self.from.x, x)?, y: add(self.from.y, y)?, z: add(self.from.z, z)? })
     }
 
     pub(super) fn plan_box(&self) -> Box2 {

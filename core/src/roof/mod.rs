@@ -40,6 +40,8 @@ mod plane_tests;
 #[cfg(test)]
 mod same_roof_tests;
 #[cfg(test)]
+mod terrain_tests;
+#[cfg(test)]
 mod test_roofs;
 #[cfg(test)]
 mod whole_roof_tests;

@@ -133,7 +133,8 @@ impl Namer<'_> {
             remarks.push((cautions::COPLANAR, names.clone()));
             LineKind::Unknown
         } else {
-            match kind::shared(level, down, side.water, other.water) {
+            let flat = level || [&side, &other].iter().all(|s| s.skew.degrees().abs() <= practice::OUT_OF_LEVEL_LIMIT.degrees());
+            match kind::shared(flat, down, side.water, other.water) {
                 Ok(kind) => kind,
                 Err(why) => {
                     remarks.push((cautions::UNKNOWN_LINE, vec![("why", why.to_owned())]));

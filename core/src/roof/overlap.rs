@@ -2,7 +2,6 @@
 
 use super::Plane;
 use super::vertex::Vertex;
-use crate::num;
 
 /// The upright rectangle round something in plan, in picometres.
 #[derive(Debug, Clone, Copy)]
@@ -67,9 +66,10 @@ fn depth(p: V2, edges: &[(V2, V2)]) -> f64 {
         }
         let (d, e) = ([b[0] - a[0], b[1] - a[1]], [p[0] - a[0], p[1] - a[1]]);
         let t = ((d[0] * e[0] + d[1] * e[1]) / (d[0] * d[0] + d[1] * d[1])).clamp(0.0, 1.0);
-        nearest = nearest.min(num::hypot(e[0] - t * d[0], e[1] - t * d[1]));
+        let off = [e[0] - t * d[0], e[1] - t * d[1]];
+        nearest = nearest.min(off[0] * off[0] + off[1] * off[1]);
     }
-    if inside { nearest } else { 0.0 }
+    if inside { nearest.sqrt() } else { 0.0 }
 }
 
 /// Points of `these` edges at which it could lie deepest inside `those`: the ends, the crossings, and the middles between.

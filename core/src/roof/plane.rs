@@ -52,6 +52,7 @@ pub struct Direction {
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Plane {
     pub(super) name: String,
     pub(super) holes: Vec<String>,
@@ -61,7 +62,11 @@ pub struct Plane {
     pub(super) pitch: Pitch,
     pub(super) down_slope: Angle,
     pub(super) off_plane: Length,
+    #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) frame: Frame,
+    /// The path of the form that it was given in.
+    #[cfg_attr(feature = "serde", serde(skip))]
+    pub(super) form: &'static str,
 }
 
 impl Plane {

@@ -95,6 +95,10 @@ pub struct PlaneInput {
     pub shape: Shape,
 }
 
+/// Paths of the two forms in a plane's input.
+const PLAN: &str = "shape.plan";
+const SPACE: &str = "shape.space";
+
 impl PlaneInput {
     /// The plane, checked.
     ///
@@ -110,13 +114,13 @@ impl PlaneInput {
         }
         let plane = match &self.shape {
             Shape::Plan { outer, holes, pitch, down_slope, anchor } => {
-                check_names(holes, "shape.plan", &mut faults);
-                faults.keep(from_plan(outer, holes, *pitch, *down_slope, *anchor).map_err(|e| e.under("shape.plan")))
+                check_names(holes, PLAN, &mut faults);
+                faults.keep(from_plan(outer, holes, *pitch, *down_slope, *anchor).map_err(|e| rings_of_openings(e).under(PLAN)))
             }
             Shape::Space { outer, holes, flatness } => {
-                check_names(holes, "shape.space", &mut faults);
+                check_names(holes, SPACE, &mut faults);
                 let flatness = flatness.map_or(Ok(practice::FLATNESS), |f| f.not_negative("flatness"));
-                faults.keep(flatness.and_then(|f| from_space(outer, holes, f)).map_err(|e| e.under("shape.space")))
+                faults.keep(flatness.and_then(|f| from_space(outer, holes, f)).map_err(|e| rings_of_openings(e).under(SPACE)))
             }
         };
         faults.check()?;
@@ -134,6 +138,32 @@ fn check_names<P>(holes: &[Opening<P>], under: &str, faults: &mut Faults) {
             faults.add(Error::new(ErrorKind::Conflict, "two holes have one name").at(format!("{under}.holes[{i}].name")).value_of(&hole.name));
         }
     }
+}
+
+/// An outline knows its holes as bare rings; here each is the ring of an opening, and paths say so.
+fn rings_of_openings(e: Error) -> Error {
+    let mut faults = Faults::default();
+    for one in core::iter::once(&e).chain(e.others()) {
+        let path = match one.path().strip_prefix("holes[").and_then(|rest| rest.split_once(']')) {
+            Some((number, rest)) if rest.is_empty() || rest.starts_with('[') => format!("holes[{number}].ring{rest}"),
+            _ => one.path().to_owned(),
+        };
+        let mut again = Error::new(one.kind(), one.message().to_owned()).at(path);
+        if let Some(value) = one.value() {
+            again = again.value_of(value);
+        }
+        if let Some(allowed) = one.allowed() {
+            again = again.accepts(allowed.to_owned());
+        }
+        if let Some(cure) = one.cure() {
+            again = again.cured_by(cure.to_owned());
+        }
+        if let Some((start, end)) = one.span() {
+            again = again.pointing(start, end);
+        }
+        faults.add(again);
+    }
+    faults.check().err().unwrap_or(e)
 }
 
 fn names<P>(holes: &[Opening<P>]) -> Vec<String> {
@@ -156,8 +186,22 @@ fn normal_degrees(degrees: f64) -> Angle {
     Angle::of_degrees(if turn >= 360.0 { 0.0 } else { turn + 0.0 })
 }
 
+fn vertical(path: &str, slope_degrees: f64) -> Error {
+    Error::new(ErrorKind::Geometry, "a vertical plane is not a roof plane")
+        .at(path)
+        .value_of(Angle::of_degrees(slope_degrees))
+        .accepts(format!("a slope of less than {}", practice::STEEPEST))
+        .cured_by("give it as a wall")
+}
+
 fn from_plan(outer: &[Point], holes: &[Opening<Point>], pitch: Pitch, down_slope: Angle, anchor: Vertex) -> Result<Plane, Error> {
-    let plan = Outline::new(outer.to_vec(), holes.iter().map(|h| h.ring.clone()).collect())?;
+    let mut faults = Faults::default();
+    if pitch.angle() >= practice::STEEPEST {
+        faults.add(vertical("pitch", pitch.angle().degrees()));
+    }
+    let plan = faults.keep(Outline::new(outer.to_vec(), holes.iter().map(|h| h.ring.clone()).collect()));
+    faults.check()?;
+    let plan = plan.ok_or_else(|| Error::new(ErrorKind::Internal, "an outline without fault is missing"))?;
     let fall = compass(down_slope);
     let rise_ratio = pitch.ratio();
     let height = |p: Point| -> Result<Vertex, Error> {
@@ -180,13 +224,8 @@ fn from_space(outer: &[Vertex], holes: &[Opening<Vertex>], flatness: Length) -> 
         Outline::new(flat(outer), vec![])?;
         return Err(Error::new(ErrorKind::Geometry, "the vertices enclose no area").at("outer"));
     };
-    let upright = num::sin_deg(practice::TRUE_LIMIT.degrees() / 10.0);
-    if normal[2].abs() < upright {
-        return Err(Error::new(ErrorKind::Geometry, "a vertical plane is not a roof plane")
-            .at("outer")
-            .value_of(Angle::of_degrees(num::acos_deg(normal[2].abs())))
-            .accepts("a slope of less than 89.9 deg")
-            .cured_by("give it as a wall"));
+    if normal[2].abs() <= practice::STEEPEST.cos() {
+        return Err(vertical("outer", num::acos_deg(normal[2].abs())));
     }
     if normal[2] < 0.0 {
         return Err(Error::new(ErrorKind::Geometry, "the plane faces down").at("outer").cured_by("list the vertices counter-clockwise as seen from above"));
@@ -233,6 +272,7 @@ fn from_space(outer: &[Vertex], holes: &[Opening<Vertex>], flatness: Length) -> 
     let down_slope = normal_degrees(num::atan2_deg(normal[1], normal[0]));
     let mut plane = assemble(rings, plan, names(holes), frame, pitch, down_slope)?;
     plane.off_plane = Length::from_mm(worst)?;
+    plane.form = SPACE;
     Ok(plane)
 }
 
@@ -287,5 +327,5 @@ fn assemble(rings: Vec<Vec<Vertex>>, plan: Outline, holes: Vec<String>, frame: F
     let mut shape = shape.into_iter();
     let outer = shape.next().unwrap_or_default();
     let outline = Outline::new(outer, shape.collect())?;
-    Ok(Plane { name: String::new(), holes, rings, plan, outline, pitch, down_slope, off_plane: Length::ZERO, frame })
+    Ok(Plane { name: String::new(), holes, rings, plan, outline, pitch, down_slope, off_plane: Length::ZERO, frame, form: PLAN })
 }

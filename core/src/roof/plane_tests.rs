@@ -72,6 +72,8 @@ fn refuses_planes_that_are_no_roof() {
         assert_eq!(e.kind(), ErrorKind::Geometry);
         assert!(e.to_string().contains(message), "{e}");
     }
+    let steep = plan(vec![p(0, 0), p(4, 0)], vec![], "89.95 deg", "270 deg").unwrap_err();
+    assert_eq!(paths(&steep), ["shape.plan.pitch", "shape.plan.outer"]);
     let far = Length::from_f64(40.0e3, crate::units::LengthUnit::Metre).unwrap();
     for outer in [vec![v(0, 0, 0), Vertex { x: far, ..v(0, 0, 0) }, v(4, 4, 3)], vec![v(0, 0, 0), v(4, 0, 0), Vertex { z: Length::MAX, ..v(4, 4, 3) }]] {
         let e = space(outer).unwrap_err();
@@ -108,7 +110,7 @@ fn reports_names_and_rings_at_once() {
     };
     let e = PlaneInput { name: " ".into(), shape }.plane().unwrap_err();
     let found = paths(&e);
-    for path in ["name", "shape.plan.holes[0].name", "shape.plan.holes[2].name", "shape.plan.outer", "shape.plan.holes[0]", "shape.plan.holes[1]"] {
+    for path in ["name", "shape.plan.holes[0].name", "shape.plan.holes[2].name", "shape.plan.outer", "shape.plan.holes[0].ring", "shape.plan.holes[1].ring"] {
         assert!(found.contains(&path), "{path} in {found:?}");
     }
 }

@@ -25,7 +25,7 @@ pub(super) fn plane(name: &str, outer: &[(f64, f64)], pitch: &str, fall: f64, an
 }
 
 pub(super) fn wall(name: &str, from: (f64, f64), to: (f64, f64)) -> Wall {
-    Wall { name: name.into(), from: pt(from.0, from.1), to: pt(to.0, to.1) }
+    Wall::new(name, pt(from.0, from.1), pt(to.0, to.1))
 }
 
 pub(super) fn roof(planes: Vec<PlaneInput>) -> Roof {

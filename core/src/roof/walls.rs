@@ -8,13 +8,17 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::units::Length;
 
-/// A wall that the roof runs into: a vertical face over a straight line in plan, as high as need be.
+/// A wall that the roof runs into: a vertical face over a straight line in plan.
+///
+/// An edge of a plane runs into it where it lies on the line and below the wall's top. So the eave of a tower's own roof, which stands on
+/// the tower's walls, does not run into them if their top is given.
 ///
 /// ```
 /// use seamwright::roof::{Point, Wall};
 /// use seamwright::units::Length;
-/// let wall = Wall { name: "tower".into(), from: Point::default(), to: Point::new(Length::feet(9), Length::ZERO) };
-/// assert_eq!(wall.to.x, Length::inches(108));
+/// let mut wall = Wall::new("tower", Point::default(), Point::new(Length::feet(9), Length::ZERO));
+/// assert_eq!(wall.top, None); // higher than every plane
+/// wall.top = Some(Length::feet(30));
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
@@ -25,6 +29,9 @@ pub struct Wall {
     pub from: Point,
     /// Where it ends in plan; which end is which does not matter.
     pub to: Point,
+    /// The height of its top; without one it is higher than every plane.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub top: Option<Length>,
 }
 
 pub(super) fn check(walls: &[Wall], tolerance: f64, faults: &mut Faults) {
@@ -46,6 +53,12 @@ fn on_ground(p: Point) -> Vertex {
 }
 
 impl Wall {
+    /// A wall that is higher than every plane.
+    #[must_use]
+    pub fn new(name: impl Into<String>, from: Point, to: Point) -> Wall {
+        Wall { name: name.into(), from, to, top: None }
+    }
+
     pub(super) fn plan_box(&self) -> Box2 {
         Box2::round([&on_ground(self.from), &on_ground(self.to)])
     }
@@ -84,6 +97,28 @@ impl Wall {
         if to - from <= tolerance || off(from) > tolerance || off(to) > tolerance {
             return Ok(None);
         }
-        Ok(Some(Stretch { from, to, start, end }))
+        Ok(self.below_top(edge, Stretch { from, to, start, end }, tolerance))
+    }
+
+    /// The part of a stretch that lies below the wall's top.
+    fn below_top(&self, edge: &RoofEdge, stretch: Stretch, tolerance: f64) -> Option<Stretch> {
+        let Some(top) = self.top else { return Some(stretch) };
+        let datum = Vertex { z: top, ..edge.from };
+        let climb = edge.to.from(edge.from)[2] / edge.length;
+        let foot = edge.from.from(datum)[2];
+        let over = |s: f64| foot + s * climb;
+        // An edge that only reaches the top with the tolerance runs over the wall, not into it.
+        match (over(stretch.from) >= -tolerance, over(stretch.to) >= -tolerance) {
+            (true, true) => None,
+            (false, false) => Some(stretch),
+            (starts_over, _) => {
+                let s = -foot / climb;
+                let at = edge.at(s).ok()?;
+                let cut = if starts_over { Stretch { from: s, start: Twice::at(at), ..stretch } } else { Stretch { to: s, end: Twice::at(at), ..stretch } };
+                // What is left of the end above the top within the tolerance goes with the rest.
+                let whole = (s - stretch.from).abs() <= tolerance || (stretch.to - s).abs() <= tolerance || s <= stretch.from || s >= stretch.to;
+                if whole { (over((stretch.from + stretch.to) / 2.0) < 0.0).then_some(stretch) } else { Some(cut) }
+            }
+        }
     }
 }

@@ -67,7 +67,7 @@ impl RoofInput {
 /// let shape = Shape::Space { outer: vec![v(0, 0, 10), v(40, 0, 10), v(40, 20, 20), v(0, 20, 20)], holes: vec![], flatness: None };
 /// let mut input = RoofInput::new(vec![PlaneInput { name: "shed".into(), shape }]);
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
-/// input.walls.push(Wall { name: "house".into(), from: p(0, 20), to: p(25, 20) });
+/// input.walls.push(Wall::new("house", p(0, 20), p(25, 20)));
 /// let roof = input.compute()?;
 /// assert_eq!(roof.line("headwall 1")?.length, Length::feet(25));
 /// assert_eq!(roof.line("high edge 1")?.length, Length::feet(15));
@@ -75,6 +75,7 @@ impl RoofInput {
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct Roof {
     planes: Vec<Plane>,
     walls: Vec<Wall>,
@@ -234,10 +235,10 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
             for (edge, (a, b)) in plane.plan.edges().filter(|e| e.ring == r).zip(ring.iter().zip(ring.iter().cycle().skip(1))) {
                 let length = super::vertex::norm(b.from(*a));
                 if length <= tolerance.mm() {
-                    let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}]", r - 1) };
+                    let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}].ring", r - 1) };
                     faults.add(
                         Error::new(ErrorKind::Geometry, "an edge is no longer than the tolerance")
-                            .at(format!("{}.{ring}[{}]", at(*i), edge.given))
+                            .at(format!("{}.{}.{ring}[{}]", at(*i), plane.form, edge.given))
                             .value_of(format_args!("{length} mm"))
                             .accepts(format!("edges longer than {tolerance}"))
                             .cured_by("leave the vertex out, or give a smaller tolerance"),

@@ -52,7 +52,7 @@ fn every_fault_at_once() {
         (ErrorKind::Conflict, "walls[2].name"),
         (ErrorKind::Geometry, "planes[2].shape.plan.outer[0]"),
         (ErrorKind::Geometry, "planes[3]"),
-        (ErrorKind::Geometry, "planes[4].outer[1]"),
+        (ErrorKind::Geometry, "planes[4].shape.plan.outer[1]"),
         (ErrorKind::OutOfRange, "planes[5]"),
     ] {
         assert!(found.contains(&expected), "{expected:?} in {found:?}");
@@ -119,6 +119,8 @@ fn reads_and_writes_text() {
     assert!(text.contains(r#""plan":{"outer":[{"x":"0 mm","y":"0 mm"}"#), "{text}");
     assert_eq!(serde_json::from_str::<RoofInput>(&text).unwrap(), input);
     assert!(serde_json::from_str::<RoofInput>(&text.replacen("pitch", "pitches", 1)).unwrap_err().to_string().contains("pitches"));
-    let line = serde_json::to_value(&input.compute().unwrap().lines()[0]).unwrap();
+    let roof = serde_json::to_value(input.compute().unwrap()).unwrap();
+    assert_eq!(roof["planes"][1]["pitch"], "6:12");
+    let line = &roof["lines"][0];
     assert_eq!((line["kind"].as_str(), line["length"].as_str()), (Some("eave"), Some("12192 mm")));
 }

@@ -10,6 +10,11 @@ use crate::units::Length;
 pub const MAX_STATIONS: u32 = 1_000_000;
 
 /// What a fixed spacing does at the end of the run.
+///
+/// ```
+/// use seamwright::spacing::LastStation;
+/// assert_ne!(LastStation::AsItFalls, LastStation::AtEndDistance);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum LastStation {

@@ -6,6 +6,18 @@ use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::Length;
 
 /// Which of the supports within reach carry a station.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::spacing::{SupportSpacing, SupportUse};
+/// use seamwright::units::Length;
+/// let supports = vec![Length::ZERO, Length::feet(2), Length::feet(4)];
+/// let mut s = SupportSpacing { run: Length::feet(4), greatest_end_distance: Length::ZERO, maximum: Length::feet(4), supports, support_use: SupportUse::Every };
+/// assert_eq!(s.compute()?.positions.len(), 3);
+/// s.support_use = SupportUse::Fewest;
+/// assert_eq!(s.compute()?.positions.len(), 2);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum SupportUse {

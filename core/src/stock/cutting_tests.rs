@@ -114,7 +114,7 @@ fn bad_input_names_its_field() {
 #[test]
 fn a_large_order_of_distinct_lengths_is_planned() {
     let mut c = cutting(vec![stock(120, None), stock(144, None)], &[], Length::inches_64(8));
-    c.pieces = (0..2_000).map(|i| Piece { label: i.to_string(), length: Length::inches_64(640 + (i * 7919) % 6_000), count: 1 }).collect();
+    c.pieces = (0..800).map(|i| Piece { label: i.to_string(), length: Length::inches_64(640 + (i * 7919) % 6_000), count: 1 }).collect();
     let plan = c.compute().unwrap();
     check(&c, &plan);
     assert!(plan.scrap.scrap_ratio < 0.05, "{}", plan.scrap.scrap_ratio);

@@ -9,6 +9,16 @@ use crate::units::Length;
 const MOST: u32 = 100_000;
 
 /// How a run is shared out among its pieces.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::stock::{LapMode, LapRun};
+/// use seamwright::units::Length;
+/// let run = LapRun { run: Length::inches(156), longest: Length::feet(10), lap: Length::inches(4), least_piece: Length::ZERO, mode: LapMode::Equal };
+/// let pieces = run.compute()?.pieces;
+/// assert_eq!(pieces.iter().map(|p| p.length).collect::<Vec<_>>(), [80, 80].map(Length::inches));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum LapMode {
@@ -54,6 +64,16 @@ pub struct LapRun {
 }
 
 /// One piece of a lapped run.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::stock::{LapMode, LapRun};
+/// use seamwright::units::Length;
+/// let run = LapRun { run: Length::inches(156), longest: Length::feet(10), lap: Length::inches(4), least_piece: Length::ZERO, mode: LapMode::Equal };
+/// let pieces = run.compute()?.pieces;
+/// assert_eq!((pieces[0].cover, pieces[1].cover), (Length::inches(76), Length::inches(80)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LapPiece {

@@ -92,8 +92,8 @@ fn best_fit(p: &Problem, order: &[usize], target: usize) -> Vec<Load> {
 fn fullest(p: &Problem, order: &[usize], target: Option<usize>) -> Vec<Load> {
     let mut left: Vec<u32> = p.sizes.iter().map(|s| s.1).collect();
     let mut loads = Vec::new();
-    while let Some(seed) = order.iter().copied().find(|&k| left.get(k).is_some_and(|&n| n > 0)) {
-        let least = size(p, seed);
+    while let Some(lead) = order.iter().copied().find(|&k| left.get(k).is_some_and(|&n| n > 0)) {
+        let least = size(p, lead);
         let mut candidates: Vec<usize> = match target {
             Some(t) if room(p, t) >= least => vec![t],
             Some(_) => cheapest(p, least).into_iter().collect(),
@@ -102,7 +102,7 @@ fn fullest(p: &Problem, order: &[usize], target: Option<usize>) -> Vec<Load> {
         candidates.dedup();
         let mut chosen: Option<Load> = None;
         for stock in candidates {
-            let kinds = fill(p, order, &left, seed, room(p, stock));
+            let kinds = fill(p, order, &left, lead, room(p, stock));
             let used: i64 = kinds.iter().map(|&k| size(p, k)).sum();
             let stock = cheapest(p, used).unwrap_or(stock);
             // Least cost for what it holds, compared without division.
@@ -137,20 +137,20 @@ fn wide(size: i64) -> u128 {
     u128::from(size.unsigned_abs())
 }
 
-/// The fullest set of pieces found that fits in the room and holds the seed.
-fn fill(p: &Problem, order: &[usize], left: &[u32], seed: usize, room: i64) -> Vec<usize> {
-    // Kinds that are there, largest first, with how many are left beside the seed.
+/// The fullest set of pieces found that fits in the room and holds the lead.
+fn fill(p: &Problem, order: &[usize], left: &[u32], lead: usize, room: i64) -> Vec<usize> {
+    // Kinds that are there, largest first, with how many are left beside the lead.
     let kinds: Vec<(usize, i64, u32)> = order
         .iter()
         .filter_map(|&k| {
-            let n = left.get(k).copied().unwrap_or(0).saturating_sub(u32::from(k == seed));
+            let n = left.get(k).copied().unwrap_or(0).saturating_sub(u32::from(k == lead));
             (n > 0).then(|| (k, size(p, k), n))
         })
         .collect();
     let mut search = Search { kinds: &kinds, nodes: SEARCH_NODES, taken: Vec::new(), best: Vec::new(), best_left: i64::MAX, cut_short: false };
-    search.go(0, room - size(p, seed));
-    let mut out = vec![seed];
-    let mut rest = room - size(p, seed);
+    search.go(0, room - size(p, lead));
+    let mut out = vec![lead];
+    let mut rest = room - size(p, lead);
     let mut have: Vec<u32> = kinds.iter().map(|k| k.2).collect();
     for &(i, n) in &search.best {
         if let (Some(&(kind, piece, _)), Some(h)) = (kinds.get(i), have.get_mut(i)) {
@@ -320,11 +320,11 @@ fn repacked(p: &Problem, a: &Load, b: &Load) -> Option<(Load, Option<Load>)> {
     }
     let mut order = pool.clone();
     order.dedup();
-    let seed = *pool.first()?;
+    let lead = *pool.first()?;
     let mut found = None;
     let mut least = before;
-    for stock in (0..p.bins.len()).filter(|&s| room(p, s) >= size(p, seed)) {
-        let kinds = fill(p, &order, &counts, seed, room(p, stock));
+    for stock in (0..p.bins.len()).filter(|&s| room(p, s) >= size(p, lead)) {
+        let kinds = fill(p, &order, &counts, lead, room(p, stock));
         let used: i64 = kinds.iter().map(|&k| size(p, k)).sum();
         let mut rest = pool.clone();
         for k in &kinds {

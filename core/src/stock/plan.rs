@@ -31,6 +31,21 @@ impl fmt::Display for Measure {
 }
 
 /// So many of one piece on a stick.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::stock::{Cutting, Piece, StockLength};
+/// use seamwright::units::Length;
+/// let plan = Cutting {
+///     stock: vec![StockLength { label: "10 ft".into(), length: Length::feet(10), cost: None }],
+///     pieces: vec![Piece { label: "A".into(), length: Length::feet(3), count: 6 }],
+///     kerf: Length::ZERO,
+///     end_loss: Length::ZERO,
+/// }
+/// .compute()?;
+/// assert_eq!((plan.sticks[0].pieces[0].piece, plan.sticks[0].pieces[0].count), (0, 3));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct PieceCount {
@@ -41,6 +56,21 @@ pub struct PieceCount {
 }
 
 /// Sticks that are cut alike.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::stock::{Cutting, Piece, StockLength};
+/// use seamwright::units::Length;
+/// let plan = Cutting {
+///     stock: vec![StockLength { label: "10 ft".into(), length: Length::feet(10), cost: None }],
+///     pieces: vec![Piece { label: "A".into(), length: Length::feet(3), count: 6 }],
+///     kerf: Length::ZERO,
+///     end_loss: Length::ZERO,
+/// }
+/// .compute()?;
+/// assert_eq!((plan.sticks.len(), plan.sticks[0].count, plan.sticks[0].offcut), (1, 2, Length::feet(1)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct StickPlan {
@@ -57,6 +87,22 @@ pub struct StickPlan {
 }
 
 /// Where the bought length goes. The four parts add up to it exactly.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::stock::{Cutting, Piece, StockLength};
+/// use seamwright::units::Length;
+/// let plan = Cutting {
+///     stock: vec![StockLength { label: "10 ft".into(), length: Length::feet(10), cost: None }],
+///     pieces: vec![Piece { label: "A".into(), length: Length::feet(3), count: 6 }],
+///     kerf: Length::ZERO,
+///     end_loss: Length::ZERO,
+/// }
+/// .compute()?;
+/// assert_eq!((plan.scrap.bought, plan.scrap.pieces), (Length::feet(20), Length::feet(18)));
+/// assert!((plan.scrap.scrap_ratio - 0.1).abs() < 1e-12);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct ScrapReport {
