@@ -1,4 +1,4 @@
-"""Fixed seeds: the same tests run the same way every time."""
+"""The same tests run the same way every time: nothing is drawn at random between runs."""
 
 from hypothesis import settings
 
