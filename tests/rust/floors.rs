@@ -1,5 +1,7 @@
 //! Holds the floor table: a room stands only on the rooms that the table gives it.
 
+#![allow(clippy::expect_used, reason = "a test stops where its files are not what it reads")]
+
 use seamwright_tests::root;
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;

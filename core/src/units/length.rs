@@ -285,10 +285,16 @@ impl Length {
     }
 
     /// The area of a rectangle, an exact product turned into floating point once.
+    ///
+    /// ```
+    /// use seamwright::units::{Area, Length};
+    /// assert_eq!(Length::feet(10).times(Length::feet(10)), Area::parse("1 square")?);
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
     #[must_use]
     #[allow(clippy::cast_precision_loss, reason = "areas are floating point by design, rounded once here")]
     pub fn times(self, other: Length) -> Area {
-        Area::of((i128::from(self.0) * i128::from(other.0)) as f64 * 1e-24, AreaUnit::SquareMetre)
+        Area::of((i128::from(self.0) * i128::from(other.0)) as f64 / 1e24, AreaUnit::SquareMetre)
     }
 
     /// Whether it is less than nothing.
