@@ -23,7 +23,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("movement", &["ground", "metal"]),
     ("panel", &["ground", "trim", "metal"]),
     ("wind", &["ground", "roof"]),
-    ("closure", &["ground", "panel", "trim", "movement"]),
+    // Closure also stands on spacing: the screws of a bay are stations along a line, and that mechanism exists once.
+    ("closure", &["ground", "panel", "trim", "movement", "spacing"]),
     ("sealant", &["ground", "panel", "trim", "movement"]),
     ("junction", &["ground", "panel", "trim", "closure", "sealant", "fastener", "movement", "roof", "pitch", "metal"]),
     ("layout", &["ground", "panel", "roof", "metal", "spacing"]),
