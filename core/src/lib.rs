@@ -20,4 +20,5 @@ pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
+pub mod trim;
 pub mod units;

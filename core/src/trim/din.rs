@@ -1,0 +1,97 @@
+//! DIN 6935: compensation value v over three ranges of the opening angle.
+//!
+//! With the opening angle b = 180 degrees - A, the cut length of two legs is a + b - v, and
+//!
+//! | opening | legs measured to | v |
+//! |---|---|---|
+//! | 0 to 90 | the outer tangents of the bend | `2 (r + s) - arc` |
+//! | over 90 to 165 | the outer corner | `2 (r + s) tan(A/2) - arc` |
+//! | over 165 to 180 | the outer corner | 0, declared negligible |
+//!
+//! where `arc = pi A/180 (r + k s/2)`. So for acute openings v is *not* the bend deduction, which is measured to the corner; only the arc is
+//! common. v may have either sign. The standard adds a mostly negative v; here, as in the table books, a positive v is subtracted.
+
+use super::factors::DinFactor;
+use super::size::{BendMm, BendSize, to_length};
+use crate::error::{Error, ErrorKind};
+use crate::record::{Source, Step};
+use crate::units::Length;
+
+/// The opening angle above which v is taken as zero, as degrees from flat.
+const NEGLIGIBLE_BELOW: f64 = 15.0;
+
+pub(super) static SOURCE: Source = Source::published(
+    "DIN 6935",
+    "",
+    "compensation value v by opening angle, correction factor k, as given in a German metal-trades table book",
+    crate::record::Seen::Secondary,
+);
+
+/// The length of the neutral line in the bend, without the third range.
+fn arc_mm(bend: &BendMm) -> Result<f64, Error> {
+    let k = DinFactor::of_ratio(bend.r / bend.t)?.value();
+    Ok(bend.radians() * (bend.r + k * bend.t / 2.0))
+}
+
+#[inline]
+pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
+    if bend.degrees() >= 180.0 {
+        return Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
+            .at("angle")
+            .value_of(bend.size.angle)
+            .accepts("less than 180 deg from flat")
+            .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"));
+    }
+    let arc = arc_mm(bend)?;
+    if bend.degrees() < NEGLIGIBLE_BELOW { bend.two_setbacks() } else { Ok(arc) }
+}
+
+/// What the third range drops: the v that the second range would give. `None` outside the third range.
+pub(super) fn dropped_mm(bend: &BendMm) -> Option<f64> {
+    if bend.degrees() >= NEGLIGIBLE_BELOW {
+        return None;
+    }
+    Some(bend.two_setbacks().ok()? - arc_mm(bend).ok()?)
+}
+
+/// The compensation value v of DIN 6935, to be subtracted from the sum of the legs.
+///
+/// The legs go to the outer tangents of the bend for bends of 90 degrees from flat and more, to the outer corner for lesser ones (at 90 the two are one).
+///
+/// # Errors
+/// [`ErrorKind::OutOfRange`] at 180 degrees and more, for a bend sharper than the formula covers, and where this is not a bend.
+///
+/// ```
+/// use seamwright::trim::{din_compensation, BendSize};
+/// use seamwright::units::{Angle, BendAngle, Length};
+/// let size = BendSize {
+///     thickness: Length::parse("5 mm")?,
+///     inside_radius: Length::parse("6 mm")?,
+///     angle: BendAngle::between_flanges(Angle::parse("60 deg")?)?,
+/// };
+/// let v = din_compensation(size)?;
+/// assert!(v > Length::parse("5.8228 mm")? && v < Length::parse("5.8230 mm")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn din_compensation(size: BendSize) -> Result<Length, Error> {
+    size.check()?;
+    let bend = BendMm::of(size, size.thickness.mm())?;
+    let arc = allowance_mm(&bend)?;
+    let legs = if bend.degrees() >= 90.0 { 2.0 * (bend.r + bend.t) } else { bend.two_setbacks()? };
+    to_length(legs - arc)
+}
+
+pub(super) fn step(bend: &BendMm, allowance: Length) -> Step {
+    let opening = bend.size.angle.opening();
+    let step = if bend.degrees() < NEGLIGIBLE_BELOW {
+        Step::new("flat length of the bend BA").formula("2 (r + s) tan(A/2), as v = 0 for an opening above 165 deg")
+    } else {
+        Step::new("flat length of the bend BA").formula("pi A/180 (r + k s/2), k = 0.65 + 0.5 log10(r/s), 1 for r/s > 5")
+    };
+    let step = step.with("A", bend.size.angle).with("opening", opening).with("r", bend.size.inside_radius).with("s", bend.size.thickness);
+    let step = match DinFactor::of_ratio(bend.r / bend.t) {
+        Ok(k) => step.with("k", k.value()),
+        Err(_) => step,
+    };
+    step.gives(allowance).source(SOURCE.clone())
+}

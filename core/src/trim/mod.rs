@@ -1,0 +1,51 @@
+//! Trims: profiles of legs, bends and hems, bend rules, flat patterns and folded outlines.
+//!
+//! A [`Profile`] is walked from its start edge to its end edge. Legs say to which point of a bend each end is dimensioned ([`LegEnd`]); every bend rule is
+//! brought to one quantity, the flat length between the two tangent lines of a bend ([`BendRule`]); so any rule works with legs dimensioned in any
+//! way, and the published rules with their own leg conventions agree with their documents.
+//!
+//! Three quantities are called K in the trade, and they are three types here:
+//!
+//! | type | is | at r = t, 90 degrees |
+//! |---|---|---|
+//! | [`NeutralFactor`] | place of the neutral line as a share of the thickness, from the inside face | 0.33 to 0.45 by rule |
+//! | [`DinFactor`] | k of DIN 6935: twice that | 0.65 |
+//! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
+
+mod aviation;
+mod builder;
+pub mod cautions;
+mod check;
+mod deductions;
+mod din;
+mod edge;
+mod factors;
+mod flat;
+mod handbook;
+mod leg;
+mod neutral_axis;
+mod profile;
+mod rule;
+mod sharp_corner;
+mod size;
+mod solve;
+mod walk;
+
+#[cfg(test)]
+mod flat_tests;
+#[cfg(test)]
+mod rule_tests;
+
+pub use builder::ProfileBuilder;
+pub use deductions::{Deduction, DeductionTable};
+pub use din::din_compensation;
+pub use edge::Edge;
+pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_factor};
+pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
+pub use handbook::HandbookMetal;
+pub use leg::{Bend, Direction, Face, Leg, LegEnd};
+pub use neutral_axis::NeutralAxis;
+pub use profile::Profile;
+pub use rule::BendRule;
+pub use size::BendSize;
+pub use walk::Part;
