@@ -79,6 +79,12 @@ impl Edge {
         matches!(self, Edge::Raw)
     }
 
+    /// Whether it is an open hem without a gap, which the fold alone would not show.
+    #[inline]
+    pub(super) fn lacks_gap(&self) -> bool {
+        matches!(self, Edge::OpenHem { gap, .. } if !gap.is_positive())
+    }
+
     /// The return and the bend that the edge stands for. Half a gap of an odd number of picometres loses half a picometre.
     #[inline]
     pub(super) fn fold(&self) -> Option<Fold<'_>> {
@@ -107,7 +113,7 @@ impl Edge {
             }
             Edge::OpenHem { width, gap, .. } => {
                 faults.keep(width.positive("width"));
-                if !gap.is_positive() {
+                if self.lacks_gap() {
                     faults.add(
                         Error::new(ErrorKind::OutOfRange, "an open hem needs a gap").at("gap").value_of(gap).accepts("more than 0 mm").cured_by("a closed hem"),
                     );

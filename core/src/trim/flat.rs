@@ -281,6 +281,6 @@ impl Calculation for FlatPattern {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Flat, Error> {
-        flatten(&self.profile, &self.rule, r)
+        flatten(&self.profile, &self.rule, r).map_err(|e| e.under("profile"))
     }
 }

@@ -338,7 +338,40 @@ pub(super) fn any_profile() -> impl Strategy<Value = Profile> {
     })
 }
 
+/// A profile with one thing in it changed, mostly for the worse.
+fn spoil(mut p: Profile, what: u8, which: usize, by: Length) -> Profile {
+    let leg = which % p.legs.len();
+    match what {
+        0 => p.legs[leg].length = by,
+        1 => p.legs[leg].start = LegEnd::OuterTangent,
+        2 => p.legs[leg].end = LegEnd::SheetEdge,
+        3 => p.start_edge = Edge::open_hem(by, Length::ZERO, Direction::Up),
+        4 => p.end_edge = Edge::open_hem(by, by, Direction::Down),
+        5 => p.thickness = by,
+        6 if !p.bends.is_empty() => {
+            let i = which % p.bends.len();
+            p.bends[i].inside_radius = by;
+        }
+        7 if !p.bends.is_empty() => {
+            let i = which % p.bends.len();
+            p.bends[i].angle = BendAngle::FOLDED;
+        }
+        _ => {}
+    }
+    p
+}
+
 proptest! {
+    #[test]
+    fn the_validator_and_the_unfolding_agree(p in any_profile(), rule in prop_oneof![any_rule(), Just(BendRule::Din6935)], what in 0_u8..9, which in any::<usize>(), um in -2_000_i32..90_000) {
+        let p = spoil(p, what, which, Length::micrometres(um));
+        match (p.validate_with(&rule), p.unfold(&rule)) {
+            (Ok(()), Ok(_)) => {}
+            (Err(told), Err(same)) => prop_assert_eq!(told, same),
+            (told, found) => prop_assert!(false, "validator {told:?}, unfolding {found:?}"),
+        }
+    }
+
     #[test]
     fn parts_follow_each_other_and_add_to_the_girth(p in any_profile(), rule in any_rule()) {
         p.validate().unwrap();
@@ -415,6 +448,11 @@ proptest! {
             painted: Face::Lower,
         };
         prop_assert_eq!(p.unfold(&rule).is_ok(), p.girth(&rule).is_ok());
-        let _ = p.validate();
+        // The unfolding and the validator are two texts of one law.
+        match (p.validate_with(&rule), p.unfold(&rule)) {
+            (Ok(()), Err(e)) => prop_assert_eq!(e.kind(), ErrorKind::Overflow),
+            (Err(e), Ok(_)) => prop_assert!(false, "unfolded in spite of {}", e),
+            _ => {}
+        }
     }
 }

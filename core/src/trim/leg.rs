@@ -133,7 +133,7 @@ impl LegEnd {
         self.beyond(&BendMm::of(size, size.thickness.mm())?)
     }
 
-    #[inline]
+    #[inline(always)]
     pub(super) fn beyond(self, bend: &BendMm) -> Result<Length, Error> {
         let degrees = bend.degrees();
         match self {

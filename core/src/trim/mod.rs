@@ -15,6 +15,7 @@
 mod aviation;
 mod builder;
 pub mod cautions;
+mod chain;
 mod check;
 mod deductions;
 mod din;
@@ -24,6 +25,8 @@ mod flat;
 mod handbook;
 mod leg;
 mod neutral_axis;
+mod outline;
+mod point;
 mod profile;
 mod rule;
 mod sharp_corner;
@@ -34,9 +37,12 @@ mod walk;
 #[cfg(test)]
 mod flat_tests;
 #[cfg(test)]
+mod outline_tests;
+#[cfg(test)]
 mod rule_tests;
 
 pub use builder::ProfileBuilder;
+pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};
 pub use din::din_compensation;
 pub use edge::Edge;
@@ -45,6 +51,8 @@ pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
 pub use neutral_axis::NeutralAxis;
+pub use outline::{Arc, Bounds, Outline, Piece, Placement};
+pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;

@@ -98,7 +98,7 @@ impl BendRule {
         to_length(bend.two_setbacks()? - self.allowance_mm(&bend)?)
     }
 
-    #[inline]
+    #[inline(always)]
     pub(super) fn allowance_mm(&self, bend: &BendMm) -> Result<f64, Error> {
         match self {
             BendRule::NeutralAxis(axis) => Ok(neutral_axis::allowance_mm(axis, bend)),

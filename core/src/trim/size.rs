@@ -85,7 +85,7 @@ pub(super) struct BendMm {
 
 impl BendMm {
     /// Of a checked size; `t` is its thickness, which one profile converts once.
-    #[inline]
+    #[inline(always)]
     pub(super) fn of(size: BendSize, t: f64) -> Result<BendMm, Error> {
         let r = size.inside_radius.mm();
         let half_tangent = size.angle.half_tangent();
@@ -112,7 +112,7 @@ impl BendMm {
 }
 
 /// Millimetres to a length, half-even to the picometre: the one rounding of this room, quick for anything that fits on a brake.
-#[inline]
+#[inline(always)]
 pub(super) fn to_length(mm: f64) -> Result<Length, Error> {
     // Adding and taking away 1.5 * 2^52 rounds half-even at the units' place.
     const SHIFT: f64 = 6_755_399_441_055_744.0;

@@ -7,7 +7,7 @@ use super::leg::LegEnd;
 use super::profile::Profile;
 use super::rule::BendRule;
 use super::size::{BendMm, BendSize, to_length};
-use super::walk::{self, WalkBend, WalkLeg};
+use super::walk::{self, Part, WalkBend, WalkLeg};
 use crate::error::{Error, ErrorKind};
 use crate::record::{Recorder, Source, Step};
 use crate::units::Length;
@@ -36,7 +36,7 @@ impl Sink for () {
 }
 
 /// The bend in the working unit; refuses what is not a bend.
-#[inline]
+#[inline(always)]
 pub(super) fn measure(bend: &WalkBend<'_>, thickness: Length, t: f64) -> Result<BendMm, Error> {
     let size = BendSize { thickness, inside_radius: bend.inside_radius, angle: bend.angle };
     if !thickness.is_positive() || bend.inside_radius.is_negative() || bend.angle.degrees() <= 0.0 {
@@ -45,17 +45,8 @@ pub(super) fn measure(bend: &WalkBend<'_>, thickness: Length, t: f64) -> Result<
     BendMm::of(size, t)
 }
 
-/// Most bends of a trim are like the one before: then its figures are taken over.
-#[inline]
-fn solve<'a>(bend: WalkBend<'a>, before: Option<&Solved<'a>>, thickness: Length, t: f64, rule: &'a BendRule) -> Result<Solved<'a>, Error> {
-    let rule = bend.rule.unwrap_or(rule);
-    if let Some(b) = before
-        && b.walk.angle == bend.angle
-        && b.walk.inside_radius == bend.inside_radius
-        && core::ptr::eq(b.rule, rule)
-    {
-        return Ok(Solved { walk: bend, ..*b });
-    }
+#[inline(always)]
+fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule) -> Result<Solved<'a>, Error> {
     let mm = measure(&bend, thickness, t)?;
     let allowance = to_length(rule.allowance_mm(&mm)?)?;
     if allowance.is_negative() {
@@ -64,8 +55,19 @@ fn solve<'a>(bend: WalkBend<'a>, before: Option<&Solved<'a>>, thickness: Length,
     Ok(Solved { walk: bend, mm, rule, allowance })
 }
 
+/// Solves the bend in place. Most bends of a trim are like the one before: then its figures stay.
+#[inline(always)]
+fn solve_into<'a>(solved: &mut Option<Solved<'a>>, bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule) -> Result<(), Error> {
+    let rule = bend.rule.unwrap_or(rule);
+    match solved {
+        Some(s) if s.walk.angle == bend.angle && s.walk.inside_radius == bend.inside_radius && core::ptr::eq(s.rule, rule) => s.walk = bend,
+        _ => *solved = Some(solve(bend, thickness, t, rule)?),
+    }
+    Ok(())
+}
+
 /// How far one end of a leg lies beyond the tangent line of the bend there.
-#[inline]
+#[inline(always)]
 pub(super) fn setback(end: LegEnd, bend: Option<&BendMm>) -> Result<Length, Error> {
     match (end, bend) {
         (LegEnd::SheetEdge, None) => Ok(Length::ZERO),
@@ -75,7 +77,7 @@ pub(super) fn setback(end: LegEnd, bend: Option<&BendMm>) -> Result<Length, Erro
 }
 
 /// The flat part of a leg between its setbacks.
-#[inline]
+#[inline(always)]
 pub(super) fn flat_part(leg: &WalkLeg<'_>, start: Length, end: Length) -> Result<Length, Error> {
     // A positive length less something that is not negative stays in range; what would not is negative anyway.
     let flat = leg.length.pm().saturating_sub(start.pm()).saturating_sub(end.pm());
@@ -109,49 +111,69 @@ fn swallowed(leg: &WalkLeg<'_>, start: Length, end: Length) -> Error {
     }
 }
 
+/// Holds that a hem's return does not reach past the leg that it lies on.
+#[derive(Default)]
+struct Hems {
+    last: Option<(Part, Length)>,
+}
+
+impl Hems {
+    #[inline(always)]
+    fn take(&mut self, part: Part, flat: Length) -> Result<(), Error> {
+        let (hem, body) = match (self.last, part) {
+            (Some((Part::StartHem, hem)), _) => (hem, flat),
+            (Some((_, body)), Part::EndHem) => (flat, body),
+            _ => (flat, flat),
+        };
+        self.last = Some((part, flat));
+        if hem > body { Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")) } else { Ok(()) }
+    }
+}
+
 /// Unfolds the profile into the sink and gives its girth. Faults come without their path: the caller asks [`super::check`] for all of them.
 #[inline]
 pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, rule: &BendRule, r: &mut R, sink: &mut S) -> Result<Length, Error> {
-    if profile.legs.len() != profile.bends.len() + 1 || !profile.thickness.is_positive() {
+    let misfit = profile.legs.len() != profile.bends.len() + 1 || !profile.thickness.is_positive();
+    if misfit || profile.start_edge.lacks_gap() || profile.end_edge.lacks_gap() {
         return Err(Error::new(ErrorKind::Conflict, "not a profile"));
     }
     let t = profile.thickness.mm();
     let mut bends = walk::bends(profile);
-    let mut before: Option<Solved<'_>> = None;
-    // A hem's return must not reach past the leg that it lies on.
-    let mut return_flat: Option<Length> = None;
+    let mut legs = walk::legs(profile);
+    let mut next = legs.next();
+    let mut start = match &next {
+        Some(leg) => setback(leg.start, None)?,
+        None => Length::ZERO,
+    };
+    let mut solved: Option<Solved<'_>> = None;
+    let mut hems = Hems::default();
     let mut from = Length::ZERO;
-    for leg in walk::legs(profile) {
+    while let Some(leg) = next {
         let after = match bends.next() {
-            Some(bend) => Some(solve(bend, before.as_ref(), profile.thickness, t, rule)?),
+            Some(bend) => {
+                solve_into(&mut solved, bend, profile.thickness, t, rule)?;
+                solved.as_ref()
+            }
             None => None,
         };
-        let start = setback(leg.start, before.as_ref().map(|b| &b.mm))?;
-        let end = setback(leg.end, after.as_ref().map(|b| &b.mm))?;
+        let end = setback(leg.end, after.map(|b| &b.mm))?;
         let flat = flat_part(&leg, start, end)?;
-        match (leg.part, return_flat) {
-            (walk::Part::StartHem, _) => return_flat = Some(flat),
-            (walk::Part::Body(_), Some(hem)) if hem > flat => return Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")),
-            (walk::Part::EndHem, Some(body)) if flat > body => return Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")),
-            (walk::Part::Body(_) | walk::Part::EndHem, _) => return_flat = None,
-        }
-        if let walk::Part::Body(i) = leg.part
-            && i + 1 == profile.legs.len()
-        {
-            return_flat = Some(flat);
-        }
+        hems.take(leg.part, flat)?;
         let to = beyond(from, flat)?;
         r.step(|| leg_step(&leg, start, end, flat, to));
         sink.leg(&leg, from, to);
         from = to;
-        if let Some(bend) = &after {
+        next = legs.next();
+        if let Some(bend) = after {
             let to = beyond(from, bend.allowance)?;
             r.step(|| bend_step(bend));
             r.step(|| line_step(bend, from, to));
             sink.bend(bend, from, to);
             from = to;
+            if let Some(leg) = &next {
+                start = setback(leg.start, Some(&bend.mm))?;
+            }
         }
-        before = after;
     }
     r.step(|| Step::new("girth").formula("sum of the flat parts and the bends").gives(from).source(Source::geometry()));
     Ok(from)
@@ -168,8 +190,8 @@ pub(super) fn negative_allowance(allowance: Length) -> Error {
 
 fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Length) -> Step {
     Step::new(match leg.part {
-        walk::Part::Body(_) => format!("flat part of leg {}", leg.name),
-        walk::Part::StartHem | walk::Part::EndHem => format!("flat part of {}", leg.name),
+        Part::Body(_) => format!("flat part of leg {}", leg.name),
+        Part::StartHem | Part::EndHem => format!("flat part of {}", leg.name),
     })
     .formula("length - setback at its start - setback at its end")
     .with("length", leg.length)
@@ -183,7 +205,7 @@ fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Len
 fn bend_step(bend: &Solved<'_>) -> Step {
     let mut step = bend.rule.step(&bend.mm, bend.allowance);
     step.what = match bend.walk.part {
-        walk::Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, bend.rule),
+        Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, bend.rule),
         part => format!("{} of {part}, {}", step.what, bend.rule),
     }
     .into();
@@ -192,7 +214,7 @@ fn bend_step(bend: &Solved<'_>) -> Step {
 
 fn line_step(bend: &Solved<'_>, from: Length, to: Length) -> Step {
     Step::new(match bend.walk.part {
-        walk::Part::Body(i) => format!("line of bend {}", i + 1),
+        Part::Body(i) => format!("line of bend {}", i + 1),
         part => format!("line of {part}"),
     })
     .formula("halfway between its tangent lines, from the start edge")

@@ -1,0 +1,184 @@
+//! A profile from the line that one of its faces follows.
+
+use super::edge::Edge;
+use super::leg::{Bend, Direction, Face, Leg, LegEnd};
+use super::outline::Placement;
+use super::point::Point;
+use super::profile::Profile;
+use super::walk::Part;
+use crate::error::{Error, ErrorKind, Faults};
+use crate::num;
+use crate::units::{Angle, BendAngle, Length};
+use std::borrow::Cow;
+
+/// How far a vertex must stand out of the line of its neighbours to be a bend; anything less is noise of the coordinates.
+const NOISE: Length = Length::micrometres(1);
+
+/// One leg of a [`Chain`]: its name and the vertex where it ends.
+///
+/// ```
+/// use seamwright::trim::{ChainLeg, Point};
+/// let leg = ChainLeg { name: "face".into(), to: Point::ORIGIN };
+/// assert_eq!(leg.name, "face");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ChainLeg {
+    /// What the leg is called.
+    pub name: Cow<'static, str>,
+    /// The corner where it ends: of the given face's lines, or the sheet's edge, or the outside of a hem's fold.
+    pub to: Point,
+}
+
+/// A profile said by the corners of one face: the face that lies on the supports.
+///
+/// At each vertex the given face is either the outside or the inside of the bend, and the legs are dimensioned to the outer or to the inner
+/// corner accordingly. At a hem the outermost vertex is the outside of the fold.
+///
+/// ```
+/// use seamwright::trim::{Chain, ChainLeg, Edge, Face, LegEnd, Point};
+/// use seamwright::units::Length;
+/// let at = |x, y| Point { x: Length::inches(x), y: Length::inches(y) };
+/// // A trim whose lower face runs along a deck and down a fascia.
+/// let chain = Chain {
+///     thickness: Length::mils(24),
+///     inside_radius: Length::mils(30),
+///     face: Face::Lower,
+///     start: at(-4, 0),
+///     legs: vec![ChainLeg { name: "deck flange".into(), to: at(0, 0) }, ChainLeg { name: "face".into(), to: at(0, -3) }],
+///     start_edge: Edge::Raw,
+///     end_edge: Edge::Raw,
+///     painted: Face::Upper,
+/// };
+/// let profile = chain.profile()?;
+/// assert_eq!(profile.legs[0].length, Length::inches(4));
+/// assert_eq!(profile.legs[0].end, LegEnd::InnerCorner);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Chain {
+    /// Thickness of the sheet.
+    pub thickness: Length,
+    /// Radius of the inside face at every bend.
+    pub inside_radius: Length,
+    /// The face that follows the vertices.
+    pub face: Face,
+    /// The first vertex.
+    pub start: Point,
+    /// The legs in order.
+    pub legs: Vec<ChainLeg>,
+    /// The edge where the walk starts.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub start_edge: Edge,
+    /// The edge where the walk ends.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub end_edge: Edge,
+    /// The painted face, or the face that is shown.
+    pub painted: Face,
+}
+
+impl Chain {
+    /// The profile whose given face follows the vertices.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Geometry`] at `legs[i].to` for a vertex on the one before it, in the line of its neighbours (within 1 micrometre) or doubling back;
+    /// and every fault of [`Profile::validate`].
+    pub fn profile(&self) -> Result<Profile, Error> {
+        let mut faults = Faults::default();
+        let steps = self.steps(&mut faults);
+        faults.check()?;
+        let mut faults = Faults::default();
+        let mut bends = Vec::with_capacity(steps.len());
+        for (i, pair) in steps.windows(2).enumerate() {
+            if let [before, after] = pair {
+                bends.extend(faults.keep(self.bend(*before, *after).map_err(|e| e.at(format!("legs[{i}].to")))));
+            }
+        }
+        faults.check()?;
+
+        let at_edge = |edge: &Edge| if edge.is_raw() { LegEnd::SheetEdge } else { LegEnd::OuterTangent };
+        let corner = |bend: Option<&Bend>, edge: &Edge| match bend {
+            Some(bend) if bend.direction.inside() == self.face => LegEnd::InnerCorner,
+            Some(_) => LegEnd::OuterCorner,
+            None => at_edge(edge),
+        };
+        let mut legs = Vec::with_capacity(self.legs.len());
+        let mut from = self.start;
+        for (i, leg) in self.legs.iter().enumerate() {
+            legs.push(Leg {
+                name: leg.name.clone(),
+                length: from.distance(leg.to)?,
+                start: corner(i.checked_sub(1).and_then(|b| bends.get(b)), &self.start_edge),
+                end: corner(bends.get(i), &self.end_edge),
+            });
+            from = leg.to;
+        }
+        let profile =
+            Profile { thickness: self.thickness, start_edge: self.start_edge.clone(), legs, bends, end_edge: self.end_edge.clone(), painted: self.painted };
+        profile.validate()?;
+        Ok(profile)
+    }
+
+    /// Where the folded outline of this chain's profile must be put to lie on the vertices.
+    ///
+    /// # Errors
+    /// As [`Chain::profile`].
+    pub fn placement(&self) -> Result<Placement, Error> {
+        let mut faults = Faults::default();
+        let first = self.steps(&mut faults).first().copied();
+        faults.check()?;
+        let (x, y) = first.ok_or_else(|| Error::new(ErrorKind::Missing, "a chain needs a leg").at("legs").accepts("at least one leg"))?;
+        let at = match self.start_edge.fold() {
+            None => self.start,
+            // The flat part starts at the tangent line of the hem's fold.
+            Some(fold) => {
+                let back = (fold.inside_radius + self.thickness).length()?.mm() / num::hypot(x, y);
+                self.start.moved(x * back, y * back)?
+            }
+        };
+        Ok(Placement { leg: Part::Body(0), face: self.face, at, heading: Angle::degrees_from(num::atan2_deg(y, x))? })
+    }
+
+    /// The way along each leg.
+    fn steps(&self, faults: &mut Faults) -> Vec<(f64, f64)> {
+        let mut out = Vec::with_capacity(self.legs.len());
+        let mut from = self.start;
+        for (i, leg) in self.legs.iter().enumerate() {
+            let path = || format!("legs[{i}].to");
+            match from.to(leg.to) {
+                Ok((x, y)) if num::hypot(x, y) >= NOISE.mm() => out.push((x, y)),
+                Ok(_) => faults.add(
+                    Error::new(ErrorKind::Geometry, "a vertex lies on the one before it")
+                        .at(path())
+                        .value_of(format_args!("{}, {}", leg.to.x, leg.to.y))
+                        .accepts("vertices at least 0.001 mm apart"),
+                ),
+                Err(e) => faults.add(e.at(path())),
+            }
+            from = leg.to;
+        }
+        out
+    }
+
+    fn bend(&self, before: (f64, f64), after: (f64, f64)) -> Result<Bend, Error> {
+        let cross = before.0 * after.1 - before.1 * after.0;
+        let dot = before.0 * after.0 + before.1 * after.1;
+        let turn = num::atan2_deg(cross, dot);
+        // The vertex's distance from the line through its neighbours; doubling back, the shorter leg's end from the longer leg.
+        let span =
+            if dot > 0.0 { num::hypot(before.0 + after.0, before.1 + after.1) } else { num::hypot(before.0, before.1).max(num::hypot(after.0, after.1)) };
+        if cross.abs() < NOISE.mm() * span {
+            let e = Error::new(ErrorKind::Geometry, if dot > 0.0 { "a vertex in the line of its neighbours" } else { "the chain doubles back" })
+                .value_of(format_args!("a turn of {turn} deg"));
+            return Err(if dot > 0.0 {
+                e.accepts("a vertex at least 0.001 mm out of line").cured_by("join the two legs into one")
+            } else {
+                e.accepts("a turn of less than 180 deg").cured_by("a hem at the edge")
+            });
+        }
+        let direction = if turn > 0.0 { Direction::Up } else { Direction::Down };
+        let angle = BendAngle::from_flat(Angle::degrees_from(turn.abs())?)?;
+        Ok(Bend { angle, direction, inside_radius: self.inside_radius, rule: None })
+    }
+}

@@ -1,0 +1,414 @@
+//! The folded outline: both faces and the neutral line as lines and arcs.
+
+use super::flat::{Flat, FlatBend};
+use super::leg::{Direction, Face};
+use super::point::Point;
+use super::size::to_length;
+use super::walk::Part;
+use crate::error::{Error, ErrorKind};
+use crate::num;
+use crate::units::{Angle, Length};
+
+/// An arc of an outline.
+///
+/// ```
+/// use seamwright::trim::{Arc, Point};
+/// use seamwright::units::{Angle, Length};
+/// let arc = Arc { centre: Point::ORIGIN, radius: Length::inches(1), turn: Angle::degrees_from(-90.0)? };
+/// assert!(arc.turn < Angle::ZERO); // clockwise
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Arc {
+    /// Its centre.
+    pub centre: Point,
+    /// Its radius; nothing on the inside of a sharp fold.
+    pub radius: Length,
+    /// How far it turns, counter-clockwise positive.
+    pub turn: Angle,
+}
+
+/// A line or an arc of an outline.
+///
+/// ```
+/// use seamwright::trim::{BendRule, Face, HandbookMetal, Profile};
+/// use seamwright::units::{BendAngle, Length};
+/// let l = Profile::builder(Length::mils(24))
+///     .painted(Face::Upper)
+///     .inside_radius(Length::mils(24))
+///     .leg("a", Length::inches(2))
+///     .up(BendAngle::SQUARE)
+///     .leg("b", Length::inches(3))
+///     .build()?;
+/// let outline = l.unfold(&BendRule::Handbook(HandbookMetal::SoftSteel))?.outline()?;
+/// let kinds: Vec<bool> = outline.face(Face::Lower).iter().map(|p| p.arc.is_some()).collect();
+/// assert_eq!(kinds, [false, true, false]);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Piece {
+    /// The leg, where this is a line, or the bend, where it is an arc.
+    pub part: Part,
+    /// Where it starts.
+    pub from: Point,
+    /// Where it ends.
+    pub to: Point,
+    /// The arc; a straight line has none.
+    pub arc: Option<Arc>,
+}
+
+impl Piece {
+    /// Its length.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] beyond the range of a length.
+    pub fn length(&self) -> Result<Length, Error> {
+        match self.arc {
+            Some(arc) => to_length(arc.radius.mm() * arc.turn.radians().abs()),
+            None => self.from.distance(self.to),
+        }
+    }
+
+    /// The same piece from its other end.
+    #[must_use]
+    pub fn reversed(&self) -> Piece {
+        let arc = self.arc.map(|a| Arc { turn: Angle::of_degrees(-a.turn.degrees()), ..a });
+        Piece { part: self.part, from: self.to, to: self.from, arc }
+    }
+}
+
+/// Where a folded outline is put: the flat part of one leg starts here, on this face, and runs in this direction.
+///
+/// The default puts the first leg of the profile on the x axis, its start at the origin, the lower face on the axis.
+///
+/// ```
+/// use seamwright::trim::{Face, Part, Placement, Point};
+/// use seamwright::units::Angle;
+/// let p = Placement::default();
+/// assert_eq!((p.leg, p.face, p.at, p.heading), (Part::Body(0), Face::Lower, Point::ORIGIN, Angle::ZERO));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Placement {
+    /// The leg that is put.
+    pub leg: Part,
+    /// The face that lies on the point.
+    pub face: Face,
+    /// Where the flat part of that leg starts on that face.
+    pub at: Point,
+    /// Its direction from there, counter-clockwise from +x.
+    pub heading: Angle,
+}
+
+impl Default for Placement {
+    fn default() -> Placement {
+        Placement { leg: Part::Body(0), face: Face::Lower, at: Point::ORIGIN, heading: Angle::ZERO }
+    }
+}
+
+/// A box along the axes.
+///
+/// ```
+/// use seamwright::trim::{Bounds, Point};
+/// use seamwright::units::Length;
+/// let b = Bounds { least: Point::ORIGIN, greatest: Point { x: Length::inches(2), y: Length::inches(1) } };
+/// assert_eq!(b.size()?, (Length::inches(2), Length::inches(1)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Bounds {
+    /// Lower left.
+    pub least: Point,
+    /// Upper right.
+    pub greatest: Point,
+}
+
+impl Bounds {
+    /// Width and height.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] beyond the range of a length.
+    pub fn size(&self) -> Result<(Length, Length), Error> {
+        Ok(((self.greatest.x - self.least.x).length()?, (self.greatest.y - self.least.y).length()?))
+    }
+}
+
+/// The section as folded.
+///
+/// Each face, and the neutral line, is a list of pieces from the start edge to the end edge: a line for each leg, an arc for each bend. The neutral
+/// line has in each bend the radius whose arc is the bend's allowance, and runs at mid-thickness in the legs: its length is the girth under any
+/// rule, and under the neutral-axis rule its arcs lie where the factor says. At a tangent line it may step by a part of the thickness.
+///
+/// ```
+/// use seamwright::trim::{BendRule, Face, NeutralFactor, Profile};
+/// use seamwright::units::{BendAngle, Length};
+/// let channel = Profile::builder(Length::mils(40))
+///     .painted(Face::Upper)
+///     .inside_radius(Length::mils(60))
+///     .leg("a", Length::inches(1))
+///     .up(BendAngle::SQUARE)
+///     .leg("b", Length::inches(2))
+///     .up(BendAngle::SQUARE)
+///     .leg("c", Length::inches(1))
+///     .build()?;
+/// let outline = channel.unfold(&BendRule::neutral_axis(NeutralFactor::MIDDLE))?.outline()?;
+/// assert_eq!(outline.bounds().size()?, (Length::inches(1), Length::inches(2)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Outline {
+    upper: Vec<Piece>,
+    lower: Vec<Piece>,
+    neutral: Vec<Piece>,
+    bounds: Bounds,
+}
+
+impl Outline {
+    /// The pieces of one face, from the start edge to the end edge.
+    #[must_use]
+    pub fn face(&self, face: Face) -> &[Piece] {
+        match face {
+            Face::Upper => &self.upper,
+            Face::Lower => &self.lower,
+        }
+    }
+
+    /// The pieces of the neutral line, from the start edge to the end edge.
+    #[must_use]
+    pub fn neutral(&self) -> &[Piece] {
+        &self.neutral
+    }
+
+    /// The box around both faces, arcs included.
+    #[must_use]
+    pub fn bounds(&self) -> Bounds {
+        self.bounds
+    }
+
+    /// The closed contour, counter-clockwise where the section does not cross itself: the lower face, the end edge, the upper face backwards, the start edge.
+    #[must_use]
+    pub fn contour(&self) -> Vec<Piece> {
+        let mut out = Vec::with_capacity(2 * self.lower.len() + 2);
+        out.extend_from_slice(&self.lower);
+        if let (Some(lower), Some(upper)) = (self.lower.last(), self.upper.last()) {
+            out.push(Piece { part: lower.part, from: lower.to, to: upper.to, arc: None });
+        }
+        out.extend(self.upper.iter().rev().map(Piece::reversed));
+        if let (Some(lower), Some(upper)) = (self.lower.first(), self.upper.first()) {
+            out.push(Piece { part: lower.part, from: upper.from, to: lower.from, arc: None });
+        }
+        out
+    }
+
+    /// The closed contour as points, arcs cut into chords that stray from them by at most `tolerance`; the first point is not repeated.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`] for a tolerance of zero or less, [`ErrorKind::TooLarge`] where an arc would need more than 10 000 chords.
+    pub fn points(&self, tolerance: Length) -> Result<Vec<Point>, Error> {
+        let tolerance = tolerance.positive("tolerance")?.mm();
+        let mut out = Vec::new();
+        for piece in self.contour() {
+            out.push(piece.from);
+            if let Some(arc) = piece.arc {
+                chords(&piece, &arc, tolerance, &mut out)?;
+            }
+        }
+        Ok(out)
+    }
+}
+
+/// The points between the ends of an arc.
+fn chords(piece: &Piece, arc: &Arc, tolerance: f64, out: &mut Vec<Point>) -> Result<(), Error> {
+    const MOST: f64 = 10_000.0;
+    let radius = arc.radius.mm();
+    if radius <= 0.0 {
+        return Ok(());
+    }
+    // A chord over the angle p strays by r (1 - cos(p/2)); never fewer than four to the turn, so that an arc stays an arc.
+    let step = if tolerance < radius { (2.0 * num::acos_deg(1.0 - tolerance / radius)).min(90.0) } else { 90.0 };
+    let count = (arc.turn.degrees().abs() / step).ceil();
+    // A step of nothing, where the tolerance is lost beside the radius, makes the count infinite.
+    if count > MOST || !count.is_finite() {
+        return Err(Error::new(ErrorKind::TooLarge, "an arc would need too many chords")
+            .at("tolerance")
+            .value_of(format_args!("{tolerance} mm"))
+            .accepts(format!("for a radius of {} a tolerance of about {} mm or more", arc.radius, radius * 1e-7)));
+    }
+    let (x, y) = arc.centre.to(piece.from)?;
+    let mut i = 1.0;
+    while i < count {
+        let turn = arc.turn.degrees() * (i / count);
+        let (sin, cos) = (num::sin_deg(turn), num::cos_deg(turn));
+        out.push(arc.centre.moved(x * cos - y * sin, x * sin + y * cos)?);
+        i += 1.0;
+    }
+    Ok(())
+}
+
+/// Where the walk stands: a point of the lower face in the working unit, and its heading.
+#[derive(Debug, Clone, Copy)]
+struct Pen {
+    x: f64,
+    y: f64,
+    heading: f64,
+    sin: f64,
+    cos: f64,
+}
+
+/// One bend in the working unit, as the pen passes it.
+struct Swing {
+    /// From the centre to the lower face, the upper face and the neutral line.
+    lower: f64,
+    upper: f64,
+    neutral: f64,
+    centre: (f64, f64),
+    /// From the centre towards the sheet, at the start and at the end.
+    out: (f64, f64),
+    out_after: (f64, f64),
+    turn: f64,
+    /// Direction of `out` in degrees.
+    out_heading: f64,
+}
+
+impl Pen {
+    fn at(x: f64, y: f64, heading: f64) -> Pen {
+        Pen { x, y, heading, sin: num::sin_deg(heading), cos: num::cos_deg(heading) }
+    }
+
+    /// A point of the sheet beside the pen, so far above its lower face.
+    fn above(&self, height: f64) -> (f64, f64) {
+        (self.x - height * self.sin, self.y + height * self.cos)
+    }
+
+    fn forward(&mut self, by: f64) {
+        self.x += by * self.cos;
+        self.y += by * self.sin;
+    }
+
+    fn swing(&mut self, bend: &FlatBend, t: f64) -> Swing {
+        let r = bend.inside_radius.mm();
+        let sign = bend.direction.sign();
+        let turn = sign * bend.angle.degrees();
+        let (lower, upper) = match bend.direction {
+            Direction::Up => (r + t, r),
+            Direction::Down => (r, r + t),
+        };
+        let neutral = bend.allowance().mm() / bend.angle.angle().radians();
+        let out = (sign * self.sin, -sign * self.cos);
+        let centre = (self.x - lower * out.0, self.y - lower * out.1);
+        let before = self.heading;
+        let next = Pen::at(0.0, 0.0, self.heading + turn);
+        let out_after = (sign * next.sin, -sign * next.cos);
+        *self = Pen { x: centre.0 + lower * out_after.0, y: centre.1 + lower * out_after.1, ..next };
+        Swing { lower, upper, neutral, centre, out, out_after, turn, out_heading: before - sign * 90.0 }
+    }
+}
+
+/// A box that grows, in the working unit.
+struct Reach {
+    least: (f64, f64),
+    greatest: (f64, f64),
+}
+
+impl Reach {
+    fn take(&mut self, p: (f64, f64)) {
+        self.least = (self.least.0.min(p.0), self.least.1.min(p.1));
+        self.greatest = (self.greatest.0.max(p.0), self.greatest.1.max(p.1));
+    }
+
+    /// The outermost points of an arc along the axes, where it passes them.
+    fn take_swing(&mut self, swing: &Swing) {
+        let radius = swing.lower.max(swing.upper);
+        for (axis, (x, y)) in [(0.0, (1.0, 0.0)), (90.0, (0.0, 1.0)), (180.0, (-1.0, 0.0)), (270.0, (0.0, -1.0))] {
+            let ahead = (axis - swing.out_heading) * swing.turn.signum() % 360.0;
+            let ahead = if ahead < 0.0 { ahead + 360.0 } else { ahead };
+            if ahead <= swing.turn.abs() {
+                self.take((swing.centre.0 + radius * x, swing.centre.1 + radius * y));
+            }
+        }
+    }
+}
+
+impl Flat {
+    /// The section as folded, its first leg along the x axis from the origin.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] where a point is beyond the range of a length.
+    pub fn outline(&self) -> Result<Outline, Error> {
+        self.outline_at(&Placement::default())
+    }
+
+    /// The section as folded, where it is put.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Unknown`] for a leg that the profile does not have, [`ErrorKind::Overflow`] where a point is beyond the range of a length.
+    pub fn outline_at(&self, placement: &Placement) -> Result<Outline, Error> {
+        let anchor = self.legs().iter().position(|leg| leg.part == placement.leg).ok_or_else(|| {
+            Error::new(ErrorKind::Unknown, "the profile has no such leg")
+                .at("leg")
+                .value_of(placement.leg)
+                .accepts(format!("the {} legs of the profile, and its hems", self.legs().iter().filter(|l| matches!(l.part, Part::Body(_))).count()))
+        })?;
+        let t = self.thickness().mm();
+        let start = self.start_of(anchor, placement, t);
+        let count = self.bends().len();
+        let mut out = Outline {
+            upper: Vec::with_capacity(2 * count + 1),
+            lower: Vec::with_capacity(2 * count + 1),
+            neutral: Vec::with_capacity(2 * count + 1),
+            bounds: Bounds { least: placement.at, greatest: placement.at },
+        };
+        let mut reach = Reach { least: (f64::INFINITY, f64::INFINITY), greatest: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
+        let put = |p: (f64, f64)| placement.at.moved(p.0, p.1);
+        let mut pen = start;
+        for (i, leg) in self.legs().iter().enumerate() {
+            let before = pen;
+            pen.forward(leg.length().mm());
+            let line = |height: f64| -> Result<Piece, Error> {
+                Ok(Piece { part: leg.part, from: put(before.above(height))?, to: put(pen.above(height))?, arc: None })
+            };
+            out.lower.push(line(0.0)?);
+            out.upper.push(line(t)?);
+            out.neutral.push(line(t / 2.0)?);
+            for p in [before.above(0.0), before.above(t), pen.above(0.0), pen.above(t)] {
+                reach.take(p);
+            }
+            if let Some(bend) = self.bends().get(i) {
+                let swing = pen.swing(bend, t);
+                reach.take_swing(&swing);
+                let centre = put(swing.centre)?;
+                let turn = Angle::of_degrees(swing.turn);
+                let on = |radius: f64, out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
+                let arc = |radius: f64| -> Result<Piece, Error> {
+                    let arc = Arc { centre, radius: to_length(radius)?, turn };
+                    Ok(Piece { part: bend.part, from: on(radius, swing.out)?, to: on(radius, swing.out_after)?, arc: Some(arc) })
+                };
+                out.lower.push(arc(swing.lower)?);
+                out.upper.push(arc(swing.upper)?);
+                out.neutral.push(arc(swing.neutral)?);
+            }
+        }
+        out.bounds = Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? };
+        Ok(out)
+    }
+
+    /// Where the walk must start so that the anchored leg comes to lie where it is put.
+    fn start_of(&self, anchor: usize, placement: &Placement, t: f64) -> Pen {
+        let before = self.bends().get(..anchor).unwrap_or_default();
+        let heading = placement.heading.degrees() - before.iter().map(|b| b.direction.sign() * b.angle.degrees()).sum::<f64>();
+        let mut pen = Pen::at(0.0, 0.0, heading);
+        for (leg, bend) in self.legs().iter().zip(before) {
+            pen.forward(leg.length().mm());
+            pen.swing(bend, t);
+        }
+        let (x, y) = pen.above(match placement.face {
+            Face::Lower => 0.0,
+            Face::Upper => t,
+        });
+        Pen::at(-x, -y, heading)
+    }
+}
