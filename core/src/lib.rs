@@ -14,6 +14,8 @@
 #![forbid(unsafe_code)]
 
 pub mod error;
+#[cfg(feature = "export")]
+pub mod export;
 pub mod junction;
 pub mod num;
 pub mod pitch;

@@ -1,0 +1,25 @@
+//! The packet's files, as pure writers: the same input gives the same bytes, with no date and no place in them.
+//!
+//! | writer | gives |
+//! |---|---|
+//! | [`TrimDrawing`] | the folded section and the flat of a trim, as SVG and as DXF |
+//! | [`worksheet_markdown`] | a worksheet as Markdown |
+
+mod dxf;
+mod dxf_frame;
+mod fold;
+mod labels;
+mod number;
+mod svg;
+mod trim_drawing;
+mod trim_flat;
+mod trim_section;
+mod worksheet;
+
+#[cfg(test)]
+mod trim_drawing_tests;
+
+pub use dxf::DrawingUnit;
+pub use svg::PaperUnit;
+pub use trim_drawing::{GaugeEdge, TrimDrawing};
+pub use worksheet::worksheet_markdown;
