@@ -51,4 +51,5 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), str(HERE / "typed.py"), str(HERE / "cases.py"), str(HERE / "test_units.py"), str(HERE / "test_pitch.py"))
+    files = [str(HERE / name) for name in ("typed.py", "cases.py", "test_units.py", "test_pitch.py", "test_trim.py")]
+    run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)
