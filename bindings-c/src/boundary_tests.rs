@@ -2,10 +2,14 @@
 
 use crate::boundary::{TextOut, array, caught, guard, text_in};
 use crate::error::*;
-use crate::length::{sw_length, sw_length_parse};
+use crate::length::{sw_length, sw_length_format, sw_length_parse};
+use crate::pitch::{sw_pitch, sw_pitch_parse};
+use crate::quantity::sw_convert;
 use crate::status::*;
 use proptest::prelude::*;
 use seamwright_core::error::{Error, ErrorKind, Faults};
+use seamwright_core::pitch::Pitch;
+use seamwright_core::units::{Angle, Length};
 use std::ptr::{null, null_mut};
 
 #[test]
@@ -91,16 +95,41 @@ proptest! {
     }
 
     #[test]
-    fn any_bytes_parse_or_are_refused_without_a_write(bytes in proptest::collection::vec(any::<u8>(), 0..40)) {
-        let mut length = sw_length { pm: 77 };
+    fn any_bytes_are_read_or_refused_without_a_write(
+        bytes in prop_oneof![proptest::collection::vec(any::<u8>(), 0..40), "[-0-9 '\"/:.%a-z⁄½°]{0,16}".prop_map(String::into_bytes)],
+        quantity in 0..16_i32,
+        pm in any::<i64>(),
+    ) {
+        let (text, len) = (bytes.as_ptr().cast(), bytes.len());
+        let (mut length, mut pitch, mut value, mut needed) = (sw_length { pm: 77 }, sw_pitch::from(Pitch::FLAT), 77.0_f64, 77_usize);
+        let mut buffer = [0x55; 64];
         let mut error: *mut sw_error = null_mut();
-        let status = unsafe { sw_length_parse(bytes.as_ptr().cast(), bytes.len(), &raw mut length, &raw mut error) };
-        prop_assert_ne!(status, SW_INTERNAL);
-        prop_assert_eq!(status == SW_OK, error.is_null());
-        if status != SW_OK {
-            prop_assert_eq!(length.pm, 77);
-            prop_assert_eq!(unsafe { sw_error_kind(error) }, status);
-            unsafe { sw_error_free(error) };
+        let error_at = &raw mut error;
+        let ended = |status: sw_status, unwritten: bool| {
+            prop_assert_ne!(status, SW_INTERNAL);
+            prop_assert_eq!(status == SW_OK, unsafe { error_at.read() }.is_null());
+            prop_assert_eq!(unsafe { sw_error_kind(error_at.read()) }, status);
+            prop_assert!(status == SW_OK || unwritten);
+            unsafe { sw_error_free(error_at.read()) };
+            Ok(())
+        };
+        let status = unsafe { sw_length_parse(text, len, &raw mut length, error_at) };
+        ended(status, length.pm == 77)?;
+        let status = unsafe { sw_pitch_parse(text, len, &raw mut pitch, error_at) };
+        ended(status, pitch == sw_pitch::from(Pitch::FLAT))?;
+        let status = unsafe { sw_convert(quantity, text, len, text, len, &raw mut value, error_at) };
+        ended(status, value.to_bits() == 77.0_f64.to_bits())?;
+        let status = unsafe { sw_length_format(sw_length { pm }, text, len, buffer.as_mut_ptr(), buffer.len(), &raw mut needed, error_at) };
+        ended(status, needed == 77 && buffer == [0x55; 64])?;
+    }
+
+    #[test]
+    fn a_pitch_goes_to_c_and_back_as_it_was(rise in 0..i64::MAX, run in 1..i64::MAX, degrees in 0.0..90.0_f64) {
+        let ratio = Pitch::rise_run(Length::from_pm(rise), Length::from_pm(run));
+        let angle = Angle::degrees_from(degrees).and_then(Pitch::from_angle);
+        for pitch in [ratio, angle].into_iter().flatten() {
+            let back = Pitch::try_from(sw_pitch::from(pitch)).unwrap();
+            prop_assert_eq!((back.as_rise_run(), back), (pitch.as_rise_run(), pitch));
         }
     }
 }

@@ -7,6 +7,12 @@
 
 mod error;
 mod given;
+mod metal;
+mod movement;
+mod names;
+mod pitch;
+mod record;
+mod trim;
 mod units;
 
 /// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
@@ -14,6 +20,19 @@ mod units;
 mod _seamwright {
     #[pymodule_export]
     use crate::error::{_error_kinds, _raise_kind};
+    #[pymodule_export]
+    use crate::metal::{Gauge, GaugeSystem};
+    #[pymodule_export]
+    use crate::movement::LengthChange;
+    #[pymodule_export]
+    use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
+    #[pymodule_export]
+    use crate::record::{Caution, Source, Step, Worksheet};
+    #[pymodule_export]
+    use crate::trim::{
+        Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile, SetbackFactor,
+        din_compensation,
+    };
     #[pymodule_export]
     use crate::units::{
         Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,

@@ -17,10 +17,16 @@ pub mod error;
 #[cfg(feature = "export")]
 pub mod export;
 pub mod junction;
+pub mod layout;
+pub mod metal;
+pub mod movement;
 pub mod num;
+pub mod panel;
 pub mod pitch;
 pub mod practice;
 pub mod record;
 pub mod roof;
+pub mod spacing;
+pub mod stock;
 pub mod trim;
 pub mod units;

@@ -10,6 +10,7 @@ failed=0
 check() { local what=$1; shift; if "$@"; then passed=$((passed + 1)); else failed=$((failed + 1)); echo "FAILED: $what"; fi; }
 
 version=$(sed -n 's/^#define SW_VERSION "\(.*\)"/\1/p' "$root/bindings-c/include/seamwright.h")
+abi=$(sed -n 's/^#define SW_ABI_VERSION //p' "$root/bindings-c/include/seamwright.h")
 expected="$version 990.6 mm"
 rm -rf "$work"
 mkdir -p "$work"
@@ -38,7 +39,7 @@ if command -v pkg-config >/dev/null; then
         gcc -std=c99 -Wall -Wextra -Wpedantic -Werror -o "$work/shared" "$here/consumer.c" $(pkg-config --cflags --libs seamwright) -Wl,-rpath,"$plain/lib" &&
             [[ $("$work/shared") == "$expected" ]]
     }
-    by_soname() { readelf -d "$work/shared" | grep -q 'NEEDED.*libseamwright\.so\.0\]'; }
+    by_soname() { readelf -d "$work/shared" | grep -q "NEEDED.*libseamwright\.so\.$abi\]"; }
     static() {
         local flags=()
         read -ra flags <<<"$(pkg-config --cflags --libs --static seamwright)"

@@ -47,8 +47,10 @@ if ! cargo build --locked -q -p seamwright-c; then
 fi
 rm -rf "$work"
 mkdir -p "$work/lib" "$work/plain" "$work/sanitized"
-cp "$target/debug/libseamwright.so" "$work/lib/libseamwright.so.0"
-ln -s libseamwright.so.0 "$work/lib/libseamwright.so"
+header=$root/bindings-c/include/seamwright.h
+name=libseamwright.so.$(sed -n 's/^#define SW_ABI_VERSION //p' "$header")
+cp "$target/debug/libseamwright.so" "$work/lib/$name"
+ln -s "$name" "$work/lib/libseamwright.so"
 
 # The binding's own tests in Rust: the guard, the header's drift, the fixed numbers.
 rust=$(cargo test --locked -q -p seamwright-c 2>&1)
@@ -76,14 +78,13 @@ include=(-I "$root/bindings-c/include" -I "$here")
 link=(-L "$work/lib" -lseamwright -Wl,-rpath,"$work/lib" -lm)
 
 # The header alone, in both languages; the names that the library gives out are the header's and no others.
-header=$root/bindings-c/include/seamwright.h
 check "the header as C99" gcc -std=c99 "${warnings[@]}" -fsyntax-only -x c "$header"
 if command -v g++ >/dev/null; then
     check "the header as C++17" g++ -std=c++17 "${warnings[@]}" -fsyntax-only -x c++ "$header"
 else
     echo "skipped: no g++, so the header is not read as C++"
 fi
-soname() { [[ $(readelf -d "$work/lib/libseamwright.so" | sed -n 's/.*SONAME.*\[\(.*\)\]/\1/p') == libseamwright.so.0 ]]; }
+soname() { [[ $(readelf -d "$work/lib/libseamwright.so" | sed -n 's/.*SONAME.*\[\(.*\)\]/\1/p') == "$name" ]]; }
 exported() { nm -D --defined-only "$work/lib/libseamwright.so" | awk '$2 == "T" { print $3 }' | sort; }
 declared() { grep -v '^ \*' "$header" | grep -o '\bsw_[a-z0-9_]*(' | tr -d '(' | sort -u; }
 same_names() { diff <(exported) <(declared); }
@@ -99,23 +100,45 @@ else
     echo "skipped: this gcc cannot sanitize, so the programs run plain only"
 fi
 
+# A sanitized run repeats a plain one, so it counts as one check a program, not again for each of its tests.
+run() {
+    local kind=$1 what=$2
+    shift 2
+    if [[ $kind == plain ]]; then
+        count "$what" "$@"
+    elif output=$("$@" 2>&1); then
+        pass
+    else
+        tail -n 40 <<<"$output"
+        fail "$what, sanitized"
+    fi
+}
+
 for kind in "${kinds[@]}"; do
     flags=()
     [[ $kind == plain ]] || flags=("${sanitize[@]}")
     for source in "$here"/*.c; do
-        name=$(basename "$source" .c)
-        [[ $name != consumer ]] || continue
-        if ! gcc -std=c99 "${warnings[@]}" "${flags[@]}" "${include[@]}" -o "$work/$kind/$name" "$source" "${link[@]}"; then
-            fail "$name.c does not compile ($kind)"
-        elif [[ $name == run_cases ]]; then
+        program=$(basename "$source" .c)
+        [[ $program != consumer ]] || continue
+        if ! gcc -std=c99 "${warnings[@]}" "${flags[@]}" "${include[@]}" -o "$work/$kind/$program" "$source" "${link[@]}"; then
+            fail "$program.c does not compile ($kind)"
+        elif [[ $program == run_cases ]]; then
             check "run_cases tells right from wrong ($kind)" "$here/check_run_cases.sh" "$work/$kind/run_cases" "$work/$kind"
-            if [[ -n $cases ]]; then count "cases ($kind)" "$work/$kind/run_cases" "$cases"; fi
+            [[ -z $cases ]] || run "$kind" "cases" "$work/$kind/run_cases" "$cases"
         else
-            count "$name ($kind)" "$work/$kind/$name"
+            run "$kind" "$program" "$work/$kind/$program"
         fi
     done
 done
 [[ -n $cases ]] || echo "skipped: no file of cases was given"
+
+# The example of the conventions, as a reader would copy it.
+documented() {
+    sed -n '/^```c$/,/^```$/p' "$root/docs/c-conventions.md" | grep -v '^```' >"$work/example.c" &&
+        gcc -std=c99 "${warnings[@]}" "${include[@]}" -o "$work/example" "$work/example.c" "${link[@]}" &&
+        diff <("$work/example") <(sed -n '/^```text$/,/^```$/p' "$root/docs/c-conventions.md" | grep -v '^```')
+}
+check "the example in docs/c-conventions.md prints what it says" documented
 
 count "install" "$here/check_install.sh" "$work/install"
 finish

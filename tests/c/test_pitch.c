@@ -67,6 +67,72 @@ static void a_limit_is_compared_exactly(void)
     CHECK(!passes);
 }
 
+static void near(double expected, double got, double tolerance)
+{
+    CHECK(fabs(expected - got) <= tolerance);
+}
+
+static void equal_pitches_meet_at_a_square_corner(void)
+{
+    /* Planes at 45 degrees: the planes' normals are 60 degrees apart, and the hip rises 1 in sqrt 2. */
+    sw_angle square = {90};
+    sw_corner c;
+    CHECK(sw_pitch_corner(pitch("12:12"), pitch("12:12"), square, &c, NULL) == SW_OK);
+    near(120, c.dihedral.degrees, 1e-10);
+    near(45, c.first.plan.degrees, 1e-10);
+    near(45, c.second.plan.degrees, 1e-10);
+    near(1 / sqrt(2), tan(c.slope.degrees * acos(-1.0) / 180), 1e-12);
+    near(30, c.first.backing.degrees, 1e-10);
+    near(sqrt(3), c.first.length_factor, 1e-12);
+    near(sqrt(3), c.second.length_factor, 1e-12);
+    near(90, c.first.in_plane.degrees + c.first.meeting.degrees, 1e-10);
+}
+
+static void the_sides_of_a_corner_change_places_with_its_pitches(void)
+{
+    sw_angle plan = {110};
+    sw_corner c, d;
+    CHECK(sw_pitch_corner(pitch("4:12"), pitch("9:12"), plan, &c, NULL) == SW_OK);
+    CHECK(sw_pitch_corner(pitch("9:12"), pitch("4:12"), plan, &d, NULL) == SW_OK);
+    near(110, c.first.plan.degrees + c.second.plan.degrees, 1e-10);
+    near(180, c.dihedral.degrees + c.first.backing.degrees + c.second.backing.degrees, 1e-10);
+    near(c.first.plan.degrees, d.second.plan.degrees, 1e-10);
+    near(c.first.meeting.degrees, d.second.meeting.degrees, 1e-10);
+    near(c.second.length_factor, d.first.length_factor, 1e-12);
+    near(c.slope.degrees, d.slope.degrees, 1e-10);
+}
+
+static void what_is_no_corner_is_refused(void)
+{
+    static const double bad[] = {0, -90, 180, 360};
+    sw_pitch flat = pitch("0:12"), p = pitch("6:12");
+    sw_angle plan = {90};
+    sw_corner c;
+    sw_error *e = NULL;
+    char path[64];
+    size_t i;
+    memset(&c, 0x55, sizeof c);
+    for (i = 0; i < sizeof bad / sizeof *bad; i++) {
+        plan.degrees = bad[i];
+        CHECK(sw_pitch_corner(p, p, plan, &c, NULL) == SW_OUT_OF_RANGE);
+    }
+    plan.degrees = NAN;
+    CHECK(sw_pitch_corner(p, p, plan, &c, NULL) == SW_NOT_FINITE);
+    plan.degrees = 90;
+    CHECK(sw_pitch_corner(p, p, plan, NULL, NULL) == SW_MISSING);
+    /* Both faults of a corner are reported. */
+    plan.degrees = 200;
+    CHECK(sw_pitch_corner(p, flat, plan, &c, &e) == SW_OUT_OF_RANGE);
+    CHECK(sw_error_path(e, path, sizeof path, NULL) == SW_OK);
+    CHECK(strcmp(path, "second") == 0);
+    CHECK(sw_error_other_count(e) == 1);
+    CHECK(sw_error_kind(sw_error_other_at(e, 0)) == SW_OUT_OF_RANGE);
+    CHECK(sw_error_path(sw_error_other_at(e, 0), path, sizeof path, NULL) == SW_OK);
+    CHECK(strcmp(path, "plan") == 0);
+    sw_error_free(e);
+    for (i = 0; i < sizeof c; i++) CHECK(((unsigned char *)&c)[i] == 0x55);
+}
+
 static void what_is_no_pitch_is_refused(void)
 {
     static const char *const bad[] = {"", "6", "6:0", "-6:12", "6:12:1", "90 deg", "nan deg", "6,5:12", "150 mm:12"};
@@ -139,6 +205,9 @@ int main(void)
     RUN(it_is_kept_as_given);
     RUN(the_three_makers_agree);
     RUN(a_limit_is_compared_exactly);
+    RUN(equal_pitches_meet_at_a_square_corner);
+    RUN(the_sides_of_a_corner_change_places_with_its_pitches);
+    RUN(what_is_no_corner_is_refused);
     RUN(what_is_no_pitch_is_refused);
     RUN(a_struct_made_by_hand_is_checked);
     RUN(null_outputs_are_refused);

@@ -10,6 +10,10 @@ from pathlib import Path
 from typing import Any
 
 from seamwright import InputError, units
+from seamwright.metal import Gauge, GaugeSystem
+from seamwright.movement import LengthChange
+from seamwright.pitch import Corner, Framing, Pitch
+from seamwright.trim import BendRule, BendSize, NeutralFactor, SetbackFactor, din_compensation
 from seamwright.units import Length, LengthFormat, ShopRounding
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -117,11 +121,68 @@ def _round(i: Values) -> str:
     return str(ShopRounding(i["increment"], i["rounding"]).round(i["length"]))
 
 
+def _corner(i: Values) -> dict[str, Any]:
+    g = Corner(i["first"], i["second"], i["plan"]).compute()
+    return {
+        "plan_first": g.first.plan,
+        "plan_second": g.second.plan,
+        "slope": g.slope,
+        "backing_first": g.first.backing,
+        "backing_second": g.second.backing,
+        "dihedral": g.dihedral,
+        "in_plane_first": g.first.in_plane,
+        "in_plane_second": g.second.in_plane,
+        "factor": g.first.length_factor,
+    }
+
+
+def _framing(i: Values) -> dict[str, Any]:
+    row = Framing(i["pitch"], i["spacing"]).compute()
+    names = ("common_per_foot", "hip_per_foot", "hip_run_per_foot", "jack_difference", "jack_side_cut", "hip_side_cut")
+    return {name: getattr(row, name) for name in names}
+
+
+def _gauge(i: Values) -> dict[str, Any]:
+    gauge = Gauge(i["gauge"])
+    out: dict[str, Any] = {"thickness": gauge.thickness}
+    if gauge.defining_weight is not None:
+        out["weight"] = f"{gauge.defining_weight.get('lb/ft2')!r} lb/ft2"
+    return out
+
+
+def _size(i: Values) -> BendSize:
+    return BendSize(i["thickness"], i["inside_radius"], i["angle"])
+
+
+def _rule(i: Values) -> BendRule:
+    """A rule by its name, then its figure or its metal."""
+    name, _, argument = i["rule"].partition(" ")
+    if name == "neutral-axis":
+        return BendRule.neutral_axis(NeutralFactor(float(argument)))
+    if name == "handbook":
+        return BendRule.handbook(argument)
+    return {"din-6935": BendRule.din_6935, "aviation": BendRule.aviation, "sharp-corner": BendRule.sharp_corner}[name]()
+
+
 OPS: dict[str, Callable[[Values], dict[str, Any]]] = {
     "units.length.parse": lambda i: {"length": Length.parse(i["text"])},
     "units.length.format": lambda i: {"text": Length(i["length"]).format(LengthFormat(i["format"]))},
     "units.length.round": lambda i: {"length": _round(i)},
     "units.length.station": lambda i: {"length": Length(i["length"]).station(int(i["i"]), int(i["n"]))},
+    "metal.gauge": _gauge,
+    "metal.nearest_gauge": lambda i: {"number": GaugeSystem(i["system"]).nearest(Gauge(i["gauge"]).thickness).number},
+    "movement.length_change": lambda i: {"change": LengthChange(i["expansion"], i["length"], i["difference"]).compute()},
+    "trim.setback_factor": lambda i: {"factor": SetbackFactor.of(i["angle"]).value},
+    "trim.din_compensation": lambda i: {"compensation": din_compensation(_size(i))},
+    "trim.allowance": lambda i: {"allowance": _rule(i).allowance(_size(i))},
+    "trim.deduction": lambda i: {"deduction": _rule(i).deduction(_size(i))},
+    "pitch.angle": lambda i: {"angle": Pitch(i["pitch"]).angle},
+    "pitch.percent": lambda i: {"percent": Pitch(i["pitch"]).percent},
+    "pitch.slope_factor": lambda i: {"factor": Pitch(i["pitch"]).slope_factor},
+    "pitch.slope_length": lambda i: {"length": Pitch(i["pitch"]).slope_length(i["run"])},
+    "pitch.at_least": lambda i: {"passes": str(Pitch(i["pitch"]).at_least(i["minimum"])).lower()},
+    "pitch.corner": _corner,
+    "pitch.framing": _framing,
     "units.convert": lambda i: {"value": _convert(i)},
 }
 

@@ -2,12 +2,15 @@
 
 use crate::case::Values;
 use seamwright::error::Error;
+use seamwright::metal::{Gauge, GaugeSystem};
+use seamwright::movement::LengthChange;
 use seamwright::pitch::{Corner, Framing, Pitch};
 use seamwright::record::Calculation;
+use seamwright::trim::{BendRule, BendSize, HandbookMetal, NeutralFactor, SetbackFactor, din_compensation};
 use seamwright::units::{
-    Angle, Area, AreaUnit, Density, DensityUnit, Expansion, ExpansionUnit, Force, ForceUnit, Length, LengthFormat, LengthUnit, LineLoad, LineLoadUnit,
-    LineMass, LineMassUnit, Mass, MassUnit, Pressure, PressureUnit, Rounding, ShopRounding, SurfaceMass, SurfaceMassUnit, Temperature, TemperatureDifference,
-    TemperatureDifferenceUnit, TemperatureScale, Volume, VolumeUnit,
+    Angle, Area, AreaUnit, BendAngle, Density, DensityUnit, Expansion, ExpansionUnit, Force, ForceUnit, Length, LengthFormat, LengthUnit, LineLoad,
+    LineLoadUnit, LineMass, LineMassUnit, Mass, MassUnit, Pressure, PressureUnit, Rounding, ShopRounding, SurfaceMass, SurfaceMassUnit, Temperature,
+    TemperatureDifference, TemperatureDifferenceUnit, TemperatureScale, Volume, VolumeUnit,
 };
 
 /// Why an operation gave no outputs.
@@ -34,6 +37,34 @@ impl Inputs<'_> {
 
     fn pitch(&self, name: &str) -> Result<Pitch, Fault> {
         Ok(Pitch::parse(self.text(name)?)?)
+    }
+
+    fn bend_angle(&self, name: &str) -> Result<BendAngle, Fault> {
+        Ok(self.text(name)?.parse()?)
+    }
+
+    fn bend_size(&self) -> Result<BendSize, Fault> {
+        Ok(BendSize { thickness: self.length("thickness")?, inside_radius: self.length("inside_radius")?, angle: self.bend_angle("angle")? })
+    }
+
+    /// A rule by its name, then its figure or its metal.
+    fn bend_rule(&self) -> Result<BendRule, Fault> {
+        let text = self.text("rule")?;
+        let (name, argument) = text.split_once(' ').unwrap_or((text, ""));
+        let unknown = || Fault::Case(format!("no bend rule {text}"));
+        Ok(match name {
+            "neutral-axis" => BendRule::neutral_axis(NeutralFactor::new(argument.parse().map_err(|_| unknown())?)?),
+            "din-6935" => BendRule::Din6935,
+            "aviation" => BendRule::Aviation,
+            "sharp-corner" => BendRule::SharpCorner,
+            "handbook" => BendRule::Handbook(match argument {
+                "soft-copper" => HandbookMetal::SoftCopper,
+                "soft-steel" => HandbookMetal::SoftSteel,
+                "cold-rolled-steel" => HandbookMetal::ColdRolledSteel,
+                _ => return Err(unknown()),
+            }),
+            _ => return Err(unknown()),
+        })
     }
 
     fn length(&self, name: &str) -> Result<Length, Fault> {
@@ -92,6 +123,27 @@ pub fn run(op: &str, inputs: &Values) -> Result<Values, Fault> {
                 ("hip_side_cut".to_owned(), row.hip_side_cut.to_string()),
             ]))
         }
+        "metal.gauge" => {
+            let gauge = Gauge::parse(i.text("gauge")?)?;
+            let mut out = one("thickness", gauge.thickness())?;
+            if let Some(weight) = gauge.defining_weight() {
+                out.insert("weight".to_owned(), format!("{} lb/ft2", weight.get(SurfaceMassUnit::PoundPerSquareFoot)));
+            }
+            Ok(out)
+        }
+        "metal.nearest_gauge" => one("number", GaugeSystem::parse(i.text("system")?)?.nearest(Gauge::parse(i.text("gauge")?)?.thickness())?.number()),
+        "movement.length_change" => {
+            let change = LengthChange {
+                expansion: Expansion::parse(i.text("expansion")?)?,
+                length: i.length("length")?,
+                difference: TemperatureDifference::parse(i.text("difference")?)?,
+            };
+            one("change", change.compute()?)
+        }
+        "trim.setback_factor" => one("factor", SetbackFactor::of(i.bend_angle("angle")?)?.value()),
+        "trim.din_compensation" => one("compensation", din_compensation(i.bend_size()?)?),
+        "trim.allowance" => one("allowance", i.bend_rule()?.allowance(i.bend_size()?)?),
+        "trim.deduction" => one("deduction", i.bend_rule()?.deduction(i.bend_size()?)?),
         "units.convert" => one("value", convert(i.text("quantity")?, i.text("value")?, i.text("unit")?)?),
         _ => Err(Fault::Case(format!("no operation {op}"))),
     }

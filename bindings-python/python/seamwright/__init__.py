@@ -7,8 +7,19 @@ The library computes; it does not license. Structural spacing, loads, and fire a
 local code and the panel's own test report.
 """
 
-from . import error, units
+from . import error, metal, movement, pitch, record, trim, units
 from ._seamwright import VERSION as __version__
 from .error import InputError, SeamwrightError
 
-__all__ = ["InputError", "SeamwrightError", "__version__", "error", "units"]
+__all__ = [
+    "InputError",
+    "SeamwrightError",
+    "__version__",
+    "error",
+    "metal",
+    "movement",
+    "pitch",
+    "record",
+    "trim",
+    "units",
+]

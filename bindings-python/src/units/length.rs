@@ -263,11 +263,13 @@ impl Length {
     }
 
     /// Whether it is less than nothing.
+    #[getter]
     fn is_negative(&self) -> bool {
         self.0.is_negative()
     }
 
     /// Whether it is more than nothing.
+    #[getter]
     fn is_positive(&self) -> bool {
         self.0.is_positive()
     }

@@ -9,6 +9,7 @@
 
 mod cautions;
 mod levels;
+mod parts;
 mod support;
 mod transition;
 mod transition_lines;
@@ -18,6 +19,7 @@ mod transition_tests;
 
 pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
 pub use levels::Levels;
+pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
 pub use support::{SectionPoint, Support};
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};

@@ -71,6 +71,16 @@ fn a_side_past_square_has_negative_backing_and_meeting() {
     assert!(g.first.drop_over(Length::inches(16)).unwrap().is_negative());
 }
 
+/// Common practice: a 1 in fold at a 4:12 hip, its ends left along the seams, overruns by 2 fold cot(phi) = 2.1 in when folded.
+#[test]
+fn the_overrun_of_a_skew_fold() {
+    let g = corner("4", "4", 90.0).compute().unwrap();
+    let overrun = 2.0 / g.first.meeting().tan();
+    assert!((overrun - 2.1).abs() < 0.05);
+    let drop = g.first.drop_over(Length::inches(2)).unwrap();
+    assert!((drop.mm() / 25.4 - overrun).abs() < 1e-9);
+}
+
 #[test]
 fn a_line_along_the_seams_has_no_drop() {
     // W with cos W = -m1/m2 puts the line square to eave 1 in plan, and so in the plane.

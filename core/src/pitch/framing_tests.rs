@@ -45,6 +45,22 @@ fn the_rows_hold() {
     }
 }
 
+/// NAVEDTRA 14044, pp. 2-21 and 2-33; Audel, Carpenters and Builders Guide, vol. 3, p. 975; Hodgson; Radford.
+#[test]
+fn handbook_figures_hold() {
+    let row = |pitch: &str, spacing: i16| Framing { pitch: Pitch::parse(pitch).unwrap(), spacing: Length::inches(spacing) }.compute().unwrap();
+    let inches = |l: Length| l.get(LengthUnit::Inch);
+    assert!((inches(row("8:12", 16).hip_per_foot) * 1.25 - 23.45).abs() < 0.005);
+    assert!((inches(row("8:12", 16).hip_run_per_foot) * 1.25 - 21.21).abs() < 0.005);
+    assert!((inches(row("8:12", 16).jack_side_cut) - 10.0).abs() < 0.0312);
+    assert!((inches(row("10:12", 16).jack_difference) - 20.83).abs() < 0.005);
+    assert!((inches(row("10:12", 20).jack_difference) - 26.0).abs() < 0.0625);
+    assert!((inches(row("10:12", 16).common_per_foot) - 15.625).abs() < 0.0625);
+    assert_eq!(row("6:12", 16).hip_per_foot, Length::inches(18));
+    // Tangent of the backing at 6 in 12 is 6 over 18; a print of 8 over 18 is a misprint.
+    assert!((row("6:12", 16).backing_ratio - 1.0 / 3.0).abs() < 1e-15);
+}
+
 #[test]
 fn a_spacing_of_nothing_is_refused() {
     let e = Framing { pitch: Pitch::FLAT, spacing: Length::ZERO }.compute().unwrap_err();

@@ -86,7 +86,8 @@ impl Pitch {
     /// ```
     pub fn from_angle(angle: Angle) -> Result<Pitch, Error> {
         if (0.0..90.0).contains(&angle.degrees()) {
-            Ok(Pitch(Kept::Degrees(angle)))
+            // Adding zero turns -0.0 into 0.0, so that equal pitches have equal bits.
+            Ok(Pitch(Kept::Degrees(Angle::of_degrees(angle.degrees() + 0.0))))
         } else {
             Err(Error::new(ErrorKind::OutOfRange, "a pitch is less than 90 degrees and not negative").at("angle").value_of(angle).accepts(STEEPEST))
         }
@@ -195,6 +196,12 @@ impl Pitch {
             Kept::Ratio { rise, run } => 100.0 * pm(rise) / pm(run),
             Kept::Degrees(a) => 100.0 * a.tan(),
         }
+    }
+
+    /// The rise over the whole span of an even gable, half the [`ratio`](Self::ratio): what old handbooks call the pitch (8:12 is a 1/3 pitch).
+    #[must_use]
+    pub fn rise_to_span_ratio(&self) -> f64 {
+        self.ratio() / 2.0
     }
 
     /// True length down the slope for each unit of level run, sqrt(1 + ratio^2); also surface for each unit of plan area.

@@ -52,6 +52,31 @@ fn the_framing_square_rows_hold() {
     }
 }
 
+/// Old handbooks name a pitch by its rise over the span (US Army engineer subcourse EN5156).
+#[test]
+fn fractions_of_the_span() {
+    for (pitch, fraction) in [("6:12", 0.25), ("8:12", 1.0 / 3.0), ("10:12", 5.0 / 12.0), ("12:12", 0.5), ("18:12", 0.75), ("24:12", 1.0)] {
+        assert!((Pitch::parse(pitch).unwrap().rise_to_span_ratio() - fraction).abs() < 1e-15, "{pitch}");
+    }
+}
+
+/// Worked lengths: NAVEDTRA 14044, p. 2-12 (7 in 12 over 8 ft, 111 1/8 in), and Hodgson, ABC of the Steel Square (half pitch over a span of 60 ft,
+/// whose printed 42 ft 6 1/8 in is 1 in too long).
+#[test]
+fn worked_rafters_hold() {
+    let length = |pitch: &str, run: Length| Pitch::parse(pitch).unwrap().slope_length(run).unwrap().mm() / 25.4;
+    assert!((length("7:12", Length::feet(8)) - 111.125).abs() < 0.0625);
+    assert!((length("7:12", Length::feet(1)) - 13.89).abs() < 0.005);
+    assert!((length("12:12", Length::feet(30)) - (42.0 * 12.0 + 5.125)).abs() < 0.0625);
+    assert!((length("13:12", Length::inches(124)) - 182.79).abs() < 0.03);
+}
+
+#[test]
+fn a_negative_zero_is_zero() {
+    let p = Pitch::from_angle(Angle::degrees_from(-0.0).unwrap()).unwrap();
+    assert_eq!((p, p.to_string().as_str()), (Pitch::parse("0 deg").unwrap(), "0 deg"));
+}
+
 #[test]
 fn text_is_canonical() {
     for (given, canonical) in [

@@ -4,3 +4,7 @@
 //! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
 
 pub mod junction;
+pub mod layout;
+pub mod movement;
+pub mod panel;
+pub mod roof;

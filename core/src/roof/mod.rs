@@ -1,10 +1,57 @@
 //! The roof's planes and the lines where they meet.
 //!
-//! [`Outline`] is the validated shape of one plane, in the plane: x across the slope, y up it.
+//! A roof is given as planes ([`PlaneInput`]: in plan with pitch and direction, or by vertices in space) and walls; [`RoofInput`] is the
+//! calculation that checks them, finds the edges that planes share, wholly or in part, and names and measures every [`Line`].
+//!
+//! | item | holds |
+//! |---|---|
+//! | [`Outline`] | the validated shape of one plane, in the plane: x across the slope, y up it |
+//! | [`Plane`] | vertices, pitch, axes, outline and areas of one plane |
+//! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
+//! | [`Drain`] | which line the water of a plane reaches, and where it goes |
+//! | [`cautions`] | what the room warns of |
+//!
+//! Signs: directions in plan are counter-clockwise from x; a plane lies on the left of its edges; a backing angle is positive where the plane
+//! falls away from the line; a skew is positive where the line rises to the right, looking up the slope.
 
+pub mod cautions;
+mod drainage;
+mod frame;
+mod kind;
+mod line;
+mod matching;
+mod naming;
 mod outline;
+mod overlap;
+mod plane;
+mod plane_input;
+mod vertex;
+mod walls;
+mod whole_roof;
 
 #[cfg(test)]
+mod hip_table_tests;
+#[cfg(test)]
+mod line_tests;
+#[cfg(test)]
 mod outline_tests;
+#[cfg(test)]
+mod plane_tests;
+#[cfg(test)]
+mod same_roof_tests;
+#[cfg(test)]
+mod terrain_tests;
+#[cfg(test)]
+mod test_roofs;
+#[cfg(test)]
+mod whole_roof_tests;
 
+pub use drainage::{Drain, Outfall};
+pub use kind::{LineKind, Water};
+pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
+pub use plane::{Direction, Plane};
+pub use plane_input::{Opening, PlaneInput, Shape};
+pub use vertex::Vertex;
+pub use walls::Wall;
+pub use whole_roof::{Roof, RoofInput};

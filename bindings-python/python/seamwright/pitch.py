@@ -1,0 +1,27 @@
+"""How steep a roof is, and the geometry that two pitches make where their planes meet."""
+
+from ._seamwright import (
+    BendAt,
+    Corner,
+    CornerGeometry,
+    CornerSide,
+    Framing,
+    FramingRow,
+    JunctionBend,
+    Pitch,
+    SlopeCheck,
+    SlopeRule,
+)
+
+__all__ = [
+    "BendAt",
+    "Corner",
+    "CornerGeometry",
+    "CornerSide",
+    "Framing",
+    "FramingRow",
+    "JunctionBend",
+    "Pitch",
+    "SlopeCheck",
+    "SlopeRule",
+]

@@ -1,0 +1,5 @@
+//! The classes of `seamwright.movement`.
+
+mod change;
+
+pub(crate) use change::LengthChange;

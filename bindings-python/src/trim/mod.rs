@@ -1,0 +1,11 @@
+//! The classes of `seamwright.trim`.
+
+mod factors;
+mod flat;
+mod profile;
+mod rule;
+
+pub(crate) use factors::{DinFactor, NeutralFactor, SetbackFactor};
+pub(crate) use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
+pub(crate) use profile::{Bend, Edge, Leg, Profile};
+pub(crate) use rule::{BendRule, BendSize, Deduction, DeductionTable, din_compensation};

@@ -1,0 +1,134 @@
+//! What every kind of junction gives: its trims, the ends of the panels, and what lies along its line.
+
+use super::support::SectionPoint;
+use crate::panel::PanelEnd;
+use crate::record::{Caution, Source};
+use crate::trim::Profile;
+use crate::units::Length;
+use std::borrow::Cow;
+
+/// A side of a junction. Where there is one roof plane it is the first; the second is then the wall, the fascia or nothing.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Side {
+    /// The plane on the side of negative x: the lower plane of a transition, the only plane of an eave.
+    First,
+    /// The plane on the side of positive x.
+    Second,
+}
+
+/// A trim of the section, with where it lies.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct JunctionTrim {
+    /// What it is called.
+    pub name: Cow<'static, str>,
+    /// Its profile.
+    pub profile: Profile,
+    /// The corners of the face that lies on the supports, in the order of the legs; the first is the start edge.
+    pub corners: Vec<SectionPoint>,
+}
+
+/// What a fastener through a panel bites.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Bites {
+    /// Deck or framing: it pins what it goes through.
+    Structure,
+    /// The panel alone: it rides with it.
+    Panel,
+    /// A slot: what it goes through slides.
+    Slot,
+    /// Trim to trim, through no panel.
+    Trim,
+}
+
+/// What lies along the junction's line, for each run of it.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum Along {
+    /// A row of fasteners.
+    Fasteners {
+        /// What they bite.
+        bites: Bites,
+        /// The spacing on centre, as the engineer or common practice gives it; its source says which.
+        spacing: Length,
+        /// Whose spacing it is.
+        source: Source,
+    },
+    /// Sealant tape.
+    Tape {
+        /// Its width.
+        width: Length,
+        /// Whether it crosses the seams, and so follows the panel's surface.
+        over_seams: bool,
+    },
+    /// A bead of gun sealant of this cross-section's width and depth.
+    Bead {
+        /// Width.
+        width: Length,
+        /// Depth.
+        depth: Length,
+    },
+    /// Closure pieces, one a bay.
+    Closures {
+        /// The web's height.
+        web: Length,
+    },
+    /// A continuous cleat.
+    ContinuousCleat,
+    /// An offset cleat.
+    OffsetCleat,
+}
+
+/// Something along the line, with where it lies in the section.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct AlongLine {
+    /// What it is called.
+    pub name: Cow<'static, str>,
+    /// On which side of the junction.
+    pub side: Side,
+    /// What it is.
+    pub what: Along,
+    /// Its distance from the junction line, along its own plane and square to the line; positive up the slope.
+    pub from_line: Length,
+}
+
+/// The end that a junction sets for the panels of one side.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct SideEnd {
+    /// Which side.
+    pub side: Side,
+    /// The end.
+    pub end: PanelEnd,
+}
+
+/// A junction as solved in its section.
+#[derive(Debug, Clone, PartialEq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Solved {
+    /// The trims, in the order in which they are set.
+    pub trims: Vec<JunctionTrim>,
+    /// The panel ends.
+    pub ends: Vec<SideEnd>,
+    /// What lies along the line, in the order of the work.
+    pub along: Vec<AlongLine>,
+    /// What must be said beside it.
+    pub cautions: Vec<Caution>,
+}
+
+impl Solved {
+    /// The end for the panels of this side, if they end here.
+    #[must_use]
+    pub fn end(&self, side: Side) -> Option<&PanelEnd> {
+        self.ends.iter().find(|e| e.side == side).map(|e| &e.end)
+    }
+
+    /// The trim of this name.
+    #[must_use]
+    pub fn trim(&self, name: &str) -> Option<&JunctionTrim> {
+        self.trims.iter().find(|t| t.name == name)
+    }
+}

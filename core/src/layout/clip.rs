@@ -1,0 +1,256 @@
+//! Strips cut out of an outline: a sweep over its edges from left to right.
+//!
+//! Coordinates are millimetres: x from the middle of the bounds, y from their foot. Every formula gives the same bits for a mirrored outline.
+
+/// An edge that is not along the seams, from its left to its right end, with what it adds to a panel that ends on it.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Segment {
+    pub(crate) x0: f64,
+    pub(crate) y0: f64,
+    pub(crate) x1: f64,
+    pub(crate) y1: f64,
+    /// The edge's number in the order of `Outline::edges`.
+    pub(crate) edge: usize,
+    /// What a finished panel has beyond the line, along the seam.
+    pub(crate) allowance: f64,
+    /// What is ordered beyond that and cut off on the roof.
+    pub(crate) trim: f64,
+    pub(crate) pins: bool,
+}
+
+impl Segment {
+    /// Height of the line at this x.
+    pub(crate) fn y(&self, x: f64) -> f64 {
+        if x <= self.x0 || self.y0.to_bits() == self.y1.to_bits() {
+            self.y0
+        } else if x >= self.x1 {
+            self.y1
+        } else {
+            // Symmetric in the two ends.
+            (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0)
+        }
+    }
+
+    /// Height of the line at this x, which may lie beyond its ends.
+    pub(crate) fn y_extended(&self, x: f64) -> f64 {
+        if x >= self.x0 && x <= self.x1 { self.y(x) } else { (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// Rise to the right over run.
+    pub(crate) fn slope(&self) -> f64 {
+        (self.y1 - self.y0) / (self.x1 - self.x0)
+    }
+}
+
+/// A stretch of a line that bounds a run from below or above.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Part<'a> {
+    pub(crate) line: &'a Segment,
+    pub(crate) x0: f64,
+    pub(crate) x1: f64,
+}
+
+/// One connected piece of a strip.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Run<'a> {
+    pub(crate) left: f64,
+    pub(crate) right: f64,
+    /// Its lowest boundary from left to right.
+    pub(crate) lower: &'a [Part<'a>],
+    /// Its highest boundary from left to right.
+    pub(crate) upper: &'a [Part<'a>],
+    /// Square millimetres.
+    pub(crate) area: f64,
+    /// Whether something is cut out between the lowest and the highest boundary.
+    pub(crate) notched: bool,
+}
+
+#[derive(Debug, Clone, Copy)]
+struct RunSpan {
+    left: f64,
+    right: f64,
+    first: usize,
+    middle: usize,
+    end: usize,
+    area: f64,
+    notched: bool,
+    foot: f64,
+}
+
+/// The part of a run between two neighbouring breaks of the outline.
+#[derive(Debug, Clone, Copy)]
+struct Trapezoid<'a> {
+    lower: &'a Segment,
+    upper: &'a Segment,
+    x0: f64,
+    x1: f64,
+    run: usize,
+}
+
+impl Trapezoid<'_> {
+    fn area(&self) -> f64 {
+        let middle = (self.x0 + self.x1) * 0.5;
+        (self.upper.y(middle) - self.lower.y(middle)) * (self.x1 - self.x0)
+    }
+}
+
+/// Cuts strips, asked for from left to right. Its buffers are reused: a strip allocates nothing once they have grown.
+#[derive(Debug)]
+pub(crate) struct Clipper<'a> {
+    /// By their left ends.
+    segments: &'a [Segment],
+    next: usize,
+    /// Left of these ends, sorted, lie breaks of the outline.
+    breaks: Vec<f64>,
+    next_break: usize,
+    active: Vec<&'a Segment>,
+    slab: Vec<&'a Segment>,
+    cells: Vec<Trapezoid<'a>>,
+    parts: Vec<Part<'a>>,
+    runs: Vec<RunSpan>,
+}
+
+impl<'a> Clipper<'a> {
+    pub(crate) fn new(segments: &'a mut [Segment]) -> Clipper<'a> {
+        segments.sort_by(|a, b| a.x0.total_cmp(&b.x0));
+        let segments = &*segments;
+        let mut breaks: Vec<f64> = segments.iter().flat_map(|s| [s.x0, s.x1]).collect();
+        breaks.sort_by(f64::total_cmp);
+        breaks.dedup_by(|a, b| a.to_bits() == b.to_bits());
+        Clipper { segments, next: 0, breaks, next_break: 0, active: Vec::new(), slab: Vec::new(), cells: Vec::new(), parts: Vec::new(), runs: Vec::new() }
+    }
+
+    /// Cuts the strip between these two x, which must lie right of the strip before.
+    pub(crate) fn cut(&mut self, left: f64, right: f64) {
+        self.active.retain(|s| s.x1 > left);
+        while let Some(s) = self.segments.get(self.next).filter(|s| s.x0 < right) {
+            if s.x1 > left {
+                self.active.push(s);
+            }
+            self.next += 1;
+        }
+        while self.breaks.get(self.next_break).is_some_and(|&x| x <= left) {
+            self.next_break += 1;
+        }
+        self.parts.clear();
+        self.runs.clear();
+        if self.breaks.get(self.next_break).is_some_and(|&x| x < right) { self.cut_broken(left, right) } else { self.cut_plain(left, right) }
+    }
+
+    /// The runs of the strip that was cut last, from the foot up.
+    pub(crate) fn runs(&self) -> impl Iterator<Item = Run<'_>> {
+        self.runs.iter().map(|r| Run {
+            left: r.left,
+            right: r.right,
+            lower: self.parts.get(r.first..r.middle).unwrap_or_default(),
+            upper: self.parts.get(r.middle..r.end).unwrap_or_default(),
+            area: r.area,
+            notched: r.notched,
+        })
+    }
+
+    /// No vertex within the strip: every edge crosses all of it.
+    fn cut_plain(&mut self, left: f64, right: f64) {
+        let middle = (left + right) * 0.5;
+        sort_upward(&mut self.active, middle);
+        for pair in self.active.chunks_exact(2) {
+            let [lower, upper] = *pair else { continue };
+            let first = self.parts.len();
+            self.parts.push(Part { line: lower, x0: left, x1: right });
+            self.parts.push(Part { line: upper, x0: left, x1: right });
+            let area = (upper.y(middle) - lower.y(middle)) * (right - left);
+            self.runs.push(RunSpan { left, right, first, middle: first + 1, end: first + 2, area, notched: false, foot: 0.0 });
+        }
+    }
+
+    /// Vertices within the strip: trapezoids between them, joined where they open into each other.
+    fn cut_broken(&mut self, left: f64, right: f64) {
+        self.cells.clear();
+        let (mut x0, mut before) = (left, 0..0);
+        let mut at = self.next_break;
+        while x0 < right {
+            let x1 = self.breaks.get(at).copied().unwrap_or(right).min(right);
+            at += 1;
+            self.slab.clear();
+            self.slab.extend(self.active.iter().copied().filter(|s| s.x0 <= x0 && s.x1 >= x1));
+            sort_upward(&mut self.slab, (x0 + x1) * 0.5);
+            let first = self.cells.len();
+            for pair in self.slab.chunks_exact(2) {
+                let [lower, upper] = *pair else { continue };
+                self.cells.push(Trapezoid { lower, upper, x0, x1, run: self.cells.len() });
+            }
+            self.join(before, first, x0);
+            before = first..self.cells.len();
+            x0 = x1;
+        }
+        self.gather();
+        self.runs.sort_by(|a, b| a.foot.total_cmp(&b.foot).then(a.left.total_cmp(&b.left)));
+    }
+
+    /// Gives trapezoids on the two sides of `x` one run where their openings overlap.
+    fn join(&mut self, before: core::ops::Range<usize>, first: usize, x: f64) {
+        for b in first..self.cells.len() {
+            for a in before.clone() {
+                let (Some(&one), Some(&two)) = (self.cells.get(a), self.cells.get(b)) else { continue };
+                let overlap = one.upper.y(x).min(two.upper.y(x)) - one.lower.y(x).max(two.lower.y(x));
+                if overlap > 0.0 && one.run != two.run {
+                    for cell in self.cells.iter_mut().filter(|c| c.run == two.run) {
+                        cell.run = one.run;
+                    }
+                }
+            }
+        }
+    }
+
+    fn gather(&mut self) {
+        for (k, cell) in self.cells.iter().enumerate() {
+            // A run is gathered at its first trapezoid.
+            if self.cells.iter().take(k).any(|c| c.run == cell.run) {
+                continue;
+            }
+            let of_run = || self.cells.iter().skip(k).filter(|c| c.run == cell.run);
+            let first = self.parts.len();
+            let (mut right, mut area, mut notched, mut foot) = (cell.x0, 0.0, false, f64::INFINITY);
+            // Trapezoids come slab by slab from the left, and in a slab from the foot up.
+            for c in of_run() {
+                area += c.area();
+                if right < c.x1 {
+                    right = c.x1;
+                    extend(&mut self.parts, first, c.lower, c);
+                    foot = foot.min(c.lower.y(c.x0)).min(c.lower.y(c.x1));
+                } else {
+                    notched = true;
+                }
+            }
+            let middle = self.parts.len();
+            let mut cells = of_run().peekable();
+            while let Some(c) = cells.next() {
+                if cells.peek().is_none_or(|n| n.x0 > c.x0) {
+                    extend(&mut self.parts, middle, c.upper, c);
+                }
+            }
+            let end = self.parts.len();
+            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area, notched, foot });
+        }
+    }
+}
+
+fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: &Trapezoid<'a>) {
+    let count = parts.len();
+    match parts.last_mut() {
+        Some(last) if count > first && last.line.edge == line.edge => last.x1 = cell.x1,
+        _ => parts.push(Part { line, x0: cell.x0, x1: cell.x1 }),
+    }
+}
+
+fn sort_upward(segments: &mut [&Segment], middle: f64) {
+    match segments {
+        [_] | [] => {}
+        [a, b] => {
+            if a.y(middle) > b.y(middle) {
+                core::mem::swap(a, b);
+            }
+        }
+        _ => segments.sort_by(|a, b| a.y(middle).total_cmp(&b.y(middle))),
+    }
+}

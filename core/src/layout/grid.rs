@@ -1,0 +1,131 @@
+//! Where the seams lie.
+//!
+//! Positions here are whole numbers of half picometres from the middle of the outline's bounds. So the middle itself is exact, and
+//! a mirrored outline has exactly the opposite numbers.
+
+use crate::error::{Error, ErrorKind};
+use crate::roof::Bounds;
+use crate::units::Length;
+
+/// Strips that one plane may have.
+const STRIPS: i128 = 1_000_000;
+
+/// Where the laying of a plane starts.
+///
+/// ```
+/// use seamwright::layout::Start;
+/// assert_ne!(Start::Left, Start::Right);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Start {
+    /// A full panel at the outline's leftmost point; the remainder is ripped at the right.
+    Left,
+    /// A full panel at the outline's rightmost point; the remainder is ripped at the left.
+    Right,
+    /// A seam in the middle; equal rips at both sides.
+    CentreSeam,
+    /// The middle of a panel in the middle; equal rips at both sides.
+    CentrePanel,
+    /// A seam at this x, which other planes can share.
+    Datum(Length),
+}
+
+/// The seam lines of one plane.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Grid {
+    /// Lowest plus highest x, in picometres: twice the middle.
+    twice_middle: i128,
+    /// The bounds lie at this and minus this.
+    half_width: i128,
+    first: i128,
+    pitch: i128,
+    count: i128,
+}
+
+impl Grid {
+    pub(crate) fn new(bounds: &Bounds, coverage: Length, start: Start) -> Result<Grid, Error> {
+        coverage.positive("panel.coverage")?;
+        let (low, high) = (i128::from(bounds.low.x.pm()), i128::from(bounds.high.x.pm()));
+        let (twice_middle, half_width) = (low + high, high - low);
+        let pitch = 2 * i128::from(coverage.pm());
+        let seam = match start {
+            Start::Left => -half_width,
+            Start::Right => half_width,
+            Start::CentreSeam => 0,
+            Start::CentrePanel => pitch / 2,
+            Start::Datum(x) => 2 * i128::from(x.pm()) - twice_middle,
+        };
+        // The last seam at or left of the left bound, and strips from there until the right bound is passed.
+        let first = -half_width - (-half_width - seam).rem_euclid(pitch);
+        let count = (half_width - first + pitch - 1).div_euclid(pitch);
+        if count > STRIPS {
+            return Err(Error::new(ErrorKind::TooLarge, "the coverage gives too many strips")
+                .at("panel.coverage")
+                .value_of(coverage)
+                .accepts(format!("at most {STRIPS} strips on a plane")));
+        }
+        Ok(Grid { twice_middle, half_width, first, pitch, count })
+    }
+
+    /// The strips from the left, each with whether its left and right side is a seam of the grid.
+    pub(crate) fn strips(self) -> impl Iterator<Item = Strip> {
+        (0..self.count).map(move |k| {
+            let (left, right) = (self.first + k * self.pitch, self.first + (k + 1) * self.pitch);
+            Strip { left: left.max(-self.half_width), right: right.min(self.half_width) }
+        })
+    }
+
+    /// The seam lines within the bounds, from the left.
+    pub(crate) fn seams(self) -> impl Iterator<Item = Result<Length, Error>> {
+        (0..=self.count).map(move |k| self.first + k * self.pitch).filter(move |x| x.abs() <= self.half_width).map(move |x| self.length(x))
+    }
+
+    /// Whether this position, in millimetres from the middle, is one of the grid's seams.
+    pub(crate) fn is_seam(&self, mm: f64) -> Result<bool, Error> {
+        Ok((half_picometres(mm)? - self.first).rem_euclid(self.pitch) == 0)
+    }
+
+    /// The x of a position in millimetres from the middle.
+    pub(crate) fn x(&self, mm: f64) -> Result<Length, Error> {
+        self.length(half_picometres(mm)?)
+    }
+
+    fn length(&self, position: i128) -> Result<Length, Error> {
+        let doubled = position + self.twice_middle;
+        let floor = doubled.div_euclid(2);
+        let half = if doubled.rem_euclid(2) == 1 { floor + (floor & 1) } else { floor };
+        i64::try_from(half).map(Length::from_pm).map_err(|_| Error::new(ErrorKind::Overflow, "a seam is too far").accepts("at most 9 223 372 m"))
+    }
+
+    /// Millimetres from the middle of an x.
+    pub(crate) fn mm(&self, x: Length) -> f64 {
+        mm_of(2 * i128::from(x.pm()) - self.twice_middle)
+    }
+}
+
+/// One strip, in half picometres from the middle.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Strip {
+    left: i128,
+    right: i128,
+}
+
+impl Strip {
+    pub(crate) fn left_mm(self) -> f64 {
+        mm_of(self.left)
+    }
+
+    pub(crate) fn right_mm(self) -> f64 {
+        mm_of(self.right)
+    }
+}
+
+#[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
+fn mm_of(half_picometres: i128) -> f64 {
+    half_picometres as f64 / 2e9
+}
+
+fn half_picometres(mm: f64) -> Result<i128, Error> {
+    Ok(i128::from(Length::from_mm(mm * 2.0)?.pm()))
+}

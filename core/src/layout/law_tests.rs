@@ -1,0 +1,295 @@
+use super::{EdgeUse, LaidPlane, Layout, Start};
+use crate::num;
+use crate::panel::{Panel, PanelEnd, Seam};
+use crate::record::Calculation;
+use crate::roof::{Edge, Outline, Point};
+use crate::units::{AreaUnit, Length, LengthUnit};
+use proptest::prelude::*;
+
+/// A star with a star-shaped hole around its middle: whole micrometres, any vertex in any strip.
+#[derive(Debug, Clone)]
+struct Shape {
+    outer: Vec<(i64, i64)>,
+    hole: Vec<(i64, i64)>,
+}
+
+#[allow(clippy::cast_possible_truncation, reason = "a few metres in micrometres")]
+fn star(radii: &[f64], turn: f64) -> Vec<(i64, i64)> {
+    let n = radii.len() as f64;
+    radii
+        .iter()
+        .enumerate()
+        .map(|(i, r)| {
+            let a = turn + 360.0 * i as f64 / n;
+            ((r * num::cos_deg(a) * 1e3) as i64, (r * num::sin_deg(a) * 1e3) as i64)
+        })
+        .collect()
+}
+
+fn shapes() -> impl Strategy<Value = Shape> {
+    let outer = prop::collection::vec(1500.0..9000.0_f64, 3..20);
+    // Inside the circle that the outer ring's edges cannot enter: 1500 / 2 for a triangle.
+    let hole = prop::collection::vec(20.0..700.0_f64, 3..9);
+    (outer, hole, any::<bool>(), 0.0..360.0_f64)
+        .prop_map(|(outer, hole, with_hole, turn)| Shape { outer: star(&outer, turn), hole: if with_hole { star(&hole, turn + 11.0) } else { Vec::new() } })
+}
+
+fn point((x, y): (i64, i64), (dx, dy): (i64, i64)) -> Point {
+    Point::new(Length::from_pm(x * 1_000_000 + dx), Length::from_pm(y * 1_000_000 + dy))
+}
+
+fn outline(shape: &Shape, by: (i64, i64)) -> Outline {
+    let ring = |r: &[(i64, i64)]| r.iter().map(|&v| point(v, by)).collect::<Vec<_>>();
+    let holes = if shape.hole.is_empty() { vec![] } else { vec![ring(&shape.hole)] };
+    Outline::new(ring(&shape.outer), holes).unwrap()
+}
+
+fn mirrored(shape: &Shape) -> Shape {
+    let ring = |r: &[(i64, i64)]| r.iter().rev().map(|&(x, y)| (-x, y)).collect();
+    Shape { outer: ring(&shape.outer), hole: ring(&shape.hole) }
+}
+
+fn panel(coverage_um: i32) -> Panel {
+    Panel::new(Length::micrometres(coverage_um), Length::inches(1), Seam::DoubleLock { lock: Length::inches_64(16) }).unwrap()
+}
+
+fn bare(_: &Edge) -> EdgeUse {
+    EdgeUse::End(PanelEnd::hold_back(Length::ZERO))
+}
+
+/// An end that depends on the edge's own length alone, so that it follows the edge into any position and winding.
+fn by_length(e: &Edge) -> EdgeUse {
+    let (dx, dy) = ((e.to.x - e.from.x).pm() as f64, (e.to.y - e.from.y).pm() as f64);
+    let size = (dx * dx + dy * dy).sqrt() / 1e9;
+    #[allow(clippy::cast_possible_truncation, reason = "a few metres in millimetres")]
+    let k = (size * 7.0) as i32 % 5;
+    let end = PanelEnd::hold_back(Length::micrometres(3000 * k)).with_fold(Length::micrometres(1270 * k));
+    EdgeUse::End(if k > 2 { end.with_field_trim(Length::inches(2)) } else { end })
+}
+
+/// What must not change: lengths, widths and marks, in an order of their own.
+fn list(l: &LaidPlane) -> Vec<(Length, Length, Length, Length, usize)> {
+    let mut out: Vec<_> = l.panels.iter().map(|p| (p.finished, p.blank, p.order, p.width, p.group)).collect();
+    out.sort();
+    out
+}
+
+fn lay(shape: &Shape, by: (i64, i64), coverage: i32, start: Start) -> LaidPlane {
+    Layout::new(outline(shape, by), panel(coverage), start, by_length).unwrap().compute().unwrap()
+}
+
+/// Area under the outline's edges between two x, by the integral of y dx: knows nothing of runs.
+fn integral(o: &Outline, left: f64, right: f64) -> f64 {
+    let mm = |l: Length| l.get(LengthUnit::Millimetre);
+    o.edges()
+        .map(|e| {
+            let (ax, ay, bx, by) = (mm(e.from.x), mm(e.from.y), mm(e.to.x), mm(e.to.y));
+            let (x0, x1) = (ax.clamp(left, right), bx.clamp(left, right));
+            if (x1 - x0).abs() <= 0.0 {
+                return 0.0;
+            }
+            let y = |x: f64| ay + (x - ax) * (by - ay) / (bx - ax);
+            -(y(x0) + y(x1)) / 2.0 * (x1 - x0)
+        })
+        .sum()
+}
+
+/// Heights at which the upright line at this x crosses the outline, from the foot up.
+fn crossings(o: &Outline, x: f64) -> Vec<f64> {
+    let mm = |l: Length| l.get(LengthUnit::Millimetre);
+    let mut out: Vec<f64> = o
+        .edges()
+        .map(|e| (mm(e.from.x), mm(e.from.y), mm(e.to.x), mm(e.to.y)))
+        .filter(|&(ax, _, bx, _)| (ax > x) != (bx > x))
+        .map(|(ax, ay, bx, by)| ay + (x - ax) * (by - ay) / (bx - ax))
+        .collect();
+    out.sort_by(f64::total_cmp);
+    out
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(96))]
+
+    #[test]
+    fn covered_areas_sum_to_the_plane(shape in shapes(), coverage in 150_000..900_000_i32, start in 0..5_u8, datum in -9_000_000..9_000_000_i32) {
+        let start = match start { 0 => Start::Left, 1 => Start::Right, 2 => Start::CentreSeam, 3 => Start::CentrePanel, _ => Start::Datum(Length::micrometres(datum)) };
+        let o = outline(&shape, (0, 0));
+        let l = Layout::new(o.clone(), panel(coverage), start, bare).unwrap().compute().unwrap();
+        let whole = o.area().get(AreaUnit::SquareMillimetre);
+        approx::assert_relative_eq!(l.covered.get(AreaUnit::SquareMillimetre), whole, max_relative = 1e-9);
+        // Strip by strip too.
+        let strips = l.panels.iter().map(|p| p.strip).max().unwrap_or(0);
+        for s in 0..=strips {
+            let of: Vec<_> = l.panels.iter().filter(|p| p.strip == s).collect();
+            let covered: f64 = of.iter().map(|p| p.covered.get(AreaUnit::SquareMillimetre)).sum();
+            let left = of.iter().map(|p| p.left.get(LengthUnit::Millimetre)).fold(f64::INFINITY, f64::min);
+            let right = of.iter().map(|p| p.right.get(LengthUnit::Millimetre)).fold(f64::NEG_INFINITY, f64::max);
+            prop_assert!((covered - integral(&o, left, right)).abs() < 1e-9 * whole, "strip {}", s);
+        }
+    }
+
+    #[test]
+    fn no_seam_line_is_longer_than_its_panel(shape in shapes(), coverage in 150_000..900_000_i32) {
+        let o = outline(&shape, (0, 0));
+        let l = Layout::new(o.clone(), panel(coverage), Start::Left, bare).unwrap().compute().unwrap();
+        for p in &l.panels {
+            let (left, right) = (p.left.get(LengthUnit::Millimetre), p.right.get(LengthUnit::Millimetre));
+            let alone = l.panels.iter().filter(|q| q.strip == p.strip).count() == 1;
+            let mut at: Vec<f64> = (1..20).map(|k| left + (right - left) * f64::from(k) / 20.0).collect();
+            // The greatest is at a side or at a vertex: look a hair beside them.
+            at.extend(o.rings().flatten().map(|v| v.x.get(LengthUnit::Millimetre)).chain([left, right]).flat_map(|x| [x - 1e-6, x + 1e-6]));
+            at.retain(|&x| x > left && x < right);
+            let mut longest: f64 = 0.0;
+            for x in at {
+                let ys = crossings(&o, x);
+                prop_assert_eq!(ys.len() % 2, 0);
+                if let (true, Some(low), Some(high)) = (alone, ys.first(), ys.last()) {
+                    longest = longest.max(high - low);
+                }
+            }
+            if alone {
+                let finished = p.finished.get(LengthUnit::Millimetre);
+                prop_assert!(longest <= finished + 1e-6, "{} over {}", longest, finished);
+                prop_assert!(finished - longest < 1e-2, "{} under {}", longest, finished);
+            }
+        }
+    }
+
+    #[test]
+    fn a_moved_plane_has_the_same_panels(
+        shape in shapes(), coverage in 150_000..900_000_i32, dx in -4_000_000_000_000_000_000_i64..4_000_000_000_000_000_000, dy in -4_000_000_000_000_000_000_i64..4_000_000_000_000_000_000
+    ) {
+        for (here, there) in [
+            (Start::Left, Start::Left),
+            (Start::CentrePanel, Start::CentrePanel),
+            (Start::Datum(Length::inches(5)), Start::Datum((Length::inches(5) + Length::from_pm(dx)).length().unwrap())),
+        ] {
+            let (a, b) = (lay(&shape, (0, 0), coverage, here), lay(&shape, (dx, dy), coverage, there));
+            prop_assert_eq!(&a.groups, &b.groups);
+            prop_assert_eq!(a.panels.len(), b.panels.len());
+            for (p, q) in a.panels.iter().zip(&b.panels) {
+                prop_assert_eq!((p.finished, p.blank, p.order, p.left_length, p.right_length), (q.finished, q.blank, q.order, q.left_length, q.right_length));
+                prop_assert_eq!(q.left, (p.left + Length::from_pm(dx)).length().unwrap());
+            }
+        }
+    }
+
+    #[test]
+    fn a_mirrored_plane_has_the_same_panels(shape in shapes(), coverage in 150_000..900_000_i32, datum in -9_000_000..9_000_000_i32) {
+        for (start, opposite) in [
+            (Start::Left, Start::Right),
+            (Start::Right, Start::Left),
+            (Start::CentreSeam, Start::CentreSeam),
+            (Start::CentrePanel, Start::CentrePanel),
+            (Start::Datum(Length::micrometres(datum)), Start::Datum(Length::micrometres(-datum))),
+        ] {
+            let (a, b) = (lay(&shape, (0, 0), coverage, start), lay(&mirrored(&shape), (0, 0), coverage, opposite));
+            prop_assert_eq!(list(&a), list(&b));
+            prop_assert_eq!(&a.groups, &b.groups);
+            let sides = |l: &LaidPlane| l.panels.iter().map(|p| (p.left_length, p.right_length)).collect::<Vec<_>>();
+            let (mut here, mut there) = (sides(&a), sides(&b).into_iter().map(|(l, r)| (r, l)).collect::<Vec<_>>());
+            here.sort();
+            there.sort();
+            prop_assert_eq!(here, there);
+        }
+    }
+
+    #[test]
+    fn a_renumbered_or_turned_plane_has_the_same_panels(shape in shapes(), coverage in 150_000..900_000_i32, first in 0..20_usize) {
+        let mut other = shape.clone();
+        let n = other.outer.len();
+        other.outer.rotate_left(first % n);
+        other.outer.reverse();
+        other.hole.reverse();
+        let (a, b) = (lay(&shape, (0, 0), coverage, Start::Left), lay(&other, (0, 0), coverage, Start::Left));
+        prop_assert_eq!(list(&a), list(&b));
+        prop_assert_eq!(a.covered, b.covered);
+    }
+
+    #[test]
+    fn computing_and_explaining_agree(shape in shapes(), coverage in 150_000..900_000_i32) {
+        let layout = Layout::new(outline(&shape, (0, 0)), panel(coverage), Start::Left, by_length).unwrap();
+        let (out, sheet) = layout.explain().unwrap();
+        prop_assert_eq!(&out, &layout.compute().unwrap());
+        let orders = sheet.steps().iter().filter(|s| s.what == "order length").count();
+        prop_assert_eq!(orders, out.panels.len());
+    }
+
+    /// Stepped outlines with openings against flood fill on a board of 4 in by 1 in fields: runs, areas and longest columns.
+    #[test]
+    fn runs_are_what_hangs_together_between_two_seams(
+        columns in prop::collection::vec((0..10_i16, 20..30_i16), 2..14), openings in prop::collection::vec((0..14_usize, 1..5_usize), 0..3), datum in 0..6_i16
+    ) {
+        let (board, outer, holes) = stepped(&columns, &openings);
+        let outline = Outline::new(outer, holes).unwrap();
+        let l = Layout::new(outline, panel(24 * 25_400), Start::Datum(Length::inches(4 * datum)), bare).unwrap().compute().unwrap();
+        let mut found: Vec<_> = l.panels.iter().map(|p| {
+            let fields = p.covered.get(AreaUnit::SquareInch) / 4.0;
+            #[allow(clippy::cast_possible_truncation, reason = "a few hundred fields")]
+            let fields = (fields + 0.5) as i64;
+            (p.left, p.right, fields, p.finished)
+        }).collect();
+        found.sort();
+        prop_assert_eq!(found, flooded(&board, usize::try_from(datum).unwrap()));
+    }
+}
+
+/// Fields by column (4 in wide) and row (1 in high), and the same as rings. Every opening lies in rows 12 to 18, apart from the others.
+#[allow(clippy::type_complexity, reason = "a test's fixture")]
+fn stepped(columns: &[(i16, i16)], openings: &[(usize, usize)]) -> (Vec<Vec<bool>>, Vec<Point>, Vec<Vec<Point>>) {
+    let at = |column: usize, y: i16| Point::new(Length::inches(4 * i16::try_from(column).unwrap()), Length::inches(y));
+    let mut board: Vec<Vec<bool>> = columns.iter().map(|&(b, t)| (0..30).map(|y| y >= b && y < t).collect()).collect();
+    let mut outer: Vec<Point> = columns.iter().enumerate().flat_map(|(i, &(b, _))| [at(i, b), at(i + 1, b)]).collect();
+    outer.extend(columns.iter().enumerate().rev().flat_map(|(i, &(_, t))| [at(i + 1, t), at(i, t)]));
+    outer.dedup();
+    let (mut holes, mut from) = (Vec::new(), 1);
+    for &(gap, wide) in openings {
+        let (a, b) = (from + gap % 4, from + gap % 4 + wide);
+        if b + 1 > columns.len() {
+            break;
+        }
+        for column in &mut board[a..b] {
+            column[12..18].fill(false);
+        }
+        holes.push(vec![at(a, 12), at(b, 12), at(b, 18), at(a, 18)]);
+        from = b + 1;
+    }
+    (board, outer, holes)
+}
+
+/// Connected fields between seams at the datum and every sixth column from it: left, right, fields, longest column from foot to top.
+fn flooded(board: &[Vec<bool>], datum: usize) -> Vec<(Length, Length, i64, Length)> {
+    let strip = |c: usize| (c + 6 - datum) / 6;
+    let mut seen = vec![vec![false; 30]; board.len()];
+    let mut out = Vec::new();
+    for c in 0..board.len() {
+        for y in 0..30 {
+            if !board[c][y] || seen[c][y] {
+                continue;
+            }
+            let (mut stack, mut fields) = (vec![(c, y)], Vec::new());
+            seen[c][y] = true;
+            while let Some((c, y)) = stack.pop() {
+                fields.push((c, y));
+                for (d, z) in [(c + 1, y), (c.wrapping_sub(1), y), (c, y + 1), (c, y.wrapping_sub(1))] {
+                    if d < board.len() && z < 30 && strip(d) == strip(c) && board[d][z] && !seen[d][z] {
+                        seen[d][z] = true;
+                        stack.push((d, z));
+                    }
+                }
+            }
+            let (left, right) = (fields.iter().map(|f| f.0).min().unwrap(), fields.iter().map(|f| f.0).max().unwrap() + 1);
+            let longest = (left..right)
+                .map(|c| {
+                    let rows = || fields.iter().filter(|f| f.0 == c).map(|f| f.1);
+                    rows().max().unwrap() + 1 - rows().min().unwrap()
+                })
+                .max()
+                .unwrap();
+            let inches = |n: usize| Length::inches(i16::try_from(n).unwrap());
+            out.push((inches(4 * left), inches(4 * right), i64::try_from(fields.len()).unwrap(), inches(longest)));
+        }
+    }
+    out.sort();
+    out
+}

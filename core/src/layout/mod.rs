@@ -1,0 +1,28 @@
+//! Panels laid on a plane: strips of one coverage, the runs in each, their lengths, marks, and the coil that they take.
+//!
+//! The layout knows no junctions. Each edge of the outline brings a [`PanelEnd`](crate::panel::PanelEnd), or is a side that panels run
+//! along; the angle at which seams meet the edge follows from the outline itself, so that the two cannot disagree.
+//!
+//! | length | meaning |
+//! |---|---|
+//! | clear | along a seam, between the two junction lines |
+//! | finished | the greatest over the panel's width of clear - hold-backs + overhang + gap + folds + turn-ups, each converted across its skew |
+//! | blank | the upright extent of the finished panel: longer than finished where both ends are skew |
+//! | order | blank with the field trim of both ends, rounded by the shop's rule |
+
+pub mod cautions;
+mod clip;
+mod grid;
+mod input;
+mod laid;
+mod lay;
+mod measure;
+
+#[cfg(test)]
+mod law_tests;
+#[cfg(test)]
+mod layout_tests;
+
+pub use grid::Start;
+pub use input::{EdgeUse, Governs, Layout, LengthLimit, NarrowChoice, NarrowLimit, OrderRounding};
+pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};

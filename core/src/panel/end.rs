@@ -1,0 +1,203 @@
+//! What a junction tells the layout about the end of a panel.
+
+use crate::error::{Error, ErrorKind, Faults};
+use crate::record::Source;
+use crate::units::{Angle, Length};
+
+/// Where the fold line, or the cut edge without a fold, lies from the junction line.
+///
+/// ```
+/// use seamwright::panel::{PanelEnd, Reach};
+/// use seamwright::units::Length;
+/// assert_eq!(PanelEnd::overhang(Length::inches(1)).reach, Reach::Overhang(Length::inches(1)));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Reach {
+    /// Short of the line by this much.
+    HoldBack(Length),
+    /// Past the line by this much.
+    Overhang(Length),
+}
+
+/// Whether an end lets the panel move along its seams.
+///
+/// ```
+/// use seamwright::panel::{Hold, PanelEnd};
+/// use seamwright::units::Length;
+/// let ridge = PanelEnd::hold_back(Length::inches(3));
+/// assert_eq!((ridge.hold, ridge.clone().holding(Hold::Pins).hold), (Hold::Slides, Hold::Pins));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Hold {
+    /// The panel moves with heat.
+    Slides,
+    /// A fastener through the panel bites the structure.
+    Pins,
+}
+
+/// One end of a panel at a junction: distances **square to the junction line**, which the layout converts along the seams.
+///
+/// The metal beyond the junction line is overhang (or minus the hold-back) + gap + fold + turn-up; all of it lengthens the panel but the
+/// hold-back. The gap is the room, at laying, between the fold and what it hooks: with a hold-back measured to a cleat's front, the fold lies
+/// a gap past it. The field trim is no part of the finished panel; it is ordered and cut off on the roof.
+///
+/// ```
+/// use seamwright::panel::PanelEnd;
+/// use seamwright::units::{Angle, Length};
+/// let end = PanelEnd::hold_back(Length::inches(3)).with_fold(Length::inches(1));
+/// assert_eq!(end.allowance()?, Length::inches(-2));
+/// assert_eq!(end.along_seam(Angle::parse("30 deg")?)?, Length::inches(-4));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct PanelEnd {
+    /// Hold-back or overhang.
+    pub reach: Reach,
+    /// Room between the fold and what it hooks, at laying.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub gap: Length,
+    /// The fold around a cleat or a drip.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub fold: Length,
+    /// The pan turned up behind a closure.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub turn_up: Length,
+    /// Left on for a cut on the roof; zero for a shop-finished end.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub field_trim: Length,
+    /// Whether the end pins the panel.
+    pub hold: Hold,
+    /// Where these figures come from.
+    pub source: Source,
+}
+
+impl PanelEnd {
+    /// An end short of the junction line by this much: sliding, shop-finished, without gap, fold or turn-up, given by the caller.
+    #[must_use]
+    pub const fn hold_back(distance: Length) -> PanelEnd {
+        PanelEnd {
+            reach: Reach::HoldBack(distance),
+            gap: Length::ZERO,
+            fold: Length::ZERO,
+            turn_up: Length::ZERO,
+            field_trim: Length::ZERO,
+            hold: Hold::Slides,
+            source: Source::user(),
+        }
+    }
+
+    /// An end past the junction line by this much; else as [`PanelEnd::hold_back`].
+    #[must_use]
+    pub fn overhang(distance: Length) -> PanelEnd {
+        PanelEnd { reach: Reach::Overhang(distance), ..PanelEnd::hold_back(Length::ZERO) }
+    }
+
+    /// The same end with this gap.
+    #[must_use]
+    pub fn with_gap(self, gap: Length) -> PanelEnd {
+        PanelEnd { gap, ..self }
+    }
+
+    /// The same end with this fold.
+    #[must_use]
+    pub fn with_fold(self, fold: Length) -> PanelEnd {
+        PanelEnd { fold, ..self }
+    }
+
+    /// The same end with this turn-up.
+    #[must_use]
+    pub fn with_turn_up(self, turn_up: Length) -> PanelEnd {
+        PanelEnd { turn_up, ..self }
+    }
+
+    /// The same end with this much to be cut off on the roof.
+    #[must_use]
+    pub fn with_field_trim(self, field_trim: Length) -> PanelEnd {
+        PanelEnd { field_trim, ..self }
+    }
+
+    /// The same end, pinning the panel or letting it slide.
+    #[must_use]
+    pub fn holding(self, hold: Hold) -> PanelEnd {
+        PanelEnd { hold, ..self }
+    }
+
+    /// The same end with the source of its figures.
+    #[must_use]
+    pub fn from_source(self, source: Source) -> PanelEnd {
+        PanelEnd { source, ..self }
+    }
+
+    /// Whether every distance has a meaning.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`] for each distance that is negative. An overhang is not a negative hold-back.
+    pub fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        let (Reach::HoldBack(reach) | Reach::Overhang(reach)) = self.reach;
+        for (path, length) in [("reach", reach), ("gap", self.gap), ("fold", self.fold), ("turn_up", self.turn_up), ("field_trim", self.field_trim)] {
+            faults.keep(length.not_negative(path));
+        }
+        faults.check()
+    }
+
+    /// What the finished panel has beyond the junction line, square to it; negative where it ends short.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] beyond the range.
+    pub fn allowance(&self) -> Result<Length, Error> {
+        let reach = match self.reach {
+            Reach::HoldBack(d) => -d,
+            Reach::Overhang(d) => d.into(),
+        };
+        (reach + self.gap + self.fold + self.turn_up).length()
+    }
+
+    /// [`allowance`](Self::allowance) along a seam that meets the junction line at this angle.
+    ///
+    /// # Errors
+    /// As [`along_seam`].
+    pub fn along_seam(&self, meeting: Angle) -> Result<Length, Error> {
+        along_seam(self.allowance()?, meeting)
+    }
+
+    /// The field trim along a seam that meets the junction line at this angle.
+    ///
+    /// # Errors
+    /// As [`along_seam`].
+    pub fn field_trim_along_seam(&self, meeting: Angle) -> Result<Length, Error> {
+        along_seam(self.field_trim, meeting)
+    }
+}
+
+/// A distance square to a junction line, measured along a seam that meets the line at this angle: d / sin(meeting).
+///
+/// # Errors
+/// [`ErrorKind::OutOfRange`] for a meeting angle that is not between 0 and 180 degrees, where seam and line run alongside each other;
+/// [`ErrorKind::Overflow`] beyond the range.
+///
+/// ```
+/// use seamwright::panel::along_seam;
+/// use seamwright::units::{Angle, Length};
+/// assert_eq!(along_seam(Length::inches(3), Angle::SQUARE)?, Length::inches(3));
+/// assert_eq!(along_seam(Length::inches(3), Angle::parse("150 deg")?)?, Length::inches(6));
+/// assert!(along_seam(Length::inches(3), Angle::ZERO).is_err());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn along_seam(distance: Length, meeting: Angle) -> Result<Length, Error> {
+    let degrees = meeting.degrees();
+    if !(degrees > 0.0 && degrees < 180.0) {
+        return Err(Error::new(ErrorKind::OutOfRange, "the seam runs along the junction line")
+            .at("meeting")
+            .value_of(meeting)
+            .accepts("more than 0 deg and less than 180 deg; 90 deg is square"));
+    }
+    let sine = meeting.sin();
+    if (sine - 1.0).abs() < f64::EPSILON {
+        return Ok(distance);
+    }
+    Length::from_mm(distance.mm() / sine)
+}

@@ -1,0 +1,25 @@
+//! Common-practice defaults of the `roof` room.
+
+use crate::units::{Angle, Length};
+
+/// How far apart two edges, or two vertices, may lie and still be one: 1/16 in, what a tape is read to.
+pub const TOLERANCE: Length = Length::inches_64(4);
+/// How far a vertex may lie from the plane through its face: 1/8 in.
+pub const FLATNESS: Length = Length::inches_64(8);
+/// A plane whose mean width is less than this is a sliver: 4 in.
+pub const SLIVER: Length = Length::inches(4);
+/// An edge within this angle of the fall is a rake or a sidewall, out of square perhaps; beyond it water is what counts.
+pub const RAKE_LIMIT: Angle = Angle::of_degrees(15.0);
+/// The most that a line may be out of level, or off the fall, and still count as level, or as along the fall. It must be within the
+/// tolerance too, so that this matters to short lines only.
+pub const TRUE_LIMIT: Angle = Angle::of_degrees(1.0);
+/// A line within this angle of the level in both of its planes is a ridge or a transition out of true, not a hip: no hip lies so flat in both.
+pub const OUT_OF_LEVEL_LIMIT: Angle = Angle::of_degrees(5.0);
+/// Two planes that meet at less than this are one plane.
+pub const COPLANAR_LIMIT: Angle = Angle::of_degrees(0.01);
+/// A roof reaches less far than this from its first vertex: 5 km; more is a mixed-up unit.
+pub const GREATEST_EXTENT: Length = Length::from_pm(5_000_000_000_000_000);
+/// Edges that run side by side within this many tolerances, and are not within one, get a caution.
+pub const NEAR_MISS_TOLERANCES: i64 = 8;
+/// A plane as steep as this or steeper is a wall.
+pub const STEEPEST: Angle = Angle::of_degrees(89.9);

@@ -1,0 +1,40 @@
+//! What the roof room warns of.
+
+use crate::record::CautionCode;
+
+/// A line that cannot be named from the geometry of its sides.
+pub const UNKNOWN_LINE: CautionCode = CautionCode {
+    number: 3100,
+    name: "unknown-line",
+    text: "the line cannot be named from its sides ({why}); say what it is before metal is laid out along it",
+};
+/// Two planes that are one plane.
+pub const COPLANAR: CautionCode = CautionCode { number: 3101, name: "coplanar", text: "{first} and {second} lie in one plane; their panels could run through" };
+/// Water that runs into a wall.
+pub const WATER_INTO_WALL: CautionCode =
+    CautionCode { number: 3102, name: "water-into-wall", text: "water on {plane} runs into the wall {wall}: a dead valley, which needs a cricket or a gutter" };
+/// A narrow plane.
+pub const SLIVER: CautionCode = CautionCode { number: 3103, name: "sliver", text: "the plane is only {width} wide in the mean, less than {limit}" };
+/// A plane below the minimum slope.
+pub const BELOW_MINIMUM: CautionCode =
+    CautionCode { number: 3104, name: "below-minimum-slope", text: "the plane has {pitch}, less than the minimum of {minimum}" };
+/// A wall where two planes meet.
+pub const WALL_ON_SHARED_LINE: CautionCode =
+    CautionCode { number: 3105, name: "wall-on-shared-line", text: "the wall {wall} stands where {first} and {second} meet; make it a gap between the planes" };
+/// A wall that no plane reaches.
+pub const UNUSED_WALL: CautionCode = CautionCode { number: 3106, name: "unused-wall", text: "no plane runs into the wall {wall}" };
+/// Water of one plane that runs over a sloping line onto another plane.
+pub const WATER_ACROSS: CautionCode = CautionCode { number: 3107, name: "water-across", text: "water of {from} runs across the line against {onto}" };
+/// A valley without slope of its own.
+pub const LEVEL_VALLEY: CautionCode =
+    CautionCode { number: 3108, name: "level-valley", text: "the valley between {first} and {second} is level; water stands unless it is built as a gutter" };
+/// Two edges that almost meet.
+pub const NEAR_MISS: CautionCode = CautionCode {
+    number: 3109,
+    name: "near-miss",
+    text: "{first} and {second} run side by side {gap} apart, more than the tolerance of {tolerance}: they do not meet",
+};
+
+/// Every caution of the room.
+pub const ALL: &[CautionCode] =
+    &[UNKNOWN_LINE, COPLANAR, WATER_INTO_WALL, SLIVER, BELOW_MINIMUM, WALL_ON_SHARED_LINE, UNUSED_WALL, WATER_ACROSS, LEVEL_VALLEY, NEAR_MISS];

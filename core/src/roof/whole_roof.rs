@@ -1,0 +1,263 @@
+//! The roof: its planes, walls, lines and drainage.
+
+use super::drainage::{Drain, drains};
+use super::line::Line;
+use super::naming;
+use super::overlap::{Box2, near_pairs, overlap};
+use super::walls::{self, Wall};
+use super::{Plane, PlaneInput};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::pitch::Pitch;
+use crate::practice::roof as practice;
+use crate::record::{Calculation, Caution, Recorder, Source, Step};
+use crate::units::{Area, AreaUnit, Length};
+
+/// A roof as the caller gives it.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::roof::{LineKind, PlaneInput, RoofInput, Shape, Vertex};
+/// use seamwright::units::Length;
+/// let v = |x, y, z| Vertex::new(Length::feet(x), Length::feet(y), Length::feet(z));
+/// let plane = |name: &str, outer| PlaneInput { name: name.into(), shape: Shape::Space { outer, holes: vec![], flatness: None } };
+/// let gable = RoofInput::new(vec![
+///     plane("south", vec![v(0, 0, 10), v(40, 0, 10), v(40, 20, 20), v(0, 20, 20)]),
+///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
+/// ]);
+/// let roof = gable.compute()?;
+/// let ridge = roof.line("ridge 1")?;
+/// assert_eq!((ridge.kind, ridge.length), (LineKind::Ridge, Length::feet(40)));
+/// assert_eq!(roof.lines_of(LineKind::Rake).count(), 4);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct RoofInput {
+    /// The planes; they may touch, but not overlap in plan.
+    pub planes: Vec<PlaneInput>,
+    /// Walls that the roof runs into.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub walls: Vec<Wall>,
+    /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub tolerance: Option<Length>,
+    /// The minimum slope of the panel or of the code; planes below it get a caution.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub minimum_slope: Option<Pitch>,
+    /// The mean width below which a plane is a sliver; [`practice`](crate::practice::roof::SLIVER) unless given.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub sliver_width: Option<Length>,
+}
+
+impl RoofInput {
+    /// A roof of these planes, without walls, with the tolerances of common practice.
+    #[must_use]
+    pub fn new(planes: Vec<PlaneInput>) -> RoofInput {
+        RoofInput { planes, walls: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+    }
+}
+
+/// A roof with its lines named and measured. It comes from [`RoofInput`].
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::roof::{Outfall, PlaneInput, RoofInput, Shape, Vertex, Wall, Point};
+/// use seamwright::units::Length;
+/// let v = |x, y, z| Vertex::new(Length::feet(x), Length::feet(y), Length::feet(z));
+/// let shape = Shape::Space { outer: vec![v(0, 0, 10), v(40, 0, 10), v(40, 20, 20), v(0, 20, 20)], holes: vec![], flatness: None };
+/// let mut input = RoofInput::new(vec![PlaneInput { name: "shed".into(), shape }]);
+/// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+/// input.walls.push(Wall::new("house", p(0, 20), p(25, 20)));
+/// let roof = input.compute()?;
+/// assert_eq!(roof.line("headwall 1")?.length, Length::feet(25));
+/// assert_eq!(roof.line("high edge 1")?.length, Length::feet(15));
+/// assert_eq!(roof.drains()[0].to, Outfall::Off);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Roof {
+    planes: Vec<Plane>,
+    walls: Vec<Wall>,
+    tolerance: Length,
+    lines: Vec<Line>,
+    drains: Vec<Drain>,
+    cautions: Vec<Caution>,
+}
+
+impl Roof {
+    /// The planes, in the order given; their numbers count from 0.
+    #[must_use]
+    pub fn planes(&self) -> &[Plane] {
+        &self.planes
+    }
+
+    /// The walls, in the order given.
+    #[must_use]
+    pub fn walls(&self) -> &[Wall] {
+        &self.walls
+    }
+
+    /// How far apart edges were allowed to lie.
+    #[must_use]
+    pub fn tolerance(&self) -> Length {
+        self.tolerance
+    }
+
+    /// Every line, in the order of planes and edges.
+    #[must_use]
+    pub fn lines(&self) -> &[Line] {
+        &self.lines
+    }
+
+    /// The lines of this kind, in order.
+    pub fn lines_of(&self, kind: super::LineKind) -> impl Iterator<Item = &Line> {
+        self.lines.iter().filter(move |l| l.kind == kind)
+    }
+
+    /// The lines round the plane of this number, in the order of the roof's lines.
+    pub fn lines_round(&self, plane: usize) -> impl Iterator<Item = &Line> {
+        self.lines.iter().filter(move |l| l.sides().any(|s| s.plane == plane))
+    }
+
+    /// The plane of this name.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Unknown`] if there is none.
+    pub fn plane(&self, name: &str) -> Result<&Plane, Error> {
+        self.planes.iter().find(|p| p.name() == name).ok_or_else(|| Error::new(ErrorKind::Unknown, "no plane has this name").value_of(name))
+    }
+
+    /// The line of this name.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Unknown`] if there is none.
+    pub fn line(&self, name: &str) -> Result<&Line, Error> {
+        self.lines.iter().find(|l| l.name == name).ok_or_else(|| Error::new(ErrorKind::Unknown, "no line has this name").value_of(name))
+    }
+
+    /// Where the water of each plane goes, in the order of planes and lines.
+    #[must_use]
+    pub fn drains(&self) -> &[Drain] {
+        &self.drains
+    }
+
+    /// What the reader must know before metal is cut.
+    #[must_use]
+    pub fn cautions(&self) -> &[Caution] {
+        &self.cautions
+    }
+
+    /// The true area of all planes.
+    #[must_use]
+    pub fn area(&self) -> Area {
+        Area::of(self.planes.iter().map(|p| p.area().get(AreaUnit::SquareMetre)).sum(), AreaUnit::SquareMetre)
+    }
+}
+
+impl Calculation for RoofInput {
+    type Out = Roof;
+
+    fn title(&self) -> String {
+        "The roof's planes and lines".to_owned()
+    }
+
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Roof, Error> {
+        let mut faults = Faults::default();
+        let tolerance = faults.keep(self.tolerance.unwrap_or(practice::TOLERANCE).positive("tolerance"));
+        let sliver = faults.keep(self.sliver_width.unwrap_or(practice::SLIVER).not_negative("sliver_width"));
+        // With a tolerance at fault the checks go on with that of practice, so that all faults show at once.
+        let used = tolerance.unwrap_or(practice::TOLERANCE);
+        if self.planes.is_empty() {
+            faults.add(Error::new(ErrorKind::Missing, "a roof needs a plane").at("planes").accepts("1 plane or more"));
+        }
+        self.check_names(&mut faults);
+        walls::check(&self.walls, used.mm(), &mut faults);
+        let built: Vec<(usize, Plane)> =
+            self.planes.iter().enumerate().filter_map(|(i, p)| faults.keep(p.plane().map_err(|e| e.under(&format!("planes[{i}]")))).map(|p| (i, p))).collect();
+        check_planes(&built, used, &mut faults);
+        faults.check()?;
+
+        let planes: Vec<Plane> = built.into_iter().map(|(_, p)| p).collect();
+        for (i, plane) in planes.iter().enumerate() {
+            r.step(|| {
+                Step::new(format!("area of plane {i}, {}", plane.name()))
+                    .formula("plan area x slope factor")
+                    .with("plan area", plane.plan_area())
+                    .with("pitch", plane.pitch())
+                    .with("slope factor", plane.pitch().slope_factor())
+                    .gives(plane.area())
+                    .source(Source::geometry())
+            });
+        }
+        let (lines, mut cautions) = naming::name_lines(&planes, &self.walls, used)?;
+        for line in &lines {
+            naming::tell(line, &planes, r);
+        }
+        naming::plane_cautions(&planes, self.minimum_slope, sliver.unwrap_or(practice::SLIVER), self.sliver_width.is_some(), &mut cautions)?;
+        let drains = drains(&lines);
+        Ok(Roof { planes, walls: self.walls.clone(), tolerance: used, lines, drains, cautions })
+    }
+}
+
+impl RoofInput {
+    fn check_names(&self, faults: &mut Faults) {
+        let mut names: Vec<(&str, usize)> = self.planes.iter().enumerate().map(|(i, p)| (p.name.as_str(), i)).collect();
+        names.sort_unstable();
+        for (a, b) in names.iter().zip(names.iter().skip(1)) {
+            if a.0 == b.0 && !a.0.trim().is_empty() {
+                faults.add(Error::new(ErrorKind::Conflict, "two planes have one name").at(format!("planes[{}].name", b.1)).value_of(b.0));
+            }
+        }
+    }
+}
+
+/// Faults of planes that are sound by themselves: together too far apart, edges within the tolerance, overlaps.
+fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Faults) {
+    let at = |i: usize| format!("planes[{i}]");
+    if let Some((_, first)) = planes.first() {
+        let origin = first.rings.first().and_then(|r| r.first()).copied().unwrap_or_default();
+        for (i, plane) in planes {
+            let far = plane.rings.iter().flatten().flat_map(|v| v.from(origin)).fold(0.0, |m: f64, d| m.max(d.abs()));
+            if far >= practice::GREATEST_EXTENT.mm() {
+                faults.add(
+                    Error::new(ErrorKind::OutOfRange, format!("the plane {} lies too far from {}", plane.name(), first.name()))
+                        .at(at(*i))
+                        .value_of(format_args!("{far:.0} mm"))
+                        .accepts(format!("less than {}", practice::GREATEST_EXTENT))
+                        .cured_by("check the unit of the coordinates"),
+                );
+            }
+        }
+    }
+    for (i, plane) in planes {
+        for (r, ring) in plane.rings.iter().enumerate() {
+            for (edge, (a, b)) in plane.plan.edges().filter(|e| e.ring == r).zip(ring.iter().zip(ring.iter().cycle().skip(1))) {
+                let length = super::vertex::norm(b.from(*a));
+                if length <= tolerance.mm() {
+                    let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}].ring", r - 1) };
+                    faults.add(
+                        Error::new(ErrorKind::Geometry, "an edge is no longer than the tolerance")
+                            .at(format!("{}.{}.{ring}[{}]", at(*i), plane.form, edge.given))
+                            .value_of(format_args!("{length} mm"))
+                            .accepts(format!("edges longer than {tolerance}"))
+                            .cured_by("leave the vertex out, or give a smaller tolerance"),
+                    );
+                }
+            }
+        }
+    }
+    let boxes: Vec<Box2> = planes.iter().map(|(_, p)| Box2::round(p.rings.iter().flatten())).collect();
+    for (a, b) in near_pairs(&boxes, 0) {
+        let (Some((i, p)), Some((j, q))) = (planes.get(a), planes.get(b)) else { continue };
+        if let Some(depth) = overlap(p, q, tolerance.mm()) {
+            faults.add(
+                Error::new(ErrorKind::Geometry, format!("the planes {} and {} overlap in plan", p.name(), q.name()))
+                    .at(at(*j))
+                    .value_of(format_args!("{depth:.3} mm deep in {}", at(*i)))
+                    .accepts(format!("planes that overlap by no more than {tolerance}"))
+                    .cured_by("cut a hole for the one on top, or end both at the line where they meet"),
+            );
+        }
+    }
+}

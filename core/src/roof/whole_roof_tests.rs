@@ -1,0 +1,126 @@
+use super::test_roofs::{ft, gable, plane, pt, tee, wall};
+use super::{LineKind, RoofInput, Shape};
+use crate::error::{Error, ErrorKind};
+use crate::pitch::Pitch;
+use crate::record::Calculation;
+use crate::units::Length;
+
+fn all(e: &Error) -> Vec<(ErrorKind, &str)> {
+    core::iter::once(e).chain(e.others()).map(|e| (e.kind(), e.path())).collect()
+}
+
+#[test]
+fn planes_that_overlap_are_both_named() {
+    let square = [(0.0, 0.0), (10.0, 0.0), (10.0, 10.0), (0.0, 10.0)];
+    let under = plane("under", &square, "6:12", 270.0, (0.0, 0.0, 9.0));
+    for (name, outer) in [
+        ("the same", square.to_vec()),
+        ("crossing", vec![(5.0, 5.0), (15.0, 5.0), (15.0, 15.0), (5.0, 15.0)]),
+        ("inside", vec![(4.0, 4.0), (6.0, 4.0), (6.0, 6.0)]),
+        ("across", vec![(-5.0, 4.0), (15.0, 4.0), (15.0, 6.0), (-5.0, 6.0)]),
+        ("a corner", vec![(10.0, 8.0), (12.0, 10.0), (9.0, 11.0)]),
+    ] {
+        let e = RoofInput::new(vec![under.clone(), plane(name, &outer, "6:12", 90.0, (0.0, 0.0, 30.0))]).compute().unwrap_err();
+        assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "planes[1]"), "{name}: {e}");
+        assert!(e.message().contains("under") && e.message().contains(name), "{e}");
+    }
+    // Within the tolerance, and side by side, they do not overlap.
+    let near = ft(10.0).mm() / 304.8 - 0.004;
+    for outer in [vec![(near, 0.0), (20.0, 0.0), (20.0, 10.0), (near, 10.0)], vec![(10.0, -5.0), (20.0, -5.0), (20.0, 5.0), (10.0, 5.0)]] {
+        assert!(RoofInput::new(vec![under.clone(), plane("beside", &outer, "6:12", 270.0, (0.0, 0.0, 9.0))]).compute().is_ok());
+    }
+}
+
+#[test]
+fn every_fault_at_once() {
+    let mut planes = gable();
+    planes[1].name = "south".into();
+    planes.push(plane("crossed", &[(100.0, 0.0), (104.0, 3.0), (104.0, 0.0), (100.0, 3.0)], "6:12", 0.0, (0.0, 0.0, 0.0)));
+    planes.push(plane("on top", &[(1.0, 1.0), (9.0, 1.0), (9.0, 9.0)], "6:12", 0.0, (0.0, 0.0, 0.0)));
+    planes.push(plane("tiny", &[(200.0, 0.0), (204.0, 0.0), (204.0, 0.002), (200.0, 9.0)], "6:12", 0.0, (0.0, 0.0, 0.0)));
+    planes.push(plane("far", &[(20_000.0, 0.0), (20_004.0, 0.0), (20_004.0, 9.0)], "6:12", 0.0, (0.0, 0.0, 0.0)));
+    let mut input = RoofInput::new(planes);
+    input.tolerance = Some(Length::ZERO);
+    input.walls = vec![wall("", (0.0, 0.0), (1.0, 0.0)), wall("w", (0.0, 0.0), (0.0, 0.0)), wall("w", (0.0, 0.0), (9.0, 0.0))];
+    let e = input.compute().unwrap_err();
+    let found = all(&e);
+    for expected in [
+        (ErrorKind::OutOfRange, "tolerance"),
+        (ErrorKind::Conflict, "planes[1].name"),
+        (ErrorKind::Missing, "walls[0].name"),
+        (ErrorKind::Geometry, "walls[1]"),
+        (ErrorKind::Conflict, "walls[2].name"),
+        (ErrorKind::Geometry, "planes[2].shape.plan.outer[0]"),
+        (ErrorKind::Geometry, "planes[3]"),
+        (ErrorKind::Geometry, "planes[4].shape.plan.outer[1]"),
+        (ErrorKind::OutOfRange, "planes[5]"),
+    ] {
+        assert!(found.contains(&expected), "{expected:?} in {found:?}");
+    }
+    assert_eq!(all(&RoofInput::new(vec![]).compute().unwrap_err()), [(ErrorKind::Missing, "planes")]);
+}
+
+#[test]
+fn cautions_on_slope_slivers_and_gaps() {
+    let mut input = RoofInput::new(vec![
+        plane("a", &[(0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)], "1/4:12", 270.0, (0.0, 0.0, 9.0)),
+        plane("b", &[(0.0, 10.02), (20.0, 10.02), (20.0, 10.3), (0.0, 10.3)], "1/8:12", 90.0, (0.0, 10.02, 9.0 + 10.0 / 48.0)),
+    ]);
+    input.minimum_slope = Some(Pitch::parse("1/4:12").unwrap());
+    let r = input.compute().unwrap();
+    let found: Vec<(&str, &str)> = r.cautions().iter().map(|c| (c.code().name, c.subject())).collect();
+    assert_eq!(found, [("near-miss", "planes[0]"), ("below-minimum-slope", "planes[1]"), ("sliver", "planes[1]")]);
+    assert!(r.cautions()[0].message().contains("edge 2 of a and edge 0 of b run side by side 6.096 mm apart"), "{}", r.cautions()[0]);
+    assert_eq!(r.lines_of(LineKind::Ridge).count(), 0);
+    input.sliver_width = Some(Length::inches(1));
+    input.tolerance = Some(Length::inches_64(24));
+    let r = input.compute().unwrap();
+    assert_eq!(r.lines_of(LineKind::Ridge).count(), 1);
+    assert_eq!(r.cautions().len(), 1);
+}
+
+#[test]
+fn edges_within_the_tolerance_are_one_line() {
+    let mut planes = gable();
+    if let Shape::Plan { outer, .. } = &mut planes[1].shape {
+        outer[2] = pt(0.002, 10.001);
+        outer[3] = pt(39.999, 9.999);
+    }
+    let r = RoofInput::new(planes).compute().unwrap();
+    assert_eq!((r.lines().len(), r.lines_of(LineKind::Ridge).count(), r.lines_of(LineKind::Rake).count()), (7, 1, 4));
+}
+
+#[test]
+fn the_order_of_lines_is_fixed() {
+    let r = RoofInput::new(tee(60.0, 10.0, 20.0, 20.0)).compute().unwrap();
+    let names: Vec<&str> = r.lines().iter().map(|l| l.name.as_str()).collect();
+    assert_eq!(
+        names,
+        [
+            "ridge 1", "ridge 2", "rake 1", "eave 1", "rake 2", "eave 2", "valley 1", "rake 3", "eave 3", "rake 4", "valley 2", "rake 5", "ridge 3", "eave 4",
+            "rake 6", "eave 5"
+        ]
+    );
+    // Every edge is covered by its lines.
+    for (i, p) in r.planes().iter().enumerate() {
+        let round: f64 = r.lines_round(i).map(|l| l.length.mm()).sum();
+        let ring = &p.rings()[0];
+        let perimeter: f64 = ring.iter().zip(ring.iter().cycle().skip(1)).map(|(a, b)| super::vertex::norm(b.from(*a))).sum();
+        assert!((round - perimeter).abs() < 1e-6, "{round} {perimeter}");
+    }
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn reads_and_writes_text() {
+    let mut input = RoofInput::new(gable());
+    input.walls = vec![wall("w", (0.0, 0.0), (0.0, 9.0))];
+    let text = serde_json::to_string(&input).unwrap();
+    assert!(text.contains(r#""plan":{"outer":[{"x":"0 mm","y":"0 mm"}"#), "{text}");
+    assert_eq!(serde_json::from_str::<RoofInput>(&text).unwrap(), input);
+    assert!(serde_json::from_str::<RoofInput>(&text.replacen("pitch", "pitches", 1)).unwrap_err().to_string().contains("pitches"));
+    let roof = serde_json::to_value(input.compute().unwrap()).unwrap();
+    assert_eq!(roof["planes"][1]["pitch"], "6:12");
+    let line = &roof["lines"][0];
+    assert_eq!((line["kind"].as_str(), line["length"].as_str()), (Some("eave"), Some("12192 mm")));
+}
