@@ -15,6 +15,8 @@
 
 pub mod closure;
 pub mod error;
+#[cfg(feature = "export")]
+pub mod export;
 pub mod fastener;
 pub mod junction;
 pub mod layout;

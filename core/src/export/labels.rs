@@ -1,0 +1,234 @@
+//! Where labels go: beside what they name where there is room, otherwise at the end of a leader; never on each other and never on the figure.
+
+use super::fold::Point;
+
+/// An upright box, y upwards.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Area {
+    pub(super) low: Point,
+    pub(super) high: Point,
+}
+
+impl Area {
+    /// Nothing yet.
+    pub(super) const EMPTY: Area = Area { low: (f64::INFINITY, f64::INFINITY), high: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
+
+    pub(super) fn about(centre: Point, width: f64, height: f64) -> Area {
+        Area { low: (centre.0 - width / 2.0, centre.1 - height / 2.0), high: (centre.0 + width / 2.0, centre.1 + height / 2.0) }
+    }
+
+    pub(super) fn cover(&mut self, p: Point) {
+        self.low = (self.low.0.min(p.0), self.low.1.min(p.1));
+        self.high = (self.high.0.max(p.0), self.high.1.max(p.1));
+    }
+
+    pub(super) fn grown(self, by: f64) -> Area {
+        Area { low: (self.low.0 - by, self.low.1 - by), high: (self.high.0 + by, self.high.1 + by) }
+    }
+
+    pub(super) fn meets(&self, other: &Area) -> bool {
+        self.low.0 < other.high.0 && other.low.0 < self.high.0 && self.low.1 < other.high.1 && other.low.1 < self.high.1
+    }
+
+    pub(super) fn nearest(&self, p: Point) -> Point {
+        (p.0.max(self.low.0).min(self.high.0), p.1.max(self.low.1).min(self.high.1))
+    }
+
+    /// Whether some of the segment lies in the box.
+    pub(super) fn is_hit_by(&self, a: Point, b: Point) -> bool {
+        let (mut from, mut to) = (0.0_f64, 1.0_f64);
+        for (start, end, low, high) in [(a.0, b.0, self.low.0, self.high.0), (a.1, b.1, self.low.1, self.high.1)] {
+            let way = end - start;
+            if way == 0.0 {
+                if start < low || start > high {
+                    return false;
+                }
+            } else {
+                let (t, u) = ((low - start) / way, (high - start) / way);
+                from = from.max(t.min(u));
+                to = to.min(t.max(u));
+            }
+        }
+        from <= to
+    }
+}
+
+/// A label that wants a place.
+#[derive(Debug, Clone)]
+pub(super) struct Wanted {
+    pub(super) text: String,
+    /// What it names.
+    pub(super) anchor: Point,
+    /// The direction in which it would rather stand, of any length but none.
+    pub(super) towards: Point,
+    pub(super) width: f64,
+    pub(super) height: f64,
+    /// Whether it must stand on that side of what it names; then it always has a leader, which shows the side.
+    pub(super) one_side: bool,
+}
+
+/// A label in its place.
+#[derive(Debug, Clone)]
+pub(super) struct Placed {
+    pub(super) text: String,
+    pub(super) area: Area,
+    /// From what it names to the label, where it stands off.
+    pub(super) leader: Option<(Point, Point)>,
+}
+
+/// Room between labels, and between a label and a leader.
+const ROOM: f64 = 0.5;
+/// From this distance on a label has a leader.
+const LEADER_FROM: f64 = 2.2;
+const RINGS: u32 = 30;
+const RING: f64 = 1.6;
+
+/// Places labels in order, clear by `clear` of the chords of the figure.
+pub(super) fn place(wanted: Vec<Wanted>, chords: &[(Point, Point)], clear: f64) -> Vec<Placed> {
+    let mut placed: Vec<Placed> = Vec::with_capacity(wanted.len());
+    for want in wanted {
+        let (area, leader) = [true, false]
+            .into_iter()
+            .find_map(|strict| in_rings(&want, &placed, chords, clear, strict))
+            .unwrap_or_else(|| below(&want, &placed, chords, clear));
+        placed.push(Placed { text: want.text, area, leader });
+    }
+    placed
+}
+
+type Spot = (Area, Option<(Point, Point)>);
+
+fn in_rings(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: f64, strict: bool) -> Option<Spot> {
+    let length = (want.towards.0 * want.towards.0 + want.towards.1 * want.towards.1).sqrt();
+    let (x, y) = if length > 0.0 { (want.towards.0 / length, want.towards.1 / length) } else { (0.0, 1.0) };
+    const HALF: f64 = core::f64::consts::FRAC_1_SQRT_2;
+    // Ahead, half aside, behind, half behind, square aside.
+    const TURNS: [(f64, f64); 8] = [(1.0, 0.0), (HALF, HALF), (HALF, -HALF), (-1.0, 0.0), (-HALF, HALF), (-HALF, -HALF), (0.0, 1.0), (0.0, -1.0)];
+    for ring in 0..RINGS {
+        let off = clear + 0.2 + RING * f64::from(ring);
+        for (c, s) in TURNS {
+            if want.one_side && c < 0.5 {
+                continue;
+            }
+            let way = (x * c - y * s, x * s + y * c);
+            let reach = off + (way.0.abs() * want.width + way.1.abs() * want.height) / 2.0;
+            let area = Area::about((want.anchor.0 + way.0 * reach, want.anchor.1 + way.1 * reach), want.width, want.height);
+            let end = area.nearest(want.anchor);
+            let leader = (want.one_side || off > clear + LEADER_FROM).then_some((want.anchor, end));
+            let free = |p: &Placed| {
+                !p.area.grown(ROOM).meets(&area)
+                    && p.leader.is_none_or(|(a, b)| !area.grown(ROOM).is_hit_by(a, b))
+                    && leader.is_none_or(|(a, b)| !p.area.grown(ROOM).is_hit_by(a, b))
+                    && (!strict || leader.is_none_or(|l| p.leader.is_none_or(|m| !cross(l, m))))
+            };
+            let off_figure = chords.iter().all(|(a, b)| !area.grown(clear).is_hit_by(*a, *b));
+            let leader_clear = !strict || leader.is_none_or(|l| is_clear_of(l, chords, clear));
+            if off_figure && leader_clear && placed.iter().all(free) {
+                return Some((area, leader));
+            }
+        }
+    }
+    None
+}
+
+/// Below everything, in a row of its own: there is always room there.
+fn below(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: f64) -> Spot {
+    let lowest = chords.iter().map(|(a, b)| a.1.min(b.1)).chain(placed.iter().map(|p| p.area.low.1)).fold(want.anchor.1, f64::min);
+    let area = Area::about((want.anchor.0, lowest - clear - ROOM - want.height), want.width, want.height);
+    (area, Some((want.anchor, area.nearest(want.anchor))))
+}
+
+/// Whether a leader, once it has left the sheet where it starts, stays away from the figure.
+fn is_clear_of((start, end): (Point, Point), chords: &[(Point, Point)], clear: f64) -> bool {
+    let (x, y) = (end.0 - start.0, end.1 - start.1);
+    let part = (clear / (x * x + y * y).sqrt()).min(1.0);
+    let out = (start.0 + x * part, start.1 + y * part);
+    chords.iter().all(|chord| !cross((out, end), *chord) && [chord.0, chord.1].into_iter().all(|p| distance(p, (out, end)) > 0.3))
+}
+
+/// From a point to the nearest of a segment.
+fn distance(p: Point, (a, b): (Point, Point)) -> f64 {
+    let (x, y) = (b.0 - a.0, b.1 - a.1);
+    let square = x * x + y * y;
+    let t = if square > 0.0 { (((p.0 - a.0) * x + (p.1 - a.1) * y) / square).clamp(0.0, 1.0) } else { 0.0 };
+    let (dx, dy) = (a.0 + x * t - p.0, a.1 + y * t - p.1);
+    (dx * dx + dy * dy).sqrt()
+}
+
+fn cross((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
+    let side = |p: Point, q: Point, r: Point| (q.0 - p.0) * (r.1 - p.1) - (q.1 - p.1) * (r.0 - p.0);
+    side(a, b, c) * side(a, b, d) < 0.0 && side(c, d, a) * side(c, d, b) < 0.0
+}
+
+/// Moves sorted places apart to at least this pitch, each as little as can be.
+pub(super) fn spread(places: &[f64], pitch: f64) -> Vec<f64> {
+    // With i pitches taken off the i-th place, "at least a pitch apart" becomes "in order": neighbours out of order share their mean.
+    let mut pools: Vec<(f64, f64)> = Vec::new();
+    let mut taken = 0.0;
+    for place in places {
+        let mut pool = (*place - taken, 1.0);
+        taken += pitch;
+        while let Some(last) = pools.last().copied().filter(|last| last.0 > pool.0) {
+            pools.pop();
+            pool = ((last.0 * last.1 + pool.0 * pool.1) / (last.1 + pool.1), last.1 + pool.1);
+        }
+        pools.push(pool);
+    }
+    let mut out = Vec::with_capacity(places.len());
+    let mut added = 0.0;
+    for (mean, count) in pools {
+        let mut left = count;
+        while left > 0.5 {
+            out.push(mean + added);
+            added += pitch;
+            left -= 1.0;
+        }
+    }
+    out
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    #[test]
+    fn places_far_apart_stay_and_places_together_share() {
+        assert_eq!(spread(&[0.0, 10.0], 3.0), [0.0, 10.0]);
+        assert_eq!(spread(&[5.0, 5.0], 3.0), [3.5, 6.5]);
+        assert_eq!(spread(&[0.0, 0.0, 0.0, 20.0], 2.0), [-2.0, 0.0, 2.0, 20.0]);
+    }
+
+    #[test]
+    fn a_segment_hits_a_box_that_it_only_passes_through() {
+        let area = Area::about((0.0, 0.0), 2.0, 2.0);
+        assert!(area.is_hit_by((-5.0, 0.0), (5.0, 0.5)));
+        assert!(area.is_hit_by((0.0, 0.0), (0.0, 0.0)));
+        assert!(!area.is_hit_by((-5.0, 3.0), (5.0, 3.0)));
+        assert!(!area.is_hit_by((0.0, 5.0), (5.0, 0.0)));
+    }
+
+    proptest! {
+        #[test]
+        fn spreading_keeps_order_and_pitch(mut places in proptest::collection::vec(0.0_f64..50.0, 0..40)) {
+            places.sort_by(f64::total_cmp);
+            let out = spread(&places, 3.0);
+            prop_assert_eq!(out.len(), places.len());
+            for pair in out.windows(2) {
+                prop_assert!(pair[1] - pair[0] >= 3.0 - 1e-9);
+            }
+        }
+
+        #[test]
+        fn labels_on_one_spot_all_find_room(count in 1_usize..60) {
+            let wanted = (0..count).map(|i| Wanted { text: i.to_string(), anchor: (0.0, 0.0), towards: (0.0, 1.0), width: 9.0, height: 3.0, one_side: false }).collect();
+            let placed = place(wanted, &[((-30.0, 0.0), (30.0, 0.0))], 0.5);
+            for (i, a) in placed.iter().enumerate() {
+                prop_assert!(!a.area.is_hit_by((-30.0, 0.0), (30.0, 0.0)));
+                for b in &placed[..i] {
+                    prop_assert!(!a.area.meets(&b.area));
+                }
+            }
+        }
+    }
+}
