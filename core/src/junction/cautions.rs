@@ -62,7 +62,7 @@ pub const SEAM_HOLLOWS: CautionCode = CautionCode {
 pub const CAP_RIDES: CautionCode = CautionCode {
     number: 6017,
     name: "cap-rides",
-    text: "the panels are not fixed on the {side}: the cap must let them move there, and the roof must be fixed elsewhere",
+    text: "the closures ride with the panels on the {side}: the cap must let them move there, and the roof must be fixed elsewhere",
 };
 
 /// Closures that let through less air than the slot.
@@ -79,6 +79,13 @@ pub const NOSE_BEHIND_DRIP: CautionCode = CautionCode {
     text: "the panel's nose stands {behind} behind the edge of the drip, level: water falls on the drip and not past it",
 };
 
+/// Panels that move under closures which stand still.
+pub const TOP_SLIDES: CautionCode = CautionCode {
+    number: 6020,
+    name: "top-slides",
+    text: "the panels slide under the closures on the {side}: each screw needs its slot and sealant that bears the movement, and the roof must be fixed elsewhere",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -92,4 +99,5 @@ pub const ALL: &[CautionCode] = &[
     CAP_RIDES,
     VENT_CHOKED,
     NOSE_BEHIND_DRIP,
+    TOP_SLIDES,
 ];

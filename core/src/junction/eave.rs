@@ -50,6 +50,11 @@ impl EaveFront {
 }
 
 /// What an eave trim's deck flange lies on.
+///
+/// ```
+/// use seamwright::junction::FlangeLies;
+/// assert_ne!(FlangeLies::UnderUnderlayment, FlangeLies::OverUnderlayment);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 pub enum FlangeLies {
@@ -59,7 +64,7 @@ pub enum FlangeLies {
     OverUnderlayment,
 }
 
-/// The flange of an eave trim on the deck.
+/// The flange of an eave trim on the deck. Its lower edge is the corner over the face.
 ///
 /// ```
 /// use seamwright::junction::{DeckFlange, FlangeLies, Row};
@@ -114,6 +119,14 @@ pub struct HookStrip {
 }
 
 /// Panels fastened at their lower end on purpose.
+///
+/// ```
+/// use seamwright::junction::{EaveFixing, Row};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let fixing = EaveFixing { up_the_slope: Length::inches(2), fasteners: Row { spacing: Length::inches(6), source: Source::CommonPractice } };
+/// assert!(fixing.up_the_slope.is_positive());
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct EaveFixing {
@@ -386,7 +399,16 @@ impl Calculation for Eave {
             "a wider strip, or fasteners nearer to its edge",
         )?;
         let outside = Support { rise: heading, height: (self.face.packing() + self.sheet.thickness).length()? };
-        self.check_panel(&mut faults, along(on_flange.meets(&outside)?, deck_rise)?)?;
+        // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
+        let under = Support { rise: deck_rise, height: (on_flange.height + self.strip.sheet.thickness - self.panel.fold_opening - self.levels.pan).length()? };
+        let face_at = along(on_flange.meets(&outside)?, deck_rise)?.max(along(under.meets(&outside)?, deck_rise)?);
+        r.step(|| {
+            Step::new("face of the trim at the level of the fold, down the slope from the junction line")
+                .formula("where the outside of the face meets the underside of the fold, or of the strip")
+                .gives(face_at)
+                .source(Source::geometry())
+        });
+        self.check_panel(&mut faults, face_at)?;
 
         let p = &self.panel;
         let pan = Support { rise: deck_rise, height: (self.levels.underlayment + self.levels.stand_off).length()? };
@@ -430,8 +452,14 @@ impl Calculation for Eave {
             cautions.push(Caution::new(EAVE_PINNED, "panel.fixed", Source::CommonPractice));
         }
         let end = PanelEnd::overhang(p.overhang).with_gap(p.gap).with_fold(p.fold).holding(hold);
+        let past = end.allowance()?;
         r.step(|| {
-            Step::new("panel past the junction line").formula("overhang + gap + fold").with("overhang", p.overhang).with("gap", p.gap).with("fold", p.fold)
+            Step::new("panel past the junction line")
+                .formula("overhang + gap + fold")
+                .with("overhang", p.overhang)
+                .with("gap", p.gap)
+                .with("fold", p.fold)
+                .gives(past)
         });
         solved.ends.push(SideEnd { side: Side::First, end });
         solved.cautions = cautions;

@@ -129,6 +129,19 @@ fn folds_that_fail_are_refused_together() {
     assert!(refused.message().contains("strikes the face"), "{refused}");
     assert!(refused.cure().is_some());
 
+    // At 45 degrees, on a closed hem, the outside of the face stands 0.6096 mm out of plumb through the junction line. The fold's underside lies
+    // 2 (0.6096) - 4.7625 - 0.6 mm from the deck; there the face is (0.6096 - that sin 45) / cos 45 down the slope.
+    let mut e = asked(slope(45.0));
+    e.face.hem = DripHem::Closed { width: practice::junction::EDGE_HEM };
+    let at = 0.6096 * 2.0_f64.sqrt() + 4.7625 + 0.6 - 1.2192;
+    e.panel.overhang = Length::from_mm(at + 25.4 - 3.175 + 1e-6).unwrap();
+    assert!(e.compute().is_ok());
+    e.panel.overhang = Length::from_mm(at + 25.4 - 3.175 - 0.5).unwrap();
+    let refused = e.compute().unwrap_err();
+    assert_eq!(refused.path(), "panel.fold");
+    let by = Length::parse(refused.message().rsplit(" by ").next().unwrap()).unwrap();
+    assert!(near(by.mm(), 0.5), "{refused}");
+
     let mut e = asked(slope(20.0));
     e.panel.gap = len("1/16\"");
     assert_eq!(paths(&e.compute().unwrap_err()), ["panel.gap"]);

@@ -37,7 +37,7 @@ fn a_high_side_worked_by_hand() {
 #[test]
 fn panels_that_slide_are_said() {
     let mut high = asked(slope(10.0));
-    high.side.closure.bites = Bites::Slot;
+    high.side.closure.bites = Bites::Panel;
     assert_eq!(high.compute().unwrap_err().path(), "side.rivets");
     high.side.rivets = None;
     let solved = high.compute().unwrap();

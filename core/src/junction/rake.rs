@@ -17,6 +17,13 @@ use crate::trim::{Direction, Edge, Face};
 use crate::units::{Angle, Length};
 
 /// How the last panel ends at a rake.
+///
+/// ```
+/// use seamwright::junction::RakeEdge;
+/// use seamwright::units::Length;
+/// let ripped = RakeEdge::Ripped { turn_up: Length::inches(2) };
+/// assert_ne!(ripped, RakeEdge::Seam);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 pub enum RakeEdge {
@@ -393,8 +400,13 @@ impl Calculation for Rake {
         solved.along.push(z.screws.line("screws of the Z", Side::First, z.bites, screws));
         solved.along.push(tape("tape under the trim", self.trim_tape_width, rivets));
         solved.along.push(self.rivets.line("rivets into the Z", Side::First, Bites::Trim, rivets));
-        let (hold, code) = if z.bites == Bites::Structure { (Hold::Pins, RAKE_EDGE_PINNED) } else { (Hold::Slides, RAKE_TRIM_RIDES) };
-        solved.cautions.push(Caution::new(code, "z.bites", Source::CommonPractice));
+        // Through slots the Z stands still and the panel moves under it; through the pan alone it goes with the panel.
+        let (hold, code) = match z.bites {
+            Bites::Structure => (Hold::Pins, Some(RAKE_EDGE_PINNED)),
+            Bites::Panel => (Hold::Slides, Some(RAKE_TRIM_RIDES)),
+            Bites::Slot | Bites::Trim => (Hold::Slides, None),
+        };
+        solved.cautions.extend(code.map(|code| Caution::new(code, "z.bites", Source::CommonPractice)));
         let turn_up = match self.edge {
             RakeEdge::Seam => Length::ZERO,
             RakeEdge::Ripped { turn_up } => turn_up,

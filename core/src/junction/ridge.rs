@@ -62,7 +62,7 @@ impl VentOpening {
     }
 }
 
-/// A ridge as asked for.
+/// A ridge as asked for. It is the fixed line of a side whose closures bite the structure; else that side slides.
 ///
 /// # Errors
 /// Computing refuses what misses what it needs, by how much and with the cure: closures off the panels, a cap that does not cover them, seams that

@@ -1,4 +1,4 @@
-use super::test_sections::{between, degrees, len, mm, near, off, paths, sheet, slope, top_side};
+use super::test_sections::{between, degrees, len, mm, near, off, paths, row, sheet, slope, top_side};
 use super::{Along, Bites, Ridge, RidgeVent, Side};
 use crate::error::ErrorKind;
 use crate::num;
@@ -108,6 +108,12 @@ fn rivets_into_panels_that_move_are_refused() {
     assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
     assert_eq!(solved.end(Side::Second).unwrap().hold, Hold::Slides);
     assert!(solved.cautions.iter().any(|c| c.code().number == 6017 && c.subject() == "second.closure.bites"));
+    // Through slots the closures stand still: the cap may be riveted to them.
+    ridge.second.closure.bites = Bites::Slot;
+    ridge.second.rivets = Some(row());
+    let solved = ridge.compute().unwrap();
+    assert_eq!(solved.end(Side::Second).unwrap().hold, Hold::Slides);
+    assert!(solved.cautions.iter().any(|c| c.code().number == 6020));
     ridge.second.closure.bites = Bites::Trim;
     assert_eq!(ridge.compute().unwrap_err().kind(), ErrorKind::Conflict);
 }
@@ -133,6 +139,14 @@ fn a_vented_ridge_says_what_governs() {
         ridge.vent = RidgeVent::Vented { slot: len("20 mm"), open_ratio: bad };
         assert_eq!(ridge.compute().unwrap_err().path(), "vent.vented.open_ratio");
     }
+}
+
+#[test]
+fn cautions_have_numbers_of_their_own() {
+    let mut numbers: Vec<u16> = super::CAUTIONS.iter().map(|c| c.number).collect();
+    numbers.sort_unstable();
+    numbers.dedup();
+    assert_eq!(numbers.len(), super::CAUTIONS.len());
 }
 
 #[test]

@@ -3,7 +3,7 @@
 //! Distances are along the slope from the junction line down it, unless said otherwise.
 
 use super::Levels;
-use super::cautions::{CAP_RIDES, SEAM_HOLLOWS};
+use super::cautions::{CAP_RIDES, SEAM_HOLLOWS, TOP_SLIDES};
 use super::draft::{Row, along, keep_under, refuse_short, step, turned, within};
 use super::parts::{Along, AlongLine, Bites, Side, SideEnd};
 use super::support::{SectionPoint, Support};
@@ -225,7 +225,8 @@ impl TopSide {
         }
         if let Some(rivets) = &self.rivets {
             keep_under(&mut faults, "rivets", rivets.check());
-            if self.hold() == Hold::Slides {
+            // Through slots the closures stand still; through the pan alone they go with the panels, and a riveted cap with them.
+            if self.closure.bites == Bites::Panel {
                 faults.add(
                     Error::new(ErrorKind::Conflict, "rivets tie the cap to panels that move")
                         .at("rivets")
@@ -357,9 +358,12 @@ impl TopSide {
         if self.hollow_seams {
             cautions.push(Caution::new(SEAM_HOLLOWS, "hollow_seams", Source::CommonPractice));
         }
-        if self.hold() == Hold::Slides {
-            cautions.push(Caution::new(CAP_RIDES, "closure.bites", Source::CommonPractice).arg("side", side_name(side)));
-        }
+        let code = match c.bites {
+            Bites::Structure | Bites::Trim => None,
+            Bites::Panel => Some(CAP_RIDES),
+            Bites::Slot => Some(TOP_SLIDES),
+        };
+        cautions.extend(code.map(|code| Caution::new(code, "closure.bites", Source::CommonPractice).arg("side", side_name(side))));
         Ok(LaidSide { edge, drip, end: SideEnd { side, end }, along, cautions })
     }
 }
