@@ -9,5 +9,95 @@ pub const UNSUPPORTED_FLANGE: CautionCode = CautionCode {
     text: "nothing carries the flange over {width}, more than the limit of {limit}: a boot or snow bends it; give packing or a filler under it",
 };
 
+/// A drip whose edge is nearer to its face than water needs to let go.
+pub const DRIP_NEAR_FACE: CautionCode = CautionCode {
+    number: 6010,
+    name: "drip-near-face",
+    text: "the drip clears its face by {clears} and common practice is {practice}: water may run back onto the face",
+};
+
+/// An eave trim's flange that lies on the underlayment.
+pub const FLANGE_OVER_UNDERLAYMENT: CautionCode = CautionCode {
+    number: 6011,
+    name: "flange-over-underlayment",
+    text: "the deck flange lies on the underlayment: what runs down the underlayment gets under the trim; strip in the flange's upper edge",
+};
+
+/// Panels fixed at their lower end.
+pub const EAVE_PINNED: CautionCode = CautionCode {
+    number: 6012,
+    name: "eave-pinned",
+    text: "the panels are fastened at the eave on purpose: their upper end must slide, or the panel is fixed along two lines",
+};
+
+/// An end panel pinned along its whole length.
+pub const RAKE_EDGE_PINNED: CautionCode = CautionCode {
+    number: 6013,
+    name: "rake-edge-pinned",
+    text: "the screws of the Z go through the pan into the structure: they pin the end panel along its whole length, and it may oil-can",
+};
+
+/// A rake trim that moves with the end panel.
+pub const RAKE_TRIM_RIDES: CautionCode = CautionCode {
+    number: 6014,
+    name: "rake-trim-rides",
+    text: "the Z moves with the end panel, and the trim riveted to it along its cleat: its laps must slide and its ends need room",
+};
+
+/// A cap whose bend does not stand over the ridge line.
+pub const CAP_OFF_LINE: CautionCode = CautionCode {
+    number: 6015,
+    name: "cap-off-line",
+    text: "the planes of the seam tops meet {offset} from the ridge line, level, toward the {side}: strike the cap's bend there",
+};
+
+/// Seams that are hollow where a line of closures crosses them.
+pub const SEAM_HOLLOWS: CautionCode = CautionCode {
+    number: 6016,
+    name: "seam-hollows",
+    text: "the hollow of each seam passes straight through the line of closures: plug it, and count the plugs",
+};
+
+/// A cap over panels that move.
+pub const CAP_RIDES: CautionCode = CautionCode {
+    number: 6017,
+    name: "cap-rides",
+    text: "the closures ride with the panels on the {side}: the cap must let them move there, and the roof must be fixed elsewhere",
+};
+
+/// Closures that let through less air than the slot.
+pub const VENT_CHOKED: CautionCode = CautionCode {
+    number: 6018,
+    name: "vent-choked",
+    text: "the closures leave {opening} of free height and the slot in the deck is {slot} wide: the closures govern the free opening",
+};
+
+/// A panel's nose that stands behind the drip below it.
+pub const NOSE_BEHIND_DRIP: CautionCode = CautionCode {
+    number: 6019,
+    name: "nose-behind-drip",
+    text: "the panel's nose stands {behind} behind the edge of the drip, level: water falls on the drip and not past it",
+};
+
+/// Panels that move under closures which stand still.
+pub const TOP_SLIDES: CautionCode = CautionCode {
+    number: 6020,
+    name: "top-slides",
+    text: "the panels slide under the closures on the {side}: each screw needs its slot and sealant that bears the movement, and the roof must be fixed elsewhere",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[UNSUPPORTED_FLANGE];
+pub const ALL: &[CautionCode] = &[
+    UNSUPPORTED_FLANGE,
+    DRIP_NEAR_FACE,
+    FLANGE_OVER_UNDERLAYMENT,
+    EAVE_PINNED,
+    RAKE_EDGE_PINNED,
+    RAKE_TRIM_RIDES,
+    CAP_OFF_LINE,
+    SEAM_HOLLOWS,
+    CAP_RIDES,
+    VENT_CHOKED,
+    NOSE_BEHIND_DRIP,
+    TOP_SLIDES,
+];

@@ -19,3 +19,18 @@ pub const CLEAT_SCREWS_BELOW_TAPE_EDGE: Length = Length::inches_64(32);
 
 /// The fold of a panel's end over a cleat, before movement is checked: 1 in.
 pub const END_FOLD: Length = Length::inches(1);
+
+/// The edge of a drip stands this far out from its face: 1/2 in.
+pub const DRIP_CLEARS_FACE: Length = Length::inches_64(32);
+
+/// Width of a hem at a trim's edge: 1/2 in.
+pub const EDGE_HEM: Length = Length::inches_64(32);
+
+/// What an open hem needs beside the thickness of the cleat that it hooks: 1/8 in.
+pub const HOOKED_HEM_ROOM: Length = Length::inches_64(8);
+
+/// A cap's bend this near to the ridge line counts as over it: 1/16 in, what a tape is read to.
+pub const CAP_ON_LINE: Length = Length::inches_64(4);
+
+/// Rivets through a cap's drip reach the closures behind it over no more than this: 1/8 in.
+pub const RIVET_REACH: Length = Length::inches_64(8);

@@ -1,0 +1,151 @@
+//! What every section is drawn with: the sheet of a trim, a row of fasteners, and steps along lines.
+
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::support::{SectionPoint, Support};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::num;
+use crate::record::Source;
+use crate::trim::{Chain, ChainLeg, Edge, Face, Point};
+use crate::units::{Angle, Length, Sum};
+
+/// The sheet of a trim and how sharply it is bent.
+///
+/// ```
+/// use seamwright::junction::TrimSheet;
+/// use seamwright::units::Length;
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// assert!(sheet.inside_radius > sheet.thickness);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct TrimSheet {
+    /// Thickness of the sheet.
+    pub thickness: Length,
+    /// Radius of the inside face at every bend.
+    pub inside_radius: Length,
+}
+
+impl TrimSheet {
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.thickness.positive("thickness"));
+        faults.keep(self.inside_radius.not_negative("inside_radius"));
+        faults.check()
+    }
+}
+
+/// The spacing of a row of fasteners and whose figure it is.
+///
+/// ```
+/// use seamwright::junction::Row;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let row = Row { spacing: Length::inches(12), source: Source::CommonPractice };
+/// assert_eq!(row.spacing, Length::feet(1));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Row {
+    /// On centre.
+    pub spacing: Length,
+    /// Whose spacing it is.
+    pub source: Source,
+}
+
+impl Row {
+    pub(super) fn check(&self) -> Result<(), Error> {
+        self.spacing.positive("spacing").map(|_| ())
+    }
+
+    pub(super) fn line(&self, name: &'static str, side: Side, bites: Bites, from_line: Length) -> AlongLine {
+        AlongLine { name: name.into(), side, what: Along::Fasteners { bites, spacing: self.spacing, source: self.source.clone() }, from_line }
+    }
+}
+
+/// Keeps the fault of a part, behind the part's name.
+pub(super) fn keep_under(faults: &mut Faults, path: &str, checked: Result<(), Error>) {
+    faults.keep(checked.map_err(|e| e.under(path)));
+}
+
+/// A fault where something is short by a positive amount: what fails and by how much, and the cure.
+pub(super) fn refuse_short(faults: &mut Faults, path: &str, what: &'static str, short: Sum, value: Length, cure: &'static str) -> Result<(), Error> {
+    if short > Sum::ZERO {
+        let short = short.length()?;
+        faults
+            .add(Error::new(ErrorKind::Impossible, format!("{what} by {short}")).at(path).value_of(value).accepts(format!("{short} more room")).cured_by(cure));
+    }
+    Ok(())
+}
+
+/// A fault unless the angle lies between the two, the limits themselves left out.
+pub(super) fn within(faults: &mut Faults, path: &str, angle: Angle, low: f64, high: f64) {
+    if !(angle.degrees() > low && angle.degrees() < high) {
+        faults.add(
+            Error::new(ErrorKind::OutOfRange, "an angle without meaning here")
+                .at(path)
+                .value_of(angle)
+                .accepts(format!("more than {low} deg and less than {high} deg")),
+        );
+    }
+}
+
+/// The point this far from another in this direction, counter-clockwise from +x.
+pub(super) fn step(from: SectionPoint, heading: Angle, by: Length) -> Result<SectionPoint, Error> {
+    let d = by.mm();
+    Ok(SectionPoint { x: (from.x + Length::from_mm(d * heading.cos())?).length()?, z: (from.z + Length::from_mm(d * heading.sin())?).length()? })
+}
+
+/// Where a point lies along a direction, from the foot of the junction line.
+pub(super) fn along(point: SectionPoint, rise: Angle) -> Result<Length, Error> {
+    Length::from_mm(point.x.mm() * rise.cos() + point.z.mm() * rise.sin())
+}
+
+/// The line through a point in this direction.
+pub(super) fn through(point: SectionPoint, rise: Angle) -> Result<Support, Error> {
+    Ok(Support { rise, height: Length::from_mm(point.z.mm() * rise.cos() - point.x.mm() * rise.sin())? })
+}
+
+/// The direction turned by so much, counter-clockwise.
+pub(super) fn turned(heading: Angle, by: f64) -> Result<Angle, Error> {
+    Angle::degrees_from(heading.degrees() + by)
+}
+
+/// The angle the other way.
+pub(super) fn opposite_sign(angle: Angle) -> Result<Angle, Error> {
+    Angle::degrees_from(-angle.degrees())
+}
+
+/// A trim walked with its supports on the right hand.
+pub(super) struct Walk<'a> {
+    pub(super) name: &'static str,
+    pub(super) sheet: TrimSheet,
+    pub(super) start: SectionPoint,
+    pub(super) legs: &'a [(&'static str, SectionPoint)],
+    pub(super) start_edge: Edge,
+    pub(super) end_edge: Edge,
+    pub(super) painted: Face,
+}
+
+impl Walk<'_> {
+    pub(super) fn lay(self) -> Result<JunctionTrim, Error> {
+        let point = |p: SectionPoint| Point { x: p.x, y: p.z };
+        let chain = Chain {
+            thickness: self.sheet.thickness,
+            inside_radius: self.sheet.inside_radius,
+            face: Face::Lower,
+            start: point(self.start),
+            legs: self.legs.iter().map(|(name, to)| ChainLeg { name: (*name).into(), to: point(*to) }).collect(),
+            start_edge: self.start_edge,
+            end_edge: self.end_edge,
+            painted: self.painted,
+        };
+        let profile = chain.profile().map_err(|e| e.under(self.name))?;
+        let corners = std::iter::once(self.start).chain(self.legs.iter().map(|(_, to)| *to)).collect();
+        Ok(JunctionTrim { name: self.name.into(), profile, corners })
+    }
+}
+
+/// Length of a leg that reaches this far out at this angle.
+pub(super) fn reaching(out: Length, angle: Angle) -> Result<Length, Error> {
+    Length::from_mm(out.mm() / num::sin_deg(angle.degrees()))
+}

@@ -1,0 +1,286 @@
+//! A face that goes down over a fascia or a wall, kicks out to a drip, and hooks a continuous cleat if there is one.
+
+use super::cautions::DRIP_NEAR_FACE;
+use super::draft::{Row, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::support::{SectionPoint, Support};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::practice::junction as practice;
+use crate::record::{Caution, Recorder, Source, Step};
+use crate::trim::{Direction, Edge, Face};
+use crate::units::{Angle, Length, Sum};
+
+/// A continuous cleat on the face, and the open hem that hooks it.
+///
+/// ```
+/// use seamwright::junction::{ContinuousCleat, Row, TrimSheet};
+/// use seamwright::practice::junction as practice;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let cleat = ContinuousCleat {
+///     sheet: TrimSheet { thickness: Length::mils(28), inside_radius: Length::mils(30) },
+///     height: Length::inches(2),
+///     fasteners_above_bend: Length::inches(1),
+///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     hem: practice::EDGE_HEM,
+///     hem_gap: (Length::mils(28) + practice::HOOKED_HEM_ROOM).length()?,
+///     short_of_fold: Length::parse("1/16\"")?,
+///     engagement: Length::parse("1/4\"")?,
+/// };
+/// // Of a hem of 1/2 in, the fold's own sheet and the room short of it are not engaged.
+/// assert_eq!(cleat.engaged(Length::mils(24))?, Length::parse("0.4135\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ContinuousCleat {
+    /// Its sheet; gauge and fastening are the engineer's.
+    pub sheet: TrimSheet,
+    /// From the bend of the kick-out up the face to its upper edge.
+    pub height: Length,
+    /// From the bend of the kick-out up to its fasteners.
+    pub fasteners_above_bend: Length,
+    /// Its fasteners.
+    pub fasteners: Row,
+    /// Width of the trim's open hem, from the outside of its fold to the sheet's edge.
+    pub hem: Length,
+    /// Clear inside that hem: the cleat's thickness and what its hooking needs.
+    pub hem_gap: Length,
+    /// From the inside of the hem's fold to the cleat's edge.
+    pub short_of_fold: Length,
+    /// The least length that must be engaged.
+    pub engagement: Length,
+}
+
+impl ContinuousCleat {
+    /// How far the cleat reaches into the hem of a trim of this thickness; negative where it misses it.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] beyond the range.
+    pub fn engaged(&self, trim_thickness: Length) -> Result<Length, Error> {
+        (self.hem - trim_thickness - self.short_of_fold).length()
+    }
+
+    fn check(&self, trim_thickness: Length) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        keep_under(&mut faults, "sheet", self.sheet.check());
+        keep_under(&mut faults, "fasteners", self.fasteners.check());
+        faults.keep(self.height.positive("height"));
+        faults.keep(self.fasteners_above_bend.not_negative("fasteners_above_bend"));
+        faults.keep(self.hem.positive("hem"));
+        faults.keep(self.hem_gap.positive("hem_gap"));
+        faults.keep(self.short_of_fold.not_negative("short_of_fold"));
+        faults.keep(self.engagement.not_negative("engagement"));
+        core::mem::take(&mut faults).check()?;
+        refuse_short(
+            &mut faults,
+            "hem_gap",
+            "the hem is tighter than the cleat is thick",
+            self.sheet.thickness - self.hem_gap,
+            self.hem_gap,
+            "a hem opened to the cleat's thickness and 1/8 in",
+        )?;
+        refuse_short(
+            &mut faults,
+            "hem",
+            "the hem holds the cleat too little",
+            self.engagement - self.engaged(trim_thickness)?,
+            self.hem,
+            "a wider hem, or a cleat nearer to its fold",
+        )?;
+        refuse_short(
+            &mut faults,
+            "fasteners_above_bend",
+            "the fasteners miss the cleat",
+            self.fasteners_above_bend - self.height,
+            self.fasteners_above_bend,
+            "a higher cleat",
+        )?;
+        faults.check()
+    }
+}
+
+/// How the edge of a drip is finished.
+///
+/// ```
+/// use seamwright::junction::DripHem;
+/// use seamwright::practice::junction as practice;
+/// let stiff = DripHem::Closed { width: practice::EDGE_HEM };
+/// assert!(stiff.cleat().is_none());
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+pub enum DripHem {
+    /// A closed hem that only stiffens: nothing holds the face but its stiffness.
+    Closed {
+        /// From the outside of the fold to the sheet's edge.
+        width: Length,
+    },
+    /// An open hem that hooks a continuous cleat.
+    Hooked(ContinuousCleat),
+}
+
+impl DripHem {
+    /// The cleat, if there is one.
+    #[must_use]
+    pub const fn cleat(&self) -> Option<&ContinuousCleat> {
+        match self {
+            DripHem::Closed { .. } => None,
+            DripHem::Hooked(cleat) => Some(cleat),
+        }
+    }
+}
+
+/// A face with its drip.
+///
+/// ```
+/// use seamwright::junction::{DripFace, DripHem};
+/// use seamwright::practice::junction as practice;
+/// use seamwright::units::{Angle, Length};
+/// let face = DripFace {
+///     depth: Length::inches(3),
+///     kick: Angle::parse("30 deg")?,
+///     clears: practice::DRIP_CLEARS_FACE,
+///     hem: DripHem::Closed { width: practice::EDGE_HEM },
+/// };
+/// // A leg of 1 in at 30 degrees stands out 1/2 in.
+/// assert_eq!(face.drip_leg()?, Length::inches(1));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct DripFace {
+    /// From the junction line, at deck level, down the face to the bend of the kick-out.
+    pub depth: Length,
+    /// How far the drip turns out from the face.
+    pub kick: Angle,
+    /// How far the drip's edge stands out from the trim's face, square to it.
+    pub clears: Length,
+    /// The drip's edge.
+    pub hem: DripHem,
+}
+
+/// A face as drawn.
+pub(super) struct LaidFace {
+    /// The bend of the kick-out, then the drip's edge.
+    pub(super) bend: SectionPoint,
+    pub(super) drip: SectionPoint,
+    pub(super) edge: Edge,
+    pub(super) cleat: Option<(JunctionTrim, Vec<AlongLine>)>,
+    pub(super) cautions: Vec<Caution>,
+}
+
+impl DripFace {
+    /// Length of the drip's leg from the bend to its edge.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`] for a kick-out that is not between 0 and 90 degrees, [`ErrorKind::Overflow`] beyond the range.
+    pub fn drip_leg(&self) -> Result<Length, Error> {
+        let mut faults = Faults::default();
+        within(&mut faults, "kick", self.kick, 0.0, 90.0);
+        faults.check()?;
+        reaching(self.clears, self.kick)
+    }
+
+    /// What lies between the fascia and the trim's face.
+    pub(super) fn packing(&self) -> Length {
+        self.hem.cleat().map_or(Length::ZERO, |c| c.sheet.thickness)
+    }
+
+    pub(super) fn check(&self, sheet: TrimSheet) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.depth.positive("depth"));
+        faults.keep(self.clears.positive("clears"));
+        within(&mut faults, "kick", self.kick, 0.0, 90.0);
+        match &self.hem {
+            DripHem::Closed { width } => {
+                faults.keep(width.positive("hem.closed.width"));
+            }
+            DripHem::Hooked(cleat) => keep_under(&mut faults, "hem.hooked", cleat.check(sheet.thickness)),
+        }
+        faults.check()
+    }
+
+    /// Draws the face on the line of this direction through the junction line, below the corner where the trim comes onto it.
+    pub(super) fn lay<R: Recorder>(&self, r: &mut R, sheet: TrimSheet, heading: Angle, corner: SectionPoint) -> Result<LaidFace, Error> {
+        let face = Support { rise: heading, height: self.packing() };
+        let bend = face.point(self.depth)?;
+        let length = (self.depth - super::draft::along(corner, heading)?).length()?;
+        if !length.is_positive() {
+            return Err(Error::new(ErrorKind::Impossible, format!("the face ends {} above the corner where it starts", (-length).length()?))
+                .at("face.depth")
+                .value_of(self.depth)
+                .accepts("a face that reaches below its corner")
+                .cured_by("a deeper face"));
+        }
+        r.step(|| Step::new("face leg").formula("depth - place of the corner").with("depth", self.depth).gives(length).source(Source::geometry()));
+        let leg = self.drip_leg()?;
+        r.step(|| {
+            Step::new("drip leg").formula("clears / sin(kick)").with("clears", self.clears).with("kick", self.kick).gives(leg).source(Source::geometry())
+        });
+        let out = turned(heading, self.kick.degrees())?;
+        let drip = step(bend, out, leg)?;
+        let mut cautions = Vec::new();
+        if self.clears < practice::DRIP_CLEARS_FACE {
+            cautions.push(
+                Caution::new(DRIP_NEAR_FACE, "face.clears", Source::CommonPractice).arg("clears", self.clears).arg("practice", practice::DRIP_CLEARS_FACE),
+            );
+        }
+        let (edge, cleat) = match &self.hem {
+            DripHem::Closed { width } => (Edge::closed_hem(*width, Direction::Down), None),
+            DripHem::Hooked(cleat) => {
+                let engaged = cleat.engaged(sheet.thickness)?;
+                r.step(|| {
+                    Step::new("engaged length of the hem")
+                        .formula("hem - trim thickness - short of the fold")
+                        .with("hem", cleat.hem)
+                        .with("trim thickness", sheet.thickness)
+                        .with("short of the fold", cleat.short_of_fold)
+                        .gives(engaged)
+                        .source(Source::geometry())
+                });
+                (Edge::open_hem(cleat.hem, cleat.hem_gap, Direction::Down), Some(self.lay_cleat(cleat, sheet, heading, out, drip)?))
+            }
+        };
+        Ok(LaidFace { bend, drip, edge, cleat, cautions })
+    }
+
+    /// The cleat lies on the fascia and, below, behind the drip; its edge stands inside the hem.
+    fn lay_cleat(
+        &self,
+        cleat: &ContinuousCleat,
+        sheet: TrimSheet,
+        heading: Angle,
+        out: Angle,
+        drip: SectionPoint,
+    ) -> Result<(JunctionTrim, Vec<AlongLine>), Error> {
+        let fascia = Support { rise: heading, height: Length::ZERO };
+        let drip_line = through(drip, out)?;
+        let behind = Support { rise: out, height: (drip_line.height - cleat.sheet.thickness).length()? };
+        let bend = fascia.meets(&behind)?;
+        let bend_at = super::draft::along(bend, heading)?;
+        let top = (bend_at - cleat.height).length()?;
+        let mut faults = Faults::default();
+        refuse_short(&mut faults, "face.hem.hooked.height", "the cleat stands above the deck", -top, cleat.height, "a lower cleat, or a deeper face")?;
+        faults.check()?;
+        let edge_at = (super::draft::along(drip, out)? - sheet.thickness - cleat.short_of_fold).length()?;
+        let trim = Walk {
+            name: "continuous cleat",
+            sheet: cleat.sheet,
+            start: fascia.point(top)?,
+            legs: &[("face", bend), ("hook", behind.point(edge_at)?)],
+            start_edge: Edge::Raw,
+            end_edge: Edge::Raw,
+            painted: Face::Upper,
+        }
+        .lay()?;
+        // On the fascia, up is positive and the walk goes down.
+        let up = |at: Sum| (-at).length();
+        let fasteners = (bend_at - cleat.fasteners_above_bend).length()?;
+        let lines = vec![
+            AlongLine { name: "continuous cleat".into(), side: Side::Second, what: Along::ContinuousCleat, from_line: up(top.into())? },
+            cleat.fasteners.line("continuous cleat's fasteners", Side::Second, Bites::Structure, up(fasteners.into())?),
+        ];
+        Ok((trim, lines))
+    }
+}
