@@ -8,18 +8,34 @@
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
+mod covered_end;
+mod folded;
+mod headwall;
+mod hip;
 mod levels;
 mod parts;
 mod support;
 mod transition;
 mod transition_lines;
+mod wall;
 
+#[cfg(test)]
+mod covered_tests;
 #[cfg(test)]
 mod transition_tests;
 
 pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
+pub use cautions::{
+    DRIP_CROSSES_SEAMS, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, PINNED_ALONG_SEAM, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
+    SCREWS_THROUGH_VALLEY, SKEW_END_WITHOUT_TRIM,
+};
+pub use covered_end::CoveredEnd;
+pub use folded::{DripEdge, FastenerRow, FoldedSheet};
+pub use headwall::Headwall;
+pub use hip::Hip;
 pub use levels::Levels;
 pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
 pub use support::{SectionPoint, Support};
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};
+pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
