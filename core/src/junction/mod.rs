@@ -14,15 +14,22 @@ mod headwall;
 mod hip;
 mod levels;
 mod parts;
+mod sidewall;
 mod support;
 mod transition;
 mod transition_lines;
+mod valley;
+mod valley_hook;
 mod wall;
 
 #[cfg(test)]
 mod covered_tests;
 #[cfg(test)]
+mod sidewall_tests;
+#[cfg(test)]
 mod transition_tests;
+#[cfg(test)]
+mod valley_tests;
 
 pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
 pub use cautions::{
@@ -35,7 +42,10 @@ pub use headwall::Headwall;
 pub use hip::Hip;
 pub use levels::Levels;
 pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
+pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};
+pub use valley::{SplashRib, Valley, ValleySide};
+pub use valley_hook::ValleyHook;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
