@@ -64,6 +64,8 @@ fn headwall(pitch: &str) -> Headwall {
             leg: len("10\""),
             stands_out: len("1/8\""),
             upstand: WallRule::UFGS_UPSTAND,
+            fasteners: FastenerRow::UFGS_WALL_LEG,
+            fasteners_below_top: len("1\""),
             cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
         },
     }
@@ -77,6 +79,8 @@ fn reglet() -> Counterflashing {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::STIFF_HEM,
+        bead_width: len("1/4\""),
+        bead_depth: len("1/4\""),
     }
 }
 
@@ -230,6 +234,20 @@ fn published_wall_rules() {
         assert!(rule.least.is_positive() && matches!(rule.source, Source::Published(_)), "{rule:?}");
     }
     assert_eq!(WallRule::UFGS_UPSTAND.source.to_string(), "UFGS-07600, 3.1.11");
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_is_asked_is_read_back() {
+    let h = hip("6:12", "8:12", 90.0);
+    assert_eq!(serde_json::from_str::<Hip>(&serde_json::to_string(&h).unwrap()).unwrap(), h);
+    for cover in [headwall("4:12").wall.cover, WallCover::Reglet(reglet())] {
+        let mut w = headwall("4:12");
+        w.wall.cover = cover;
+        let text = serde_json::to_string(&w).unwrap();
+        assert_eq!(serde_json::from_str::<Headwall>(&text).unwrap(), w);
+        assert!(serde_json::from_str::<Headwall>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
+    }
 }
 
 proptest! {

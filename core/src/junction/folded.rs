@@ -3,7 +3,7 @@
 use super::parts::JunctionTrim;
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::record::Source;
+use crate::record::{Seen, Source};
 use crate::trim::{Chain, ChainLeg, Direction, Edge, Face, Point};
 use crate::units::{Length, Sum};
 
@@ -84,6 +84,11 @@ pub struct FastenerRow {
     pub spacing: Length,
     /// Whose spacing it is.
     pub source: Source,
+}
+
+impl FastenerRow {
+    /// Base flashing is fastened at its upper edge at 6 in on centre.
+    pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
 }
 
 /// How far along a support a point of it lies, positive toward +x: the inverse of [`Support::point`].

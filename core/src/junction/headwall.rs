@@ -52,6 +52,8 @@ use crate::units::{Angle, Length};
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
 ///         upstand: WallRule::UFGS_UPSTAND,
+///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 /// };
@@ -110,7 +112,7 @@ impl Calculation for Headwall {
         let pan = Support { rise: slope, height: (levels.underlayment + levels.stand_off + levels.pan).length()? };
         let wall = faults.keep(r.part(|| "leg up the wall".into(), |r| self.wall.solve(r, pan, corner, self.sheet)).map_err(|e| e.under("wall")));
         faults.check()?;
-        let (Some(covered), Some((top, counterflashing))) = (covered, wall) else {
+        let (Some(covered), Some(wall)) = (covered, wall) else {
             return Ok(Solved::default());
         };
 
@@ -118,10 +120,11 @@ impl Calculation for Headwall {
         let mut legs = Vec::with_capacity(3);
         legs.extend(edge.map(|p| ("drip", p)));
         legs.push(("flange", corner));
-        legs.push(("leg", top));
+        legs.push(("leg", wall.top));
         let flashing = trim("headwall flashing", self.sheet, start, &legs, (self.end.drip.edge(), Edge::Raw))?;
         let mut trims = vec![flashing];
-        trims.extend(counterflashing);
-        Ok(Solved { trims, ends: vec![covered.end], along: covered.along, cautions: covered.cautions.into_iter().map(|c| c.under("end")).collect() })
+        trims.extend(wall.counterflashing);
+        let along = covered.along.into_iter().chain(wall.along).collect();
+        Ok(Solved { trims, ends: vec![covered.end], along, cautions: covered.cautions.into_iter().map(|c| c.under("end")).collect() })
     }
 }

@@ -35,6 +35,21 @@ pub enum PanelSide {
 }
 
 /// What the wall flashing's flange lies on.
+///
+/// ```
+/// use seamwright::junction::{Bites, FastenerRow, SidewallFlange};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let on_pan = SidewallFlange::OnPan {
+///     width: Length::inches(5),
+///     tape_width: Length::parse("7/8\"")?,
+///     edge_to_fasteners: Length::parse("7/16\"")?,
+///     bites: Bites::Panel,
+///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
+/// };
+/// assert!(matches!(on_pan, SidewallFlange::OnPan { bites: Bites::Panel, .. }));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 pub enum SidewallFlange {
@@ -75,6 +90,13 @@ pub enum SidewallFlange {
 }
 
 /// The lower end of a sidewall.
+///
+/// ```
+/// use seamwright::junction::SidewallFoot;
+/// use seamwright::units::Length;
+/// let foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) };
+/// assert_ne!(foot, SidewallFoot::EndsAtEave);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 pub enum SidewallFoot {
@@ -125,6 +147,8 @@ pub enum SidewallFoot {
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,
 ///         upstand: WallRule::UFGS_UPSTAND,
+///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 ///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) },
@@ -365,18 +389,19 @@ impl Calculation for Sidewall {
         let wall = faults.keep(r.part(|| "leg up the wall".into(), |r| self.wall.solve(r, pan, corner, self.sheet)).map_err(|e| e.under("wall")));
         let (start, edge) = self.drip.corners(&level, (-flange.edge).length()?)?;
         faults.check()?;
-        let Some((top, counterflashing)) = wall else { return Ok(Solved::default()) };
+        let Some(wall) = wall else { return Ok(Solved::default()) };
         let mut legs = Vec::with_capacity(3);
         legs.extend(edge.map(|p| ("drip", p)));
         legs.push(("flange", corner));
-        legs.push(("leg", top));
+        legs.push(("leg", wall.top));
         let flashing = trim("sidewall flashing", self.sheet, start, &legs, (self.drip.edge(), Edge::Raw))?;
 
         let mut trims = flange.trims;
         trims.push(flashing);
-        trims.extend(counterflashing);
+        trims.extend(wall.counterflashing);
+        let along = flange.along.into_iter().chain(wall.along).collect();
         let hold = if flange.bites == Bites::Structure { Hold::Pins } else { Hold::Slides };
         let ends = vec![SideEnd { side: Side::First, end: end.holding(hold) }];
-        Ok(Solved { trims, ends, along: flange.along, cautions: self.cautions(flange.bites) })
+        Ok(Solved { trims, ends, along, cautions: self.cautions(flange.bites) })
     }
 }

@@ -41,6 +41,8 @@ fn raised() -> Sidewall {
             leg: len("8\""),
             stands_out: len("1/8\""),
             upstand: WallRule::UFGS_UPSTAND,
+            fasteners: FastenerRow::UFGS_WALL_LEG,
+            fasteners_below_top: len("1\""),
             cover: WallCover::Cladding { lap: len("6\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
         },
         foot: SidewallFoot::EndsAtEave,
@@ -82,8 +84,16 @@ fn a_flashing_on_a_z_by_hand() {
     }
     let end = solved.end(Side::First).unwrap();
     assert_eq!((end.reach, end.turn_up, end.hold), (Reach::HoldBack(len("1/2\"")), len("1 3/4\""), Hold::Slides));
-    let along: Vec<(&str, f64)> = solved.along.iter().map(|a| (&*a.name, inches(a.from_line))).collect();
-    assert_eq!(along, [("tape under the Z", -2.0), ("screws of the Z", -2.0), ("rivets", -3.375)]);
+    let along: Vec<(&str, Length)> = solved.along.iter().map(|a| (&*a.name, a.from_line)).collect();
+    assert_eq!(
+        along,
+        [
+            ("tape under the Z", Length::inches_64(-128)),
+            ("screws of the Z", Length::inches_64(-128)),
+            ("rivets", Length::inches_64(-216)),
+            ("leg fasteners", Length::inches_64(568))
+        ]
+    );
 }
 
 #[test]
@@ -95,8 +105,11 @@ fn a_flashing_on_the_pan_by_hand() {
         assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
     }
     assert!((flashing.profile.bends[0].angle.degrees() - 90.0).abs() < 1e-9);
-    let along: Vec<(&str, f64)> = solved.along.iter().map(|a| (&*a.name, inches(a.from_line))).collect();
-    assert_eq!(along, [("tape under the flange", -4.625), ("fasteners of the flange", -4.625)]);
+    let along: Vec<(&str, Length)> = solved.along.iter().map(|a| (&*a.name, a.from_line)).collect();
+    assert_eq!(
+        along,
+        [("tape under the flange", Length::inches_64(-296)), ("fasteners of the flange", Length::inches_64(-296)), ("leg fasteners", Length::inches_64(456))]
+    );
 }
 
 #[test]
@@ -156,11 +169,28 @@ fn a_counterflashing_follows_the_leg() {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::STIFF_HEM,
+        bead_width: len("1/4\""),
+        bead_depth: len("1/4\""),
     });
     let solved = s.compute().unwrap();
     let got: Vec<(f64, f64)> = solved.trim("counterflashing").unwrap().corners.iter().map(|p| (inches(p.x), inches(p.z))).collect();
+    let bead = solved.along.last().unwrap();
+    assert!(bead.name == "reglet bead" && bead.side == Side::Second && (inches(bead.from_line) - 10.875).abs() < 1e-9);
+    s.wall.fasteners_below_top = len("4 1/2\"");
+    let e = s.compute().unwrap_err();
+    assert_eq!((e.path(), e.message()), ("wall.fasteners_below_top", "the leg's fasteners stand below what covers them by 12.7 mm"));
     for (got, want) in got.iter().zip([(-0.149, 5.875), (-0.149, 10.875), (2.0, 10.875)]) {
         assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
+    }
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_is_asked_is_read_back() {
+    for s in [raised(), on_pan()] {
+        let text = serde_json::to_string(&s).unwrap();
+        assert_eq!(serde_json::from_str::<Sidewall>(&text).unwrap(), s);
+        assert!(serde_json::from_str::<Sidewall>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
     }
 }
 

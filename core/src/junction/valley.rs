@@ -33,6 +33,24 @@ pub struct SplashRib {
 }
 
 /// One side of a valley. Distances are along the plane, square to the valley.
+///
+/// ```
+/// use seamwright::junction::{ValleyHook, ValleySide};
+/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::units::Length;
+/// let side = ValleySide {
+///     leg: Length::inches(10),
+///     least_leg: practice::VALLEY_LEG_LEAST,
+///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     hook: ValleyHook::ReceiverFold { depth: Length::parse("1 1/2\"")?, opening: Length::parse("1/8\"")? },
+///     gap: Length::parse("1/4\"")?,
+///     fold: practice::END_FOLD,
+///     least_engagement: Length::parse("3/8\"")?,
+///     field_trim: panel::SKEW_FIELD_TRIM,
+/// };
+/// assert!(side.fold > side.gap);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct ValleySide {
@@ -276,11 +294,15 @@ impl Calculation for Valley {
             return Err(error.value_of(limit).accepts(format!("{girth} or more")).cured_by("shorter legs, or a wider sheet"));
         }
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
-        for (prefix, side) in [("first", first), ("second", second)] {
+        for (prefix, side, asked) in [("first", first, &self.first), ("second", second, &self.second)] {
             if let Some(side) = side {
                 solved.along.extend(side.along);
                 solved.ends.extend(side.ends);
                 solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
+            }
+            let height = asked.hook.stands_up(self.sheet)?;
+            if height.is_positive() {
+                solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
             }
         }
         Ok(solved)

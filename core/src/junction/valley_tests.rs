@@ -5,7 +5,7 @@ use crate::panel::{Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Source};
-use crate::trim::{BendRule, LegEnd, NeutralFactor};
+use crate::trim::{BendRule, Face, LegEnd, NeutralFactor, Part, Placement, Point};
 use crate::units::{Angle, Length};
 use proptest::prelude::*;
 
@@ -94,7 +94,7 @@ fn a_square_valley_by_hand() {
         }
     }
     // The screws lie 6.25 in from the centreline: 6.25 sqrt(0.1) = 1.976 in above the flow line.
-    let height = 6.25 * 25.4 * 0.1_f64.powf(0.5);
+    let height = 6.25 * 25.4 * 0.1_f64.sqrt();
     let said = &solved.cautions[0];
     let told = Length::parse(&said.arguments()[0].1).unwrap();
     assert!(said.code().number == 6061 && (told.mm() - height).abs() < 1e-6, "{said}");
@@ -106,7 +106,7 @@ fn screws_in_the_water_are_refused_by_how_much() {
     let e = v.compute().unwrap_err();
     assert_eq!(paths(&e), ["first.hook.offset-cleat.least_screw_height", "second.hook.offset-cleat.least_screw_height"]);
     // Normals (-1, 0, 12) and (0, -1, 12): cosine of the bend 144/145, so the sine of each half is sqrt(1/290).
-    let short = 0.75 * 25.4 - 6.25 * 25.4 * (1.0_f64 / 290.0).powf(0.5);
+    let short = 0.75 * 25.4 - 6.25 * 25.4 * (1.0_f64 / 290.0).sqrt();
     let by: f64 = e.message().rsplit(" by ").next().unwrap().trim_end_matches(" mm").parse().unwrap();
     assert!((by - short).abs() < 1e-6, "{e}");
     assert!(e.cure().unwrap().contains("receiver"));
@@ -131,6 +131,8 @@ fn a_receiver_fold_is_three_layers() {
         assert!((above(*p, -c1) - 25.4 * (0.25 + 0.048)).abs() < 1e-6);
     }
     assert!((above(pan.corners[2], -c1) - 25.4 / 8.0).abs() < 1e-6);
+    let said: Vec<(u16, &str)> = solved.cautions.iter().map(|c| (c.code().number, c.subject())).collect();
+    assert_eq!(said, [(6060, "first.hook"), (6061, "second.hook")]);
     // The flat pan takes twice the fold's depth more than one with a cleat, less what its two folds save.
     let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&v.bend_rule).unwrap().mm();
     let more = girth(&v) - girth(&valley("6:12", "6:12"));
@@ -208,6 +210,39 @@ fn a_plane_that_falls_from_the_line_makes_no_valley() {
     assert!(e.message().contains("holds no water"), "{e}");
     v.open_width = len("-1\"");
     assert_eq!(v.compute().unwrap_err().path(), "open_width");
+}
+
+#[test]
+fn a_pan_folded_from_its_flat_lies_on_its_corners() {
+    let mut v = valley("5:12", "9:12");
+    v.edge_hem = Length::ZERO;
+    v.second.leg = len("14\"");
+    for hooks in [[cleat(), cleat()], [receiver(), cleat()], [cleat(), receiver()], [receiver(), receiver()]] {
+        let [first, second] = hooks;
+        v.first.hook = first;
+        v.second.hook = second;
+        let solved = v.compute().unwrap();
+        let (pan, start) = (&solved.trims[0], solved.trims[0].corners[0]);
+        let heading = Angle::degrees_from(-v.corner.compute().unwrap().first.backing.degrees()).unwrap();
+        let at = Point { x: start.x, y: start.z };
+        let placement = Placement { leg: Part::Body(0), face: Face::Lower, at, heading };
+        // The pen folds leg by leg and bend by bend; it knows nothing of the supports.
+        let outline = pan.profile.unfold(&v.bend_rule).unwrap().outline_at(&placement).unwrap();
+        let to = outline.face(Face::Lower).last().unwrap().to;
+        let end = pan.corners[pan.corners.len() - 1];
+        assert!((to.x.mm() - end.x.mm()).abs() < 1e-6 && (to.y.mm() - end.z.mm()).abs() < 1e-6, "{to:?} {end:?}");
+    }
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_is_asked_is_read_back() {
+    let mut v = valley("6:12", "8:12");
+    v.second.hook = receiver();
+    v.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
+    let text = serde_json::to_string(&v).unwrap();
+    assert_eq!(serde_json::from_str::<Valley>(&text).unwrap(), v);
+    assert!(serde_json::from_str::<Valley>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
 }
 
 proptest! {

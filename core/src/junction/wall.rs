@@ -1,12 +1,12 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
-use super::folded::{FoldedSheet, at_least, hem, trim};
-use super::parts::JunctionTrim;
+use super::folded::{FastenerRow, FoldedSheet, at_least, hem, trim};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Seen, Source, Step};
 use crate::trim::{Direction, Edge};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Length, Sum};
 use std::borrow::Cow;
 
 /// A least dimension of a wall flashing, with the document that asks for it.
@@ -70,6 +70,13 @@ impl WallRule {
 }
 
 /// What covers the top of a flashing's leg.
+///
+/// ```
+/// use seamwright::junction::{WallCover, WallRule};
+/// use seamwright::units::Length;
+/// let cover = WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) };
+/// assert!(matches!(cover, WallCover::Cladding { lap, rule, .. } if lap > rule.least));
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 pub enum WallCover {
@@ -99,6 +106,8 @@ pub enum WallCover {
 ///     face: Length::inches(5),
 ///     least_lap: practice::COUNTERFLASHING_LAP_LEAST,
 ///     hem: practice::STIFF_HEM,
+///     bead_width: Length::parse("1/4\"")?,
+///     bead_depth: Length::parse("1/4\"")?,
 /// };
 /// assert_eq!(counterflashing.lap()?, Length::inches(4));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -118,6 +127,10 @@ pub struct Counterflashing {
     pub least_lap: Length,
     /// Width of the closed hem at its lower edge, folded toward the leg; zero for a raw edge.
     pub hem: Length,
+    /// Width of the bead that fills the reglet along the tongue.
+    pub bead_width: Length,
+    /// Depth of that bead.
+    pub bead_depth: Length,
 }
 
 impl Counterflashing {
@@ -133,12 +146,14 @@ impl Counterflashing {
 /// The leg of a flashing up a wall.
 ///
 /// ```
-/// use seamwright::junction::{WallCover, WallLeg, WallRule};
+/// use seamwright::junction::{FastenerRow, WallCover, WallLeg, WallRule};
 /// use seamwright::units::Length;
 /// let leg = WallLeg {
 ///     leg: Length::inches(9),
 ///     stands_out: Length::ZERO,
 ///     upstand: WallRule::UFC_UPSTAND,
+///     fasteners: FastenerRow::UFGS_WALL_LEG,
+///     fasteners_below_top: Length::inches(1),
 ///     cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 /// };
 /// assert!(leg.leg > leg.upstand.least);
@@ -152,6 +167,10 @@ pub struct WallLeg {
     pub stands_out: Length,
     /// How high its top must stand above the pan, square to it.
     pub upstand: WallRule,
+    /// The fasteners of the leg to the wall.
+    pub fasteners: FastenerRow,
+    /// From the leg's top down to them; what covers the leg must cover them.
+    pub fasteners_below_top: Length,
     /// What covers its top.
     pub cover: WallCover,
 }
@@ -162,6 +181,8 @@ impl WallLeg {
         faults.keep(self.leg.positive("leg"));
         faults.keep(self.stands_out.not_negative("stands_out"));
         faults.keep(self.upstand.least.not_negative("upstand.least"));
+        faults.keep(self.fasteners.spacing.positive("fasteners.spacing"));
+        faults.keep(self.fasteners_below_top.not_negative("fasteners_below_top"));
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
                 for (path, length) in [("cover.cladding.lap", *lap), ("cover.cladding.rule.least", rule.least), ("cover.cladding.clearance", *clearance)] {
@@ -171,6 +192,8 @@ impl WallLeg {
             WallCover::Reglet(c) => {
                 faults.keep(c.tongue.positive("cover.reglet.tongue"));
                 faults.keep(c.face.positive("cover.reglet.face"));
+                faults.keep(c.bead_width.positive("cover.reglet.bead_width"));
+                faults.keep(c.bead_depth.positive("cover.reglet.bead_depth"));
                 for (path, length) in [
                     ("cover.reglet.rule.least", c.rule.least),
                     ("cover.reglet.above_leg", c.above_leg),
@@ -189,14 +212,8 @@ impl WallLeg {
         Support { rise: Angle::SQUARE, height: self.stands_out }
     }
 
-    /// The top of the leg, and the counterflashing over it: for a roof plane at `roof.rise` whose pan lies at `roof.height`, and a flashing with its bend here.
-    pub(super) fn solve<R: Recorder>(
-        &self,
-        r: &mut R,
-        roof: Support,
-        bend: SectionPoint,
-        sheet: FoldedSheet,
-    ) -> Result<(SectionPoint, Option<JunctionTrim>), Error> {
+    /// The leg's top, what covers it, and what lies along the wall: for a roof plane at `roof.rise` whose pan lies at `roof.height`, and a flashing with its bend here.
+    pub(super) fn solve<R: Recorder>(&self, r: &mut R, roof: Support, bend: SectionPoint, sheet: FoldedSheet) -> Result<OnWall, Error> {
         let top = SectionPoint { x: bend.x, z: (bend.z + self.leg).length()? };
         let (sin, cos) = (roof.rise.sin(), roof.rise.cos());
         let upstand = Length::from_mm(top.z.mm() * cos - top.x.mm() * sin - roof.height.mm())?;
@@ -216,6 +233,25 @@ impl WallLeg {
         };
         self.upstand.check(&mut faults, "leg", upstand, self.leg, cure)?;
         let mut counterflashing = None;
+        let at = |name: &'static str, what: Along, z: Sum| -> Result<AlongLine, Error> {
+            Ok(AlongLine { name: name.into(), side: Side::Second, what, from_line: z.length()? })
+        };
+        let row = &self.fasteners;
+        let bite = Along::Fasteners { bites: Bites::Structure, spacing: row.spacing, source: row.source.clone() };
+        let mut along = vec![at("leg fasteners", bite, top.z - self.fasteners_below_top)?];
+        let covered = match &self.cover {
+            WallCover::Cladding { lap, .. } => *lap,
+            WallCover::Reglet(c) => c.lap()?,
+        };
+        at_least(
+            &mut faults,
+            "fasteners_below_top",
+            "the leg's fasteners stand below what covers them",
+            covered,
+            self.fasteners_below_top,
+            self.fasteners_below_top,
+            "fasteners nearer to the top",
+        )?;
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
                 rule.check(&mut faults, "cover.cladding.lap", *lap, *lap, "bring the cladding farther down, or make the leg longer".into())?;
@@ -247,10 +283,18 @@ impl WallLeg {
                 let x = (-(self.stands_out + sheet.thickness)).length()?;
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
                 let legs = [("counterflashing face", SectionPoint { x, z }), ("tongue", SectionPoint { x: c.tongue, z })];
+                along.push(at("reglet bead", Along::Bead { width: c.bead_width, depth: c.bead_depth }, z.into())?);
                 counterflashing = faults.keep(trim("counterflashing", sheet, foot, &legs, (hem(c.hem, Direction::Down), Edge::Raw)));
             }
         }
         faults.check()?;
-        Ok((top, counterflashing))
+        Ok(OnWall { top, counterflashing, along })
     }
+}
+
+/// What a leg gives to its junction.
+pub(super) struct OnWall {
+    pub(super) top: SectionPoint,
+    pub(super) counterflashing: Option<JunctionTrim>,
+    pub(super) along: Vec<AlongLine>,
 }
