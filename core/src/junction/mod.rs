@@ -8,6 +8,7 @@
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
+<<<<<<< HEAD
 mod draft;
 mod drip;
 mod eave;
@@ -16,12 +17,25 @@ mod levels;
 mod parts;
 mod rake;
 mod ridge;
+=======
+mod covered_end;
+mod folded;
+mod headwall;
+mod hip;
+mod levels;
+mod parts;
+mod sidewall;
+>>>>>>> junction-b
 mod support;
 mod top_side;
 mod transition;
 mod transition_lines;
+mod valley;
+mod valley_hook;
+mod wall;
 
 #[cfg(test)]
+<<<<<<< HEAD
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
@@ -31,9 +45,17 @@ mod rake_tests;
 mod ridge_tests;
 #[cfg(test)]
 mod test_sections;
+=======
+mod covered_tests;
+#[cfg(test)]
+mod sidewall_tests;
+>>>>>>> junction-b
 #[cfg(test)]
 mod transition_tests;
+#[cfg(test)]
+mod valley_tests;
 
+<<<<<<< HEAD
 pub use cautions::{
     ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, NOSE_BEHIND_DRIP, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES,
     SEAM_HOLLOWS, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
@@ -46,7 +68,24 @@ pub use levels::Levels;
 pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
 pub use rake::{Rake, RakeEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeVent, VentOpening};
+=======
+pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
+pub use cautions::{
+    DRIP_CROSSES_SEAMS, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, PINNED_ALONG_SEAM, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
+    SCREWS_THROUGH_VALLEY, SKEW_END_WITHOUT_TRIM,
+};
+pub use covered_end::CoveredEnd;
+pub use folded::{DripEdge, FastenerRow, FoldedSheet};
+pub use headwall::Headwall;
+pub use hip::Hip;
+pub use levels::Levels;
+pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
+pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
+>>>>>>> junction-b
 pub use support::{SectionPoint, Support};
 pub use top_side::{CapDrip, TopClosure, TopSide};
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, Datum, LayoutLine, TransitionLines, TransitionLinesOut};
+pub use valley::{SplashRib, Valley, ValleySide};
+pub use valley_hook::ValleyHook;
+pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};

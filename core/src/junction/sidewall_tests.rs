@@ -1,0 +1,239 @@
+use super::{
+    Bites, Counterflashing, DripEdge, FastenerRow, FoldedSheet, Levels, PanelSide, Side, Sidewall, SidewallFlange, SidewallFoot, WallCover, WallLeg, WallRule,
+};
+use crate::error::Error;
+use crate::panel::{Hold, Reach};
+use crate::pitch::Pitch;
+use crate::practice::junction as practice;
+use crate::record::{Calculation, Source};
+use crate::units::Length;
+use proptest::prelude::*;
+
+fn len(text: &str) -> Length {
+    Length::parse(text).unwrap()
+}
+
+fn row() -> FastenerRow {
+    FastenerRow { spacing: len("12\""), source: Source::CommonPractice }
+}
+
+fn raised() -> Sidewall {
+    Sidewall {
+        pitch: Pitch::parse("4:12").unwrap(),
+        sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+        levels: Levels { underlayment: len("1/16\""), seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() },
+        edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
+        edge_from_wall: len("1/2\""),
+        first_seam_from_wall: len("12\""),
+        flange: SidewallFlange::OnZ {
+            web_from_wall: len("3\""),
+            foot: len("2\""),
+            web_to_screws: len("1\""),
+            tape_width: len("7/8\""),
+            tape_beneath: len("1/16\""),
+            bites: Bites::Panel,
+            screws: row(),
+            cover: len("3/4\""),
+            rivets: row(),
+        },
+        drip: DripEdge { depth: len("3/4\""), hem: practice::STIFF_HEM },
+        wall: WallLeg {
+            leg: len("8\""),
+            stands_out: len("1/8\""),
+            upstand: WallRule::UFGS_UPSTAND,
+            fasteners: FastenerRow::UFGS_WALL_LEG,
+            fasteners_below_top: len("1\""),
+            cover: WallCover::Cladding { lap: len("6\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
+        },
+        foot: SidewallFoot::EndsAtEave,
+    }
+}
+
+fn on_pan() -> Sidewall {
+    Sidewall {
+        edge: PanelSide::Flat,
+        flange: SidewallFlange::OnPan { width: len("5\""), tape_width: len("1\""), edge_to_fasteners: len("1/2\""), bites: Bites::Panel, fasteners: row() },
+        drip: DripEdge { depth: Length::ZERO, hem: practice::STIFF_HEM },
+        ..raised()
+    }
+}
+
+fn paths(e: &Error) -> Vec<&str> {
+    std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect()
+}
+
+fn inches(l: Length) -> f64 {
+    l.mm() / 25.4
+}
+
+#[test]
+fn a_flashing_on_a_z_by_hand() {
+    let solved = raised().compute().unwrap();
+    let names: Vec<&str> = solved.trims.iter().map(|t| &*t.name).collect();
+    assert_eq!(names, ["Z", "sidewall flashing"]);
+    let at = |name: &str| -> Vec<(f64, f64)> { solved.trim(name).unwrap().corners.iter().map(|p| (inches(p.x), inches(p.z))).collect() };
+    // Flange at 1/16 + 1 3/4 + 1/16 = 1.875 in; web 3 in from the wall, 3/4 in of cover; leg 1/8 in out, 8 in up.
+    let expected = [(-3.75, 1.125), (-3.75, 1.875), (-0.125, 1.875), (-0.125, 9.875)];
+    for (got, want) in at("sidewall flashing").iter().zip(expected) {
+        assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?} {want:?}");
+    }
+    // The Z's lower face: one sheet below the tape under the flange, on the tape on the pan, its foot 1 in from the wall.
+    let expected = [(-3.726, 1.7885), (-3.0, 1.7885), (-3.0, 0.125), (-1.0, 0.125)];
+    for (got, want) in at("Z").iter().zip(expected) {
+        assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?} {want:?}");
+    }
+    let end = solved.end(Side::First).unwrap();
+    assert_eq!((end.reach, end.turn_up, end.hold), (Reach::HoldBack(len("1/2\"")), len("1 3/4\""), Hold::Slides));
+    let along: Vec<(&str, Length)> = solved.along.iter().map(|a| (&*a.name, a.from_line)).collect();
+    assert_eq!(
+        along,
+        [
+            ("tape under the Z", Length::inches_64(-128)),
+            ("screws of the Z", Length::inches_64(-128)),
+            ("rivets", Length::inches_64(-216)),
+            ("leg fasteners", Length::inches_64(568))
+        ]
+    );
+}
+
+#[test]
+fn a_flashing_on_the_pan_by_hand() {
+    let solved = on_pan().compute().unwrap();
+    let flashing = solved.trim("sidewall flashing").unwrap();
+    let got: Vec<(f64, f64)> = flashing.corners.iter().map(|p| (inches(p.x), inches(p.z))).collect();
+    for (got, want) in got.iter().zip([(-5.125, 0.125), (-0.125, 0.125), (-0.125, 8.125)]) {
+        assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
+    }
+    assert!((flashing.profile.bends[0].angle.degrees() - 90.0).abs() < 1e-9);
+    let along: Vec<(&str, Length)> = solved.along.iter().map(|a| (&*a.name, a.from_line)).collect();
+    assert_eq!(
+        along,
+        [("tape under the flange", Length::inches_64(-296)), ("fasteners of the flange", Length::inches_64(-296)), ("leg fasteners", Length::inches_64(456))]
+    );
+}
+
+#[test]
+fn what_misses_its_support_is_refused_by_how_much() {
+    let mut s = raised();
+    s.edge = PanelSide::TurnedUp { height: len("1 1/2\"") };
+    s.edge_from_wall = len("1 1/2\"");
+    s.first_seam_from_wall = len("3\"");
+    s.wall.leg = len("5\"");
+    let e = s.compute().unwrap_err();
+    assert_eq!(paths(&e), ["flange.on-z.foot", "flange.on-z.web_from_wall", "edge.turned-up.height", "wall.leg", "wall.cover.cladding.clearance"]);
+    for (error, by) in std::iter::once(&e).chain(e.others()).zip(["12.7 mm", "19.05 mm", "6.35 mm", "30.1625 mm", "50.8 mm"]) {
+        assert!(error.message().ends_with(&format!("by {by}")), "{error}");
+    }
+    let mut s = raised();
+    s.edge = PanelSide::TurnedUp { height: len("2\"") };
+    assert_eq!(s.compute().unwrap_err().message(), "the panel's edge lifts the flashing by 4.7625 mm");
+}
+
+#[test]
+fn a_flange_on_the_pan_wants_a_flat_pan_and_no_drip() {
+    let s = Sidewall { edge: raised().edge, drip: raised().drip, ..on_pan() };
+    assert_eq!(paths(&s.compute().unwrap_err())[..2], ["drip.depth", "edge"]);
+    let s = Sidewall { edge_from_wall: len("4 1/2\""), first_seam_from_wall: len("5\""), ..on_pan() };
+    assert_eq!(paths(&s.compute().unwrap_err()), ["flange.on-pan.width", "flange.on-pan.tape_width"]);
+}
+
+#[test]
+fn pins_and_kick_outs_are_said() {
+    let numbers = |s: &Sidewall| s.compute().unwrap().cautions.iter().map(|c| c.code().number).collect::<Vec<_>>();
+    let mut s = on_pan();
+    assert!(numbers(&s).is_empty());
+    s.foot = SidewallFoot::DiesIntoWall { kick_out: None };
+    assert_eq!(numbers(&s), [6070]);
+    s.foot = SidewallFoot::DiesIntoWall { kick_out: Some(len("4\"")) };
+    if let SidewallFlange::OnPan { bites, .. } = &mut s.flange {
+        *bites = Bites::Structure;
+    }
+    assert_eq!(numbers(&s), [6072, 6071]);
+    let solved = s.compute().unwrap();
+    assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
+    assert!(solved.cautions[1].message().contains(&len("4\"").to_string()));
+    s.foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::ZERO) };
+    if let SidewallFlange::OnPan { bites, .. } = &mut s.flange {
+        *bites = Bites::Trim;
+    }
+    assert_eq!(paths(&s.compute().unwrap_err()), ["foot.dies-into-wall.kick_out", "flange.on-pan.bites"]);
+}
+
+#[test]
+fn a_counterflashing_follows_the_leg() {
+    let mut s = raised();
+    s.wall.cover = WallCover::Reglet(Counterflashing {
+        tongue: len("2\""),
+        rule: WallRule::UFGS_INTO_WALL,
+        above_leg: len("1\""),
+        face: len("5\""),
+        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        hem: practice::STIFF_HEM,
+        bead_width: len("1/4\""),
+        bead_depth: len("1/4\""),
+    });
+    let solved = s.compute().unwrap();
+    let got: Vec<(f64, f64)> = solved.trim("counterflashing").unwrap().corners.iter().map(|p| (inches(p.x), inches(p.z))).collect();
+    let bead = solved.along.last().unwrap();
+    assert!(bead.name == "reglet bead" && bead.side == Side::Second && (inches(bead.from_line) - 10.875).abs() < 1e-9);
+    s.wall.fasteners_below_top = len("4 1/2\"");
+    let e = s.compute().unwrap_err();
+    assert_eq!((e.path(), e.message()), ("wall.fasteners_below_top", "the leg's fasteners stand below what covers them by 12.7 mm"));
+    for (got, want) in got.iter().zip([(-0.149, 5.875), (-0.149, 10.875), (2.0, 10.875)]) {
+        assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
+    }
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_is_asked_is_read_back() {
+    for s in [raised(), on_pan()] {
+        let text = serde_json::to_string(&s).unwrap();
+        assert_eq!(serde_json::from_str::<Sidewall>(&text).unwrap(), s);
+        assert!(serde_json::from_str::<Sidewall>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
+    }
+}
+
+proptest! {
+    #[test]
+    fn corners_lie_on_their_supports(seam in 20_i32..80, out in 0_i32..12, leg in 300_i32..900, web in 70_i32..200) {
+        let mut s = raised();
+        s.levels = Levels { seam_height: Length::micrometres(seam * 1000), ..Levels::default() };
+        s.edge = PanelSide::TurnedUp { height: s.levels.seam_height };
+        s.wall.stands_out = Length::micrometres(out * 1000);
+        s.wall.leg = Length::micrometres(leg * 1000);
+        if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.flange {
+            *web_from_wall = Length::micrometres(web * 1000);
+        }
+        s.drip.depth = len("15 mm");
+        let solved = s.compute().unwrap();
+        let [foot, edge, bend, top] = solved.trim("sidewall flashing").unwrap().corners[..] else { panic!() };
+        prop_assert!((foot.z.mm() - f64::from(seam) + 15.0).abs() < 1e-6);
+        for p in [edge, bend] {
+            prop_assert!((p.z.mm() - f64::from(seam)).abs() < 1e-6);
+        }
+        for p in [bend, top] {
+            prop_assert!((p.x.mm() + f64::from(out)).abs() < 1e-6);
+        }
+        prop_assert!((top.z.mm() - bend.z.mm() - f64::from(leg)).abs() < 1e-6);
+    }
+
+    #[test]
+    fn explaining_computes_the_same(web in 10_i32..400, leg in 1_i32..400, edge in 0_i32..60) {
+        for mut s in [raised(), on_pan()] {
+            s.wall.leg = Length::micrometres(leg * 1000);
+            s.edge_from_wall = Length::micrometres(edge * 1000);
+            if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.flange {
+                *web_from_wall = Length::micrometres(web * 1000);
+            }
+            match (s.compute(), s.explain()) {
+                (Ok(out), Ok((same, sheet))) => {
+                    prop_assert_eq!(out, same);
+                    prop_assert!(sheet.steps().len() > 2);
+                }
+                (Err(a), Err(b)) => prop_assert_eq!(a, b),
+                (a, b) => prop_assert!(false, "{:?} {:?}", a, b),
+            }
+        }
+    }
+}

@@ -1,0 +1,340 @@
+//! The open valley: a pan under both planes, which the panels' skew ends hook.
+
+use super::cautions;
+use super::covered_end::{meets_seams, skew_caution};
+use super::folded::{FoldedSheet, along, at_least, hem, trim};
+use super::parts::{Side, SideEnd, Solved};
+use super::support::{SectionPoint, Support};
+use super::valley_hook::{Receiver, ValleyHook, add_receivers};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::panel::PanelEnd;
+use crate::pitch::{Corner, CornerSide, Pitch, SlopeRule};
+use crate::practice::junction as practice;
+use crate::record::{Calculation, Caution, Recorder, Source, Step};
+use crate::trim::{BendRule, Direction};
+use crate::units::{Angle, Length};
+
+/// A folded rib along the centreline, over which water that crosses from one side drops.
+///
+/// ```
+/// use seamwright::junction::SplashRib;
+/// use seamwright::units::Length;
+/// let rib = SplashRib { height: Length::inches(1), half_width: Length::parse("1/4\"")? };
+/// assert!(rib.height > rib.half_width);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct SplashRib {
+    /// From the centreline of the pan up to the rib's top, in the section.
+    pub height: Length,
+    /// From the centreline to the rib's foot, along the pan, on each side.
+    pub half_width: Length,
+}
+
+/// One side of a valley. Distances are along the plane, square to the valley.
+///
+/// ```
+/// use seamwright::junction::{ValleyHook, ValleySide};
+/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::units::Length;
+/// let side = ValleySide {
+///     leg: Length::inches(10),
+///     least_leg: practice::VALLEY_LEG_LEAST,
+///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     hook: ValleyHook::ReceiverFold { depth: Length::parse("1 1/2\"")?, opening: Length::parse("1/8\"")? },
+///     gap: Length::parse("1/4\"")?,
+///     fold: practice::END_FOLD,
+///     least_engagement: Length::parse("3/8\"")?,
+///     field_trim: panel::SKEW_FIELD_TRIM,
+/// };
+/// assert!(side.fold > side.gap);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ValleySide {
+    /// How far the pan reaches from its centreline.
+    pub leg: Length,
+    /// How far it must.
+    pub least_leg: Length,
+    /// How far it must reach beyond what the panels hook.
+    pub least_beyond: Length,
+    /// What the panels hook.
+    pub hook: ValleyHook,
+    /// From the panels' nose up to the front of what they hook, at the laying temperature.
+    pub gap: Length,
+    /// The fold of the panels' ends.
+    pub fold: Length,
+    /// How much of the fold must be engaged at the laying temperature.
+    pub least_engagement: Length,
+    /// Left on for a cut on the roof.
+    pub field_trim: Length,
+}
+
+/// An open valley.
+///
+/// The section lies square to the valley; each plane rises from the line at its backing angle. The pan lies `bed` above both decks, so its centreline lies `bed / cos(bend/2)`
+/// above the line. Widths are measured from that centreline. The height of a screw above the flow line is measured in the section, square to the flow line's
+/// own slope: it is a little less than the plumb height.
+///
+/// ```
+/// use seamwright::junction::{FastenerRow, FoldedSheet, Valley, ValleyHook, ValleySide};
+/// use seamwright::pitch::{Corner, Pitch, SlopeRule};
+/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::trim::{BendRule, NeutralFactor};
+/// use seamwright::units::{Angle, Length};
+/// let side = ValleySide {
+///     leg: Length::inches(12),
+///     least_leg: practice::VALLEY_LEG_LEAST,
+///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     hook: ValleyHook::OffsetCleat {
+///         width: practice::CLEAT_WIDTH,
+///         tongue: Length::parse("1 1/4\"")?,
+///         tape_width: Length::parse("1 1/2\"")?,
+///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///         screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
+///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+///     },
+///     gap: Length::parse("1/4\"")?,
+///     fold: practice::END_FOLD,
+///     least_engagement: Length::parse("3/8\"")?,
+///     field_trim: panel::SKEW_FIELD_TRIM,
+/// };
+/// let p = Pitch::parse("6:12")?;
+/// let valley = Valley {
+///     corner: Corner { first: p, second: p, plan: Angle::SQUARE },
+///     sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+///     bed: Length::ZERO,
+///     open_width: practice::VALLEY_OPEN_WIDTH,
+///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     rib: None,
+///     edge_hem: practice::STIFF_HEM,
+///     first: side.clone(),
+///     second: side,
+///     minimum: SlopeRule::IBC_STANDING_SEAM,
+///     bend_rule: BendRule::neutral_axis(NeutralFactor::new(0.4)?),
+///     girth_limit: Some(Length::inches(48)),
+/// };
+/// let solved = valley.compute()?;
+/// assert_eq!(solved.ends[0].end.allowance()?, Length::inches(-2));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Valley {
+    /// The two planes.
+    pub corner: Corner,
+    /// The pan's sheet.
+    pub sheet: FoldedSheet,
+    /// From the decks to the underside of the pan, square to each: underlayment and membrane.
+    pub bed: Length,
+    /// From the panels' nose on one side to their nose on the other, along the pan.
+    pub open_width: Length,
+    /// How wide it must be.
+    pub least_open_width: Length,
+    /// A rib along the centreline.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub rib: Option<SplashRib>,
+    /// Width of the closed hems along the pan's edges, folded up against water; zero for raw edges.
+    pub edge_hem: Length,
+    /// Side 1.
+    pub first: ValleySide,
+    /// Side 2.
+    pub second: ValleySide,
+    /// The least slope that the valley itself may have.
+    pub minimum: SlopeRule,
+    /// The bend rule for the girth.
+    pub bend_rule: BendRule,
+    /// The widest blank that the pan may be folded from, if there is a limit.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub girth_limit: Option<Length>,
+}
+
+impl ValleySide {
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.leg.positive("leg"));
+        faults.keep(self.fold.positive("fold"));
+        for (path, length) in [
+            ("least_leg", self.least_leg),
+            ("least_beyond", self.least_beyond),
+            ("gap", self.gap),
+            ("least_engagement", self.least_engagement),
+            ("field_trim", self.field_trim),
+        ] {
+            faults.keep(length.not_negative(path));
+        }
+        self.hook.check(&mut faults);
+        faults.check()
+    }
+
+    /// One side, with the centreline of the pan this far up the slope from the line and half the open width.
+    fn solve<R: Recorder>(&self, r: &mut R, side: Side, seen: &CornerSide, centre: Length, half_open: Length) -> Result<Solved, Error> {
+        self.check()?;
+        meets_seams(seen.meeting(), "")?;
+        if seen.backing.degrees() <= 0.0 {
+            return Err(Error::new(ErrorKind::Impossible, "this plane does not rise from the valley, which holds no water")
+                .value_of(seen.backing)
+                .accepts("a backing angle of more than 0 deg")
+                .cured_by("a plane whose own water runs to the line"));
+        }
+        // From the centreline.
+        let front = (half_open + self.gap).length()?;
+        let reach = self.hook.reach();
+        let back = (front + reach).length()?;
+        r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.gap).gives(front));
+        let mut faults = Faults::default();
+        at_least(&mut faults, "leg", "the pan is too narrow", self.leg, self.least_leg, self.leg, "a wider pan")?;
+        let cure = "a wider pan, or a smaller open width";
+        at_least(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", self.leg, back + self.least_beyond, self.leg, cure)?;
+        at_least(
+            &mut faults,
+            "fold",
+            "the fold engages too little",
+            self.fold,
+            self.gap + self.least_engagement,
+            self.fold,
+            "a longer fold, or a smaller gap",
+        )?;
+        at_least(&mut faults, "fold", "the fold is longer than what it hooks", self.gap + self.hook.tongue(), self.fold, self.fold, "a shorter fold")?;
+        let from_line = (centre + front).length()?;
+        let (along, cautions) = self.hook.along(r, &mut faults, side, front, from_line, seen.backing)?;
+        faults.check()?;
+        let end = PanelEnd::hold_back(from_line).with_gap(self.gap).with_fold(self.fold).with_field_trim(self.field_trim);
+        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, cautions, ..Solved::default() };
+        solved.cautions.extend(skew_caution(seen.meeting(), self.field_trim));
+        Ok(solved)
+    }
+}
+
+impl Valley {
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        for (path, length) in [("bed", self.bed), ("least_open_width", self.least_open_width), ("edge_hem", self.edge_hem)] {
+            faults.keep(length.not_negative(path));
+        }
+        faults.keep(self.open_width.positive("open_width"));
+        if let Some(rib) = self.rib {
+            faults.keep(rib.height.positive("rib.height"));
+            faults.keep(rib.half_width.positive("rib.half_width"));
+        }
+        if let Some(limit) = self.girth_limit {
+            faults.keep(limit.positive("girth_limit"));
+        }
+        faults.check()
+    }
+
+    /// Cautions of the rib, and whether it leaves the water its way.
+    fn rib<R: Recorder>(&self, r: &mut R, faults: &mut Faults, half_open: Length) -> Result<Vec<Caution>, Error> {
+        let Some(rib) = self.rib else { return Ok(Vec::new()) };
+        r.step(|| Step::new("splash rib").with("half width", rib.half_width).gives(rib.height).source(Source::user()));
+        at_least(faults, "rib.half_width", "the rib fills the open width", half_open, rib.half_width, rib.half_width, "a narrower rib")?;
+        let mut out = vec![Caution::new(cautions::RIB_AND_SNOW, "rib", Source::CommonPractice).arg("height", rib.height)];
+        if rib.height < practice::SPLASH_RIB_LEAST {
+            let low = Caution::new(cautions::LOW_SPLASH_RIB, "rib.height", Source::CommonPractice);
+            out.push(low.arg("height", rib.height).arg("least", practice::SPLASH_RIB_LEAST));
+        }
+        Ok(out)
+    }
+}
+
+impl Calculation for Valley {
+    type Out = Solved;
+
+    fn title(&self) -> String {
+        format!("valley between {} and {}", self.corner.first, self.corner.second)
+    }
+
+    /// Refuses a valley that is too flat, too narrow or too wide for its sheet, or whose cleats stand in the water; all such faults at once.
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+        self.check()?;
+        let geometry = r.part(|| self.corner.title(), |r| self.corner.run(r).map_err(|e| e.under("corner")))?;
+        let (one, two) = (geometry.first, geometry.second);
+        let half_open = self.open_width.station(1, 2)?;
+        let mut faults = Faults::default();
+
+        let own = Pitch::from_angle(geometry.slope).map_err(|e| e.under("corner"))?;
+        let slope = self.minimum.check(&own);
+        r.step(|| Step::new("the valley's own slope").with("least", self.minimum.limit).gives(geometry.slope).source(self.minimum.source.clone()));
+        if !slope.passes() {
+            let short = self.minimum.limit.angle().degrees() - geometry.slope.degrees();
+            let error = Error::new(ErrorKind::Impossible, format!("the valley is too flat by {short:.3} deg")).at("minimum").value_of(geometry.slope);
+            faults.add(error.accepts(format!("{} or more ({})", self.minimum.limit, self.minimum.source)).cured_by("steeper planes, or another valley lining"));
+        }
+        let narrow = "the open width is too small";
+        at_least(&mut faults, "open_width", narrow, self.open_width, self.least_open_width, self.open_width, "a greater open width")?;
+
+        let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: self.bed };
+        let s2 = Support { rise: two.backing, height: self.bed };
+        let centre = s1.meets(&s2).map_err(|e| e.under("corner"))?;
+        let (a1, a2) = (along(&s1, centre)?, along(&s2, centre)?);
+        // Up the slope of side 1 is toward -x.
+        let up = ((-a1).length()?, a2);
+        r.step(|| {
+            let step = Step::new("centreline of the pan up each slope from the line").formula("bed tan((C1 + C2) / 2)");
+            step.with("bed", self.bed).with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
+        });
+        let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("minimum")).collect();
+        cautions.extend(self.rib(r, &mut faults, half_open)?);
+        let first = r.part(|| "side 1".into(), |r| self.first.solve(r, Side::First, &one, up.0, half_open));
+        let first = faults.keep(first.map_err(|e| e.under("first")));
+        let second = r.part(|| "side 2".into(), |r| self.second.solve(r, Side::Second, &two, up.1, half_open));
+        let second = faults.keep(second.map_err(|e| e.under("second")));
+        faults.check()?;
+
+        let pan = self.pan((s1, a1), (s2, a2), centre, half_open)?;
+        let girth = pan.profile.girth(&self.bend_rule).map_err(|e| e.under("valley pan"))?;
+        r.step(|| Step::new("girth of the pan").formula("sum of the flat parts and the bends").gives(girth));
+        if let Some(limit) = self.girth_limit
+            && girth > limit
+        {
+            let error = Error::new(ErrorKind::Impossible, format!("the pan is too wide for its sheet by {}", (girth - limit).length()?)).at("girth_limit");
+            return Err(error.value_of(limit).accepts(format!("{girth} or more")).cured_by("shorter legs, or a wider sheet"));
+        }
+        let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
+        for (prefix, side, asked) in [("first", first, &self.first), ("second", second, &self.second)] {
+            if let Some(side) = side {
+                solved.along.extend(side.along);
+                solved.ends.extend(side.ends);
+                solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
+            }
+            let height = asked.hook.stands_up(self.sheet)?;
+            if height.is_positive() {
+                solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
+            }
+        }
+        Ok(solved)
+    }
+}
+
+impl Valley {
+    /// The pan, from the edge of side 1 to that of side 2; each side's support with the centreline's place along it.
+    fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<super::JunctionTrim, Error> {
+        let receiver = |side: &ValleySide| -> Result<Option<Receiver>, Error> {
+            let ValleyHook::ReceiverFold { depth, opening } = side.hook else { return Ok(None) };
+            let front = (half_open + side.gap).length()?;
+            Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.sheet)? }))
+        };
+        let (r1, r2) = (receiver(&self.first)?, receiver(&self.second)?);
+        // Where the walk along the pan itself starts and ends: at its edges, or at the backs of its receiver folds.
+        let (out1, out2) = (r1.map_or(self.first.leg, |r| r.back), r2.map_or(self.second.leg, |r| r.back));
+        let start = one.0.point((one.1 - out1).length()?)?;
+        let end = two.0.point((two.1 + out2).length()?)?;
+        let mut legs = Vec::with_capacity(4);
+        match self.rib {
+            None => legs.push(("leg 1", centre)),
+            Some(rib) => {
+                legs.push(("leg 1", one.0.point((one.1 - rib.half_width).length()?)?));
+                legs.push(("rib 1", SectionPoint { x: centre.x, z: (centre.z + rib.height).length()? }));
+                legs.push(("rib 2", two.0.point((two.1 + rib.half_width).length()?)?));
+            }
+        }
+        legs.push(("leg 2", end));
+        // A receiver's outer part carries the hem of its side; the back of a receiver is no edge.
+        let edge = |r: Option<Receiver>| if r.is_some() { hem(Length::ZERO, Direction::Up) } else { hem(self.edge_hem, Direction::Up) };
+        let pan = trim("valley pan", self.sheet, start, &legs, (edge(r1), edge(r2)))?;
+        add_receivers(pan, (one, r1), (two, r2), hem(self.edge_hem, Direction::Up))
+    }
+}

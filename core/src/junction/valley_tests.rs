@@ -1,0 +1,293 @@
+use super::{FastenerRow, FoldedSheet, SectionPoint, Side, SplashRib, Valley, ValleyHook, ValleySide};
+use crate::error::{Error, ErrorKind};
+use crate::num;
+use crate::panel::{Hold, Reach};
+use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
+use crate::practice::junction as practice;
+use crate::record::{Calculation, Source};
+use crate::trim::{BendRule, Face, LegEnd, NeutralFactor, Part, Placement, Point};
+use crate::units::{Angle, Length};
+use proptest::prelude::*;
+
+fn len(text: &str) -> Length {
+    Length::parse(text).unwrap()
+}
+
+fn cleat() -> ValleyHook {
+    ValleyHook::OffsetCleat {
+        width: practice::CLEAT_WIDTH,
+        tongue: len("1 1/4\""),
+        tape_width: len("1 1/2\""),
+        screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+        screws: FastenerRow { spacing: len("12\""), source: Source::CommonPractice },
+        least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+    }
+}
+
+fn receiver() -> ValleyHook {
+    ValleyHook::ReceiverFold { depth: len("1 1/2\""), opening: len("1/8\"") }
+}
+
+fn side(hook: ValleyHook) -> ValleySide {
+    ValleySide {
+        leg: len("12\""),
+        least_leg: practice::VALLEY_LEG_LEAST,
+        least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+        hook,
+        gap: len("1/4\""),
+        fold: practice::END_FOLD,
+        least_engagement: len("3/8\""),
+        field_trim: len("2\""),
+    }
+}
+
+fn valley(first: &str, second: &str) -> Valley {
+    Valley {
+        corner: Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE },
+        sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+        bed: len("1/8\""),
+        open_width: practice::VALLEY_OPEN_WIDTH,
+        least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+        rib: None,
+        edge_hem: practice::STIFF_HEM,
+        first: side(cleat()),
+        second: side(cleat()),
+        minimum: SlopeRule::IBC_STANDING_SEAM,
+        bend_rule: BendRule::neutral_axis(NeutralFactor::MIDDLE),
+        girth_limit: None,
+    }
+}
+
+fn paths(e: &Error) -> Vec<&str> {
+    std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect()
+}
+
+/// Height above a plane through the origin that rises at so many degrees toward +x.
+fn above(p: SectionPoint, rise: f64) -> f64 {
+    p.z.mm() * num::cos_deg(rise) - p.x.mm() * num::sin_deg(rise)
+}
+
+fn distance(a: SectionPoint, b: SectionPoint) -> f64 {
+    num::hypot(b.x.mm() - a.x.mm(), b.z.mm() - a.z.mm())
+}
+
+#[test]
+fn a_square_valley_by_hand() {
+    // Two planes of 6:12: the bend is acos(4/5); the sine of each half is sqrt(0.1).
+    let v = valley("6:12", "6:12");
+    let solved = v.compute().unwrap();
+    let [edge1, centre, edge2] = solved.trims[0].corners[..] else { panic!() };
+    let half = num::acos_deg(0.8) / 2.0;
+    assert!(centre.x.pm().abs() <= 2 && (centre.z.mm() - 25.4 / 8.0 / num::cos_deg(half)).abs() < 1e-9);
+    assert!((distance(edge1, centre) - 12.0 * 25.4).abs() < 1e-9 && (distance(centre, edge2) - 12.0 * 25.4).abs() < 1e-9);
+    assert!((solved.trims[0].profile.bends[0].angle.degrees() - 2.0 * half).abs() < 1e-9);
+    // Cleat front: 3 in + 1/4 in from the centreline, and that bed tan(half) from the line.
+    let front = 3.25 * 25.4 + 25.4 / 8.0 * num::tan_deg(half);
+    for s in [Side::First, Side::Second] {
+        let end = solved.end(s).unwrap();
+        let Reach::HoldBack(reach) = end.reach else { panic!() };
+        assert!((reach.mm() - front).abs() < 1e-9);
+        assert_eq!((end.gap, end.fold, end.hold), (len("1/4\""), len("1\""), Hold::Slides));
+        let along: Vec<f64> = solved.along.iter().filter(|a| a.side == s).map(|a| a.from_line.mm() - front).collect();
+        for (got, inches) in along.iter().zip([2.75, 0.0, 3.0]) {
+            assert!((got - inches * 25.4).abs() < 1e-9);
+        }
+    }
+    // The screws lie 6.25 in from the centreline: 6.25 sqrt(0.1) = 1.976 in above the flow line.
+    let height = 6.25 * 25.4 * 0.1_f64.sqrt();
+    let said = &solved.cautions[0];
+    let told = Length::parse(&said.arguments()[0].1).unwrap();
+    assert!(said.code().number == 6061 && (told.mm() - height).abs() < 1e-6, "{said}");
+}
+
+#[test]
+fn screws_in_the_water_are_refused_by_how_much() {
+    let mut v = valley("1:12", "1:12");
+    let e = v.compute().unwrap_err();
+    assert_eq!(paths(&e), ["first.hook.offset-cleat.least_screw_height", "second.hook.offset-cleat.least_screw_height"]);
+    // Normals (-1, 0, 12) and (0, -1, 12): cosine of the bend 144/145, so the sine of each half is sqrt(1/290).
+    let short = 0.75 * 25.4 - 6.25 * 25.4 * (1.0_f64 / 290.0).sqrt();
+    let by: f64 = e.message().rsplit(" by ").next().unwrap().trim_end_matches(" mm").parse().unwrap();
+    assert!((by - short).abs() < 1e-6, "{e}");
+    assert!(e.cure().unwrap().contains("receiver"));
+    v.first.hook = receiver();
+    v.second.hook = receiver();
+    assert!(v.compute().unwrap().along.is_empty());
+}
+
+#[test]
+fn a_receiver_fold_is_three_layers() {
+    let mut v = valley("6:12", "6:12");
+    v.first.hook = receiver();
+    let solved = v.compute().unwrap();
+    let pan = &solved.trims[0];
+    assert_eq!(pan.profile.legs.iter().map(|l| &*l.name).collect::<Vec<_>>(), ["outer part 1", "return 1", "leg 1", "leg 2"]);
+    assert_eq!(pan.corners.len(), pan.profile.legs.len() + 1);
+    assert_eq!((pan.profile.legs[1].length, pan.profile.legs[1].start), (len("1 1/2\""), LegEnd::OuterTangent));
+    // It opens 1/8 in and its outer part lies two sheets and the opening higher.
+    assert_eq!(pan.profile.bends[1].inside_radius, len("1/16\""));
+    let c1 = v.corner.compute().unwrap().first.backing.degrees();
+    for p in &pan.corners[..2] {
+        assert!((above(*p, -c1) - 25.4 * (0.25 + 0.048)).abs() < 1e-6);
+    }
+    assert!((above(pan.corners[2], -c1) - 25.4 / 8.0).abs() < 1e-6);
+    let said: Vec<(u16, &str)> = solved.cautions.iter().map(|c| (c.code().number, c.subject())).collect();
+    assert_eq!(said, [(6060, "first.hook"), (6061, "second.hook")]);
+    // The flat pan takes twice the fold's depth more than one with a cleat, less what its two folds save.
+    let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&v.bend_rule).unwrap().mm();
+    let more = girth(&v) - girth(&valley("6:12", "6:12"));
+    let (t, k) = (0.024 * 25.4, NeutralFactor::MIDDLE.value());
+    let allowance = |r: f64| std::f64::consts::PI * (r + k * t) - 2.0 * (r + t);
+    assert!((more - (2.0 * 38.1 + allowance(0.0) + allowance(25.4 / 16.0))).abs() < 1e-6, "{more}");
+}
+
+#[test]
+fn a_rib_bends_by_geometry() {
+    let mut v = valley("4:12", "8:12");
+    v.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
+    let solved = v.compute().unwrap();
+    let pan = &solved.trims[0];
+    let [_, foot1, top, foot2, _] = pan.corners[..] else { panic!() };
+    let g = v.corner.compute().unwrap();
+    for (rise, foot) in [(-g.first.backing.degrees(), foot1), (g.second.backing.degrees(), foot2)] {
+        assert!((above(foot, rise) - 25.4 / 8.0).abs() < 1e-6);
+    }
+    // Up, down and up again leave the bend of the valley.
+    let [a, b, c] = [0, 1, 2].map(|i| pan.profile.bends[i].angle.degrees());
+    let bend = BendAt::Valley(v.corner).compute().unwrap().bend.degrees();
+    assert!((a - b + c - bend).abs() < 1e-6);
+    assert!(a > 45.0 && c > 45.0 && top.z > foot1.z && top.z > foot2.z);
+    let numbers: Vec<u16> = solved.cautions.iter().map(|c| c.code().number).collect();
+    assert_eq!(numbers, [6063, 6061, 6061]);
+    v.rib = Some(SplashRib { height: len("1/2\""), half_width: len("1/4\"") });
+    assert_eq!(v.compute().unwrap().cautions[1].code().number, 6062);
+    v.rib = Some(SplashRib { height: len("1\""), half_width: len("4\"") });
+    assert_eq!(v.compute().unwrap_err().path(), "rib.half_width");
+}
+
+#[test]
+fn widths_are_refused_by_how_much() {
+    let mut v = valley("6:12", "6:12");
+    v.open_width = len("3\"");
+    v.first.leg = len("9\"");
+    v.second.leg = len("7\"");
+    let e = v.compute().unwrap_err();
+    // 1 1/2 + 1/4 + 3 1/2 + 4 in = 9 1/4 in.
+    assert_eq!(paths(&e), ["open_width", "first.leg", "second.leg", "second.leg"]);
+    assert!(e.message().ends_with("by 25.4 mm") && e.others()[0].message().ends_with("by 6.35 mm"), "{e}");
+    let mut v = valley("6:12", "6:12");
+    v.first.fold = len("1/2\"");
+    v.second.fold = len("2\"");
+    let e = v.compute().unwrap_err();
+    assert_eq!(paths(&e), ["first.fold", "second.fold"]);
+    assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 12.7 mm"), "{e}");
+}
+
+#[test]
+fn slope_and_girth_have_limits() {
+    let mut v = valley("6:12", "6:12");
+    // A square valley of 6:12 rises 6 in 12 sqrt 2: 4.243 in 12.
+    v.minimum = SlopeRule::given("valleys", Pitch::parse("4.2:12").unwrap(), Source::user());
+    assert!(v.compute().is_ok());
+    v.minimum = SlopeRule::given("valleys", Pitch::parse("4.3:12").unwrap(), Source::user());
+    assert_eq!(v.compute().unwrap_err().path(), "minimum");
+    let mut v = valley("6:12", "6:12");
+    let girth = v.compute().unwrap().trims[0].profile.girth(&v.bend_rule).unwrap();
+    v.girth_limit = Some(girth);
+    assert!(v.compute().is_ok());
+    v.girth_limit = Some((girth - len("1\"")).length().unwrap());
+    let e = v.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "girth_limit"));
+    assert!(e.message().ends_with("by 25.4 mm"), "{e}");
+}
+
+#[test]
+fn a_plane_that_falls_from_the_line_makes_no_valley() {
+    let mut v = valley("2:12", "12:12");
+    v.corner.plan = Angle::parse("130 deg").unwrap();
+    let e = v.compute().unwrap_err();
+    assert_eq!(e.path(), "first");
+    assert!(e.message().contains("holds no water"), "{e}");
+    v.open_width = len("-1\"");
+    assert_eq!(v.compute().unwrap_err().path(), "open_width");
+}
+
+#[test]
+fn a_pan_folded_from_its_flat_lies_on_its_corners() {
+    let mut v = valley("5:12", "9:12");
+    v.edge_hem = Length::ZERO;
+    v.second.leg = len("14\"");
+    for hooks in [[cleat(), cleat()], [receiver(), cleat()], [cleat(), receiver()], [receiver(), receiver()]] {
+        let [first, second] = hooks;
+        v.first.hook = first;
+        v.second.hook = second;
+        let solved = v.compute().unwrap();
+        let (pan, start) = (&solved.trims[0], solved.trims[0].corners[0]);
+        let heading = Angle::degrees_from(-v.corner.compute().unwrap().first.backing.degrees()).unwrap();
+        let at = Point { x: start.x, y: start.z };
+        let placement = Placement { leg: Part::Body(0), face: Face::Lower, at, heading };
+        // The pen folds leg by leg and bend by bend; it knows nothing of the supports.
+        let outline = pan.profile.unfold(&v.bend_rule).unwrap().outline_at(&placement).unwrap();
+        let to = outline.face(Face::Lower).last().unwrap().to;
+        let end = pan.corners[pan.corners.len() - 1];
+        assert!((to.x.mm() - end.x.mm()).abs() < 1e-6 && (to.y.mm() - end.z.mm()).abs() < 1e-6, "{to:?} {end:?}");
+    }
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_is_asked_is_read_back() {
+    let mut v = valley("6:12", "8:12");
+    v.second.hook = receiver();
+    v.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
+    let text = serde_json::to_string(&v).unwrap();
+    assert_eq!(serde_json::from_str::<Valley>(&text).unwrap(), v);
+    assert!(serde_json::from_str::<Valley>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
+}
+
+proptest! {
+    #[test]
+    fn the_pans_corners_lie_on_their_supports(a in 24_i32..160, b in 24_i32..160, plan in 60.0_f64..120.0, bed in 0_i32..40, leg in 300_i32..900) {
+        let pitch = |n: i32| Pitch::in_twelve(Length::inches_64(n * 8)).unwrap();
+        let mut v = valley("6:12", "6:12");
+        v.corner = Corner { first: pitch(a), second: pitch(b), plan: Angle::degrees_from(plan).unwrap() };
+        v.bed = Length::micrometres(bed * 1000);
+        v.first.leg = Length::micrometres(leg * 1000);
+        v.second.hook = receiver();
+        v.first.hook = receiver();
+        if let Ok(solved) = v.compute() {
+            let g = v.corner.compute().unwrap();
+            let (c1, c2) = (-g.first.backing.degrees(), g.second.backing.degrees());
+            let [edge1, front1, back1, centre, back2, front2, edge2] = solved.trims[0].corners[..] else { panic!() };
+            let raised = f64::from(bed) + 25.4 * (0.125 + 0.048);
+            for (p, rise, height) in [(edge1, c1, raised), (front1, c1, raised), (front2, c2, raised), (edge2, c2, raised)] {
+                prop_assert!((above(p, rise) - height).abs() < 1e-6);
+            }
+            for (p, rise) in [(back1, c1), (centre, c1), (centre, c2), (back2, c2)] {
+                prop_assert!((above(p, rise) - f64::from(bed)).abs() < 1e-6);
+            }
+            prop_assert!((distance(back1, centre) - 4.75 * 25.4).abs() < 1e-6 && (distance(centre, back2) - 4.75 * 25.4).abs() < 1e-6);
+            prop_assert!((distance(edge1, front1) - (f64::from(leg) - 3.25 * 25.4)).abs() < 1e-6);
+        } else {
+            // Only the plan angle can turn a side's water away here.
+            let g = v.corner.compute().unwrap();
+            prop_assert!(g.first.backing.degrees() <= 0.0 || g.second.backing.degrees() <= 0.0);
+        }
+    }
+
+    #[test]
+    fn explaining_computes_the_same(a in 1_i32..200, leg in 100_i32..500, open in 50_i32..300) {
+        let mut v = valley("6:12", "6:12");
+        v.corner.first = Pitch::in_twelve(Length::inches_64(a * 8)).unwrap();
+        v.first.leg = Length::micrometres(leg * 1000);
+        v.open_width = Length::micrometres(open * 1000);
+        match (v.compute(), v.explain()) {
+            (Ok(out), Ok((same, sheet))) => {
+                prop_assert_eq!(out, same);
+                prop_assert!(sheet.steps().len() > 10);
+            }
+            (Err(a), Err(b)) => prop_assert_eq!(a, b),
+            (a, b) => prop_assert!(false, "{:?} {:?}", a, b),
+        }
+    }
+}
