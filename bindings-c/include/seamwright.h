@@ -9,7 +9,7 @@
  * - Text goes in as a pointer and a length in bytes, UTF-8, without a NUL at its end.
  * - Text comes out in the caller's buffer, always ended by a NUL. `*needed`, which may be NULL if there is a buffer, is the size
  *   that holds all of it with the NUL, and is written too when the buffer is too small. A NULL buffer of capacity 0 asks for the
- *   size alone.
+ *   size alone. Arrays come out in the same way.
  * - Inputs are never changed or kept. Nothing is global: any call may run on any thread at any time.
  *
  * The library computes; it does not license. Structural spacing, loads, and fire and weather approvals belong to a licensed
@@ -42,6 +42,13 @@
  * may read it at the same time. Free it once, when none does.
  */
 typedef struct sw_error sw_error;
+
+/**
+ * The flat pattern of a trim. All stations are measured from the start edge, with the upper face up.
+ *
+ * It never changes, so threads may read it at the same time. Free it with `sw_flat_free`, once, when none does.
+ */
+typedef struct sw_flat sw_flat;
 
 /**
  * What every call that can fail returns: `SW_OK`, or one of the numbers below. Numbers never change their meaning; later
@@ -162,6 +169,103 @@ typedef struct {
      */
     sw_angle dihedral;
 } sw_corner;
+
+/**
+ * One row of the framing square, for two planes of one pitch over a square corner.
+ */
+typedef struct {
+    /**
+     * Length down the slope for each foot of common run.
+     */
+    sw_length common_per_foot;
+    /**
+     * Length of a hip or valley for each foot of common run.
+     */
+    sw_length hip_per_foot;
+    /**
+     * Level run of a hip or valley for each foot of common run; the trade says 17 in.
+     */
+    sw_length hip_run_per_foot;
+    /**
+     * The difference in length of two neighbouring jacks at the spacing.
+     */
+    sw_length jack_difference;
+    /**
+     * The figure to set against 12 in on the tongue for the side cut of a jack.
+     */
+    sw_length jack_side_cut;
+    /**
+     * The figure to set against 12 in on the tongue for the side cut of a hip or valley.
+     */
+    sw_length hip_side_cut;
+    /**
+     * Tangent of the backing angle, rise over hip length.
+     */
+    double backing_ratio;
+} sw_framing_row;
+
+/**
+ * The size of one bend.
+ */
+typedef struct {
+    /**
+     * Thickness of the sheet.
+     */
+    sw_length thickness;
+    /**
+     * Radius of the inside face.
+     */
+    sw_length inside_radius;
+    /**
+     * How far it is bent, from flat: 90 degrees is square, 180 a hem.
+     */
+    sw_angle angle;
+} sw_bend_size;
+
+/**
+ * Which way a bend turns, with the upper face up: one of the `SW_DIRECTION_` numbers.
+ */
+typedef int32_t sw_direction;
+
+/**
+ * A bend in the flat, or the fold of a hem.
+ */
+typedef struct {
+    /**
+     * The tangent line towards the start edge.
+     */
+    sw_length from;
+    /**
+     * The bend line, halfway between the tangent lines.
+     */
+    sw_length line;
+    /**
+     * The tangent line towards the end edge.
+     */
+    sw_length to;
+    /**
+     * How far, from flat.
+     */
+    sw_angle angle;
+    /**
+     * Which way.
+     */
+    sw_direction direction;
+} sw_flat_bend;
+
+/**
+ * The flat part of a leg, or of the return of a hem.
+ */
+typedef struct {
+    /**
+     * Where it starts.
+     */
+    sw_length from;
+    /**
+     * Where it ends.
+     */
+    sw_length to;
+} sw_flat_leg;
 
 /**
  * The call did what it says, and its outputs are written.
@@ -383,6 +487,16 @@ typedef struct {
  */
 #define SW_PITCH_ANGLE 2
 
+/**
+ * Closes on the upper face.
+ */
+#define SW_DIRECTION_UP 1
+
+/**
+ * Closes on the lower face.
+ */
+#define SW_DIRECTION_DOWN 2
+
 #ifdef __cplusplus
 extern "C" {
 #endif // __cplusplus
@@ -578,6 +692,11 @@ sw_status sw_pitch_angle(sw_pitch pitch, sw_angle *angle, sw_error **error);
 sw_status sw_pitch_ratio(sw_pitch pitch, double *ratio, sw_error **error);
 
 /**
+ * The rise in percent of the run.
+ */
+sw_status sw_pitch_percent(sw_pitch pitch, double *percent, sw_error **error);
+
+/**
  * True length down the slope for each unit of level run; also surface for each unit of plan area.
  */
 sw_status sw_pitch_slope_factor(sw_pitch pitch, double *factor, sw_error **error);
@@ -617,6 +736,138 @@ sw_status sw_pitch_corner(sw_pitch first,
                           sw_angle plan,
                           sw_corner *corner,
                           sw_error **error);
+
+/**
+ * The framing-square row of a pitch, with jacks at this spacing along the eave.
+ */
+sw_status sw_pitch_framing(sw_pitch pitch, sw_length spacing, sw_framing_row *row, sw_error **error);
+
+/**
+ * The nominal thickness of a gauge: `24 ga galvanized`, `16 oz copper`. A gauge without its system is refused.
+ */
+sw_status sw_metal_gauge_thickness(const char *gauge, size_t gauge_len, sw_length *thickness, sw_error **error);
+
+/**
+ * The weight that defines a gauge, as a number of a unit of mass for each area (`lb/ft2`, `kg/m2`); `SW_MISSING` for a gauge that no weight defines.
+ */
+sw_status sw_metal_gauge_weight(const char *gauge,
+                                size_t gauge_len,
+                                const char *unit,
+                                size_t unit_len,
+                                double *weight,
+                                sw_error **error);
+
+/**
+ * The number of the gauge of a system (`us-standard`, `galvanized`) whose thickness is nearest; for Brown and Sharpe 00, 000, 0000 are -1, -2, -3.
+ */
+sw_status sw_metal_nearest_gauge(const char *system,
+                                 size_t system_len,
+                                 sw_length thickness,
+                                 int32_t *number,
+                                 sw_error **error);
+
+/**
+ * The change of a length with a difference of temperature, positive for growth. The expansion and the difference are texts with a
+ * unit: `16.8e-6 /K`, `60 degF`.
+ */
+sw_status sw_movement_length_change(const char *expansion,
+                                    size_t expansion_len,
+                                    sw_length length,
+                                    const char *difference,
+                                    size_t difference_len,
+                                    sw_length *change,
+                                    sw_error **error);
+
+/**
+ * tan(A/2): from inside radius plus thickness to the outside setback. The angle is measured from flat.
+ */
+sw_status sw_trim_setback_factor(sw_angle angle, double *factor, sw_error **error);
+
+/**
+ * The compensation value v of DIN 6935, to be subtracted from the sum of the legs: to the outer tangents of the bend from 90 degrees
+ * from flat, to the outer corner below.
+ */
+sw_status sw_trim_din_compensation(sw_bend_size size,
+                                   sw_length *compensation,
+                                   sw_error **error);
+
+/**
+ * The bend allowance: the flat length between the two tangent lines. The rule is JSON: `{"neutral-axis":{"factor":0.4}}`, `"din-6935"`,
+ * `{"handbook":"soft-steel"}`, `"aviation"`, `{"deductions":{"rows":[...]}}` or `"sharp-corner"`.
+ */
+sw_status sw_trim_allowance(const char *rule,
+                            size_t rule_len,
+                            sw_bend_size size,
+                            sw_length *allowance,
+                            sw_error **error);
+
+/**
+ * The bend deduction: what two legs measured to the outer corner are together longer than their flat. The rule is as for `sw_trim_allowance`.
+ */
+sw_status sw_trim_deduction(const char *rule,
+                            size_t rule_len,
+                            sw_bend_size size,
+                            sw_length *deduction,
+                            sw_error **error);
+
+/**
+ * Unfolds a profile under a bend rule, both in one JSON object: `{"profile": {...}, "rule": "din-6935"}`. An error's path leads into
+ * the JSON: `pattern.profile.legs[1].length`.
+ */
+sw_status sw_flat_from_json(const char *pattern,
+                            size_t pattern_len,
+                            sw_flat **flat,
+                            sw_error **error);
+
+/**
+ * Frees a flat pattern; NULL is left alone.
+ */
+void sw_flat_free(sw_flat *flat);
+
+/**
+ * The width of the blank: the stretch-out.
+ */
+sw_status sw_flat_girth(const sw_flat *flat, sw_length *girth, sw_error **error);
+
+/**
+ * How many bends there are, folds of hems among them; 0 for NULL.
+ */
+size_t sw_flat_bend_count(const sw_flat *flat);
+
+/**
+ * How many flat parts there are, returns of hems among them: one more than the bends; 0 for NULL.
+ */
+size_t sw_flat_leg_count(const sw_flat *flat);
+
+/**
+ * One of the bends, counted from 0 at the start edge; `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_flat_bend_at(const sw_flat *flat, size_t index, sw_flat_bend *bend, sw_error **error);
+
+/**
+ * One of the flat parts, counted from 0 at the start edge; `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_flat_leg_at(const sw_flat *flat, size_t index, sw_flat_leg *leg, sw_error **error);
+
+/**
+ * The name of the rule of every bend that has none of its own.
+ */
+sw_status sw_flat_rule_name(const sw_flat *flat, char *buffer, size_t capacity, size_t *needed, sw_error **error);
+
+/**
+ * Stations at equal spaces, the fewest that keep each at or under the maximum on centre; the first and the last stand at the end distance.
+ *
+ * `stations` receives as many as `capacity` allows, each measured from the start of the run; `*needed` is how many there are, and
+ * is written too when the array is too small (`SW_BUFFER_TOO_SMALL`, no error). A NULL array of capacity 0 asks for the number alone.
+ * The path of a refused maximum is the core's: `rule.maximum`.
+ */
+sw_status sw_spacing_equal(sw_length run,
+                           sw_length end_distance,
+                           sw_length maximum,
+                           sw_length *stations,
+                           size_t capacity,
+                           size_t *needed,
+                           sw_error **error);
 
 #ifdef __cplusplus
 }  // extern "C"

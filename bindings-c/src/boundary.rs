@@ -193,3 +193,48 @@ impl TextOut {
         if end < text.len() { SW_BUFFER_TOO_SMALL } else { SW_OK }
     }
 }
+
+/// The caller's array for a list; checked before any work.
+pub(crate) struct ArrayOut<T> {
+    first: Option<NonNull<T>>,
+    capacity: usize,
+    needed: Option<Out<usize>>,
+}
+
+impl<T> ArrayOut<T> {
+    /// # Safety
+    /// `pointer` is NULL or valid for writing `capacity` objects, `needed` is NULL or valid for a write, both until `put`.
+    pub(crate) unsafe fn at(pointer: *mut T, capacity: usize, needed: *mut usize, name: &'static str) -> Result<ArrayOut<T>, Error> {
+        let first = NonNull::new(pointer);
+        match first {
+            None if capacity > 0 => return Err(null(name)),
+            None if needed.is_null() => return Err(null("needed")),
+            Some(p) if !p.is_aligned() => return Err(misaligned(name)),
+            _ => {}
+        }
+        if capacity.checked_mul(size_of::<T>()).is_none_or(|bytes| isize::try_from(bytes).is_err()) {
+            return Err(too_large("capacity", capacity, "elements"));
+        }
+        let needed = if needed.is_null() {
+            None
+        } else {
+            // SAFETY: the caller's promise.
+            Some(unsafe { Out::at(needed, "needed") }?)
+        };
+        Ok(ArrayOut { first, capacity, needed })
+    }
+
+    /// Writes the list, or as much of its beginning as fits.
+    pub(crate) fn put(self, list: impl ExactSizeIterator<Item = T>) -> sw_status {
+        let count = list.len();
+        if let Some(out) = self.needed {
+            out.put(count);
+        }
+        let Some(first) = self.first else { return SW_OK };
+        for (i, item) in list.take(self.capacity).enumerate() {
+            // SAFETY: `i` is less than `capacity`, valid by the promise made to `at`; aligned, as checked there.
+            unsafe { first.add(i).write(item) };
+        }
+        if count > self.capacity { SW_BUFFER_TOO_SMALL } else { SW_OK }
+    }
+}

@@ -9,10 +9,15 @@ compile_error!("the C interface turns a panic into a status, which needs panic =
 mod abi;
 pub mod angle;
 pub mod error;
+pub mod flat;
 pub mod length;
+pub mod metal;
+pub mod movement;
 pub mod pitch;
 pub mod quantity;
+pub mod spacing;
 pub mod status;
+pub mod trim;
 pub mod version;
 
 pub mod boundary;

@@ -9,7 +9,7 @@ use crate::length::sw_length;
 use crate::status::{SW_OK, sw_status};
 use core::ffi::c_char;
 use seamwright_core::error::{Error, ErrorKind};
-use seamwright_core::pitch::{Corner, CornerSide, Pitch};
+use seamwright_core::pitch::{Corner, CornerSide, Framing, Pitch};
 use seamwright_core::record::Calculation;
 use seamwright_core::units::{Angle, Length};
 
@@ -151,6 +151,19 @@ pub unsafe extern "C" fn sw_pitch_ratio(pitch: sw_pitch, ratio: *mut f64, error:
     }
 }
 
+/// The rise in percent of the run.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_pitch_percent(pitch: sw_pitch, percent: *mut f64, error: *mut *mut sw_error) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = Out::at(percent, "percent")?;
+            out.put(given(pitch, "pitch")?.percent());
+            Ok(SW_OK)
+        })
+    }
+}
+
 /// True length down the slope for each unit of level run; also surface for each unit of plan area.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn sw_pitch_slope_factor(pitch: sw_pitch, factor: *mut f64, error: *mut *mut sw_error) -> sw_status {
@@ -270,6 +283,48 @@ pub unsafe extern "C" fn sw_pitch_corner(first: sw_pitch, second: sw_pitch, plan
             let plan = Angle::degrees_from(plan.degrees).map_err(|e| e.at("plan"))?;
             let g = Corner { first: given(first, "first")?, second: given(second, "second")?, plan }.compute()?;
             out.put(sw_corner { first: g.first.into(), second: g.second.into(), slope: g.slope.into(), dihedral: g.dihedral.into() });
+            Ok(SW_OK)
+        })
+    }
+}
+
+/// One row of the framing square, for two planes of one pitch over a square corner.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[repr(C)]
+pub struct sw_framing_row {
+    /// Length down the slope for each foot of common run.
+    pub common_per_foot: sw_length,
+    /// Length of a hip or valley for each foot of common run.
+    pub hip_per_foot: sw_length,
+    /// Level run of a hip or valley for each foot of common run; the trade says 17 in.
+    pub hip_run_per_foot: sw_length,
+    /// The difference in length of two neighbouring jacks at the spacing.
+    pub jack_difference: sw_length,
+    /// The figure to set against 12 in on the tongue for the side cut of a jack.
+    pub jack_side_cut: sw_length,
+    /// The figure to set against 12 in on the tongue for the side cut of a hip or valley.
+    pub hip_side_cut: sw_length,
+    /// Tangent of the backing angle, rise over hip length.
+    pub backing_ratio: f64,
+}
+
+/// The framing-square row of a pitch, with jacks at this spacing along the eave.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_pitch_framing(pitch: sw_pitch, spacing: sw_length, row: *mut sw_framing_row, error: *mut *mut sw_error) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = Out::at(row, "row")?;
+            let found = Framing { pitch: given(pitch, "pitch")?, spacing: spacing.into() }.compute()?;
+            out.put(sw_framing_row {
+                common_per_foot: found.common_per_foot.into(),
+                hip_per_foot: found.hip_per_foot.into(),
+                hip_run_per_foot: found.hip_run_per_foot.into(),
+                jack_difference: found.jack_difference.into(),
+                jack_side_cut: found.jack_side_cut.into(),
+                hip_side_cut: found.hip_side_cut.into(),
+                backing_ratio: found.backing_ratio,
+            });
             Ok(SW_OK)
         })
     }

@@ -105,7 +105,7 @@ fn convert(quantity: sw_quantity, text: &str, unit: &str) -> Result<f64, Error> 
 }
 
 /// The unit of this symbol.
-fn named<U>(symbol: &str, units: impl Iterator<Item = (&'static str, U)> + Clone) -> Result<U, Error> {
+pub(crate) fn named<U>(symbol: &str, units: impl Iterator<Item = (&'static str, U)> + Clone) -> Result<U, Error> {
     units.clone().find(|(s, _)| *s == symbol).map(|(_, u)| u).ok_or_else(|| {
         let symbols: Vec<&str> = units.map(|(s, _)| s).collect();
         Error::new(ErrorKind::Unit, "not a unit of this quantity").at("unit").value_of(symbol).accepts(symbols.join(", "))

@@ -17,7 +17,7 @@ outcome() {
     fi
 }
 
-outcome "8 passed, 0 failed, 1 deviating, 1 not in C" <<'LINES'
+outcome "10 passed, 0 failed, 1 deviating" <<'LINES'
 units.length.parse|feet|text=12'-3 5/8"|>length=3749.675 mm
 units.length.parse|escaped|text=5%20mm|>length=5 mm
 units.length.parse|within|text=1 in|>length=25 mm|~length=0.5 mm
@@ -26,10 +26,11 @@ units.length.format|text|length=92.075 mm|format=in/32|>text=3 5/8"
 units.convert|print_is_wrong|quantity=mass|value=1 lb|unit=g|>value=454|~value=0.1|!
 pitch.corner|square|first=12:12|second=12:12|plan=90 deg|>dihedral=120 deg|>plan_first=45 deg|~dihedral=0.000001 deg
 pitch.at_least|exact|pitch=1:48|minimum=1/4:12|>passes=true
-trim.girth|elsewhere|profile=x|>girth=1 mm
+trim.allowance|factor|rule=neutral-axis 0.5|thickness=2 mm|inside_radius=1 mm|angle=180 deg|>allowance=6.283185307180 mm
+trim.setback_factor|refused_hem|angle=180 deg|>refused=out of range
 LINES
 
-outcome "0 passed, 14 failed, 1 deviating, 0 not in C" <<'LINES'
+outcome "0 passed, 16 failed, 1 deviating" <<'LINES'
 units.length.parse|off_by_one|text=5 mm|>length=5.000000001 mm
 units.length.parse|outside|text=1 in|>length=25 mm|~length=0.3 mm
 units.length.parse|bare_expectation|text=5 mm|>length=5
@@ -43,5 +44,7 @@ units.convert|matches_but_declared_wrong|quantity=length|value=1 ft|unit=mm|>val
 units.convert|no_quantity|quantity=cost|value=1 ft|unit=mm|>value=304.8
 pitch.angle|other_unit|pitch=12:12|>angle=45 rad
 pitch.at_least|fails|pitch=1:49|minimum=1/4:12|>passes=true
+trim.girth|no_operation|profile=x|>girth=1 mm
+trim.deduction|no_rule|rule=guess|thickness=1 mm|inside_radius=1 mm|angle=90 deg|>deduction=1 mm
 no bar in this line
 LINES

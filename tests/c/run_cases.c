@@ -107,6 +107,12 @@ static sw_status pitch_in(test_case *c, const char *key, sw_pitch *p)
     return sw_pitch_parse(text, strlen(text), p, &c->error);
 }
 
+static sw_status angle_in(test_case *c, const char *key, sw_angle *angle)
+{
+    const char *text = input(c, key);
+    return sw_convert(SW_QUANTITY_ANGLE, text, strlen(text), "deg", 3, &angle->degrees, &c->error);
+}
+
 static sw_status number_in(test_case *c, const char *key, unsigned long most, uint32_t *n)
 {
     const char *text = input(c, key);
@@ -232,13 +238,12 @@ static sw_status pitch_slope_factor(test_case *c)
 
 static sw_status pitch_corner(test_case *c)
 {
-    const char *text = input(c, "plan");
     sw_pitch first, second;
     sw_angle plan;
     sw_corner corner;
     TRY(pitch_in(c, "first", &first));
     TRY(pitch_in(c, "second", &second));
-    TRY(sw_convert(SW_QUANTITY_ANGLE, text, strlen(text), "deg", 3, &plan.degrees, &c->error));
+    TRY(angle_in(c, "plan", &plan));
     TRY(sw_pitch_corner(first, second, plan, &corner, &c->error));
     put_number(c, "plan_first", corner.first.plan.degrees, "deg");
     put_number(c, "plan_second", corner.second.plan.degrees, "deg");
@@ -251,6 +256,130 @@ static sw_status pitch_corner(test_case *c)
     put_number(c, "factor", corner.first.length_factor, "");
     put_number(c, "factor_first", corner.first.length_factor, "");
     return put_number(c, "factor_second", corner.second.length_factor, "");
+}
+
+static sw_status pitch_percent(test_case *c)
+{
+    sw_pitch p;
+    double percent;
+    TRY(pitch_in(c, "pitch", &p));
+    TRY(sw_pitch_percent(p, &percent, &c->error));
+    return put_number(c, "percent", percent, "");
+}
+
+static sw_status pitch_slope_length(test_case *c)
+{
+    sw_pitch p;
+    sw_length run, length;
+    TRY(pitch_in(c, "pitch", &p));
+    TRY(length_in(c, "run", &run));
+    TRY(sw_pitch_slope_length(p, run, &length, &c->error));
+    return put_length(c, "length", length);
+}
+
+static sw_status pitch_framing(test_case *c)
+{
+    sw_pitch p;
+    sw_length spacing;
+    sw_framing_row row;
+    TRY(pitch_in(c, "pitch", &p));
+    TRY(length_in(c, "spacing", &spacing));
+    TRY(sw_pitch_framing(p, spacing, &row, &c->error));
+    put_length(c, "common_per_foot", row.common_per_foot);
+    put_length(c, "hip_per_foot", row.hip_per_foot);
+    put_length(c, "hip_run_per_foot", row.hip_run_per_foot);
+    put_length(c, "jack_difference", row.jack_difference);
+    put_length(c, "jack_side_cut", row.jack_side_cut);
+    return put_length(c, "hip_side_cut", row.hip_side_cut);
+}
+
+static sw_status metal_gauge(test_case *c)
+{
+    const char *gauge = input(c, "gauge");
+    sw_length thickness;
+    double weight;
+    sw_status status;
+    TRY(sw_metal_gauge_thickness(gauge, strlen(gauge), &thickness, &c->error));
+    put_length(c, "thickness", thickness);
+    /* A gauge that no weight defines has the one output alone. */
+    status = sw_metal_gauge_weight(gauge, strlen(gauge), "lb/ft2", 6, &weight, NULL);
+    return status == SW_MISSING ? SW_OK : status != SW_OK ? status : put_number(c, "weight", weight, "lb/ft2");
+}
+
+static sw_status metal_nearest_gauge(test_case *c)
+{
+    const char *system = input(c, "system"), *gauge = input(c, "gauge");
+    sw_length thickness;
+    int32_t number;
+    TRY(sw_metal_gauge_thickness(gauge, strlen(gauge), &thickness, &c->error));
+    TRY(sw_metal_nearest_gauge(system, strlen(system), thickness, &number, &c->error));
+    return put_number(c, "number", number, "");
+}
+
+static sw_status movement_length_change(test_case *c)
+{
+    const char *expansion = input(c, "expansion"), *difference = input(c, "difference");
+    sw_length length, change;
+    TRY(length_in(c, "length", &length));
+    TRY(sw_movement_length_change(expansion, strlen(expansion), length, difference, strlen(difference), &change, &c->error));
+    return put_length(c, "change", change);
+}
+
+static sw_status trim_setback_factor(test_case *c)
+{
+    sw_angle angle;
+    double factor;
+    TRY(angle_in(c, "angle", &angle));
+    TRY(sw_trim_setback_factor(angle, &factor, &c->error));
+    return put_number(c, "factor", factor, "");
+}
+
+static sw_status size_in(test_case *c, sw_bend_size *size)
+{
+    TRY(length_in(c, "thickness", &size->thickness));
+    TRY(length_in(c, "inside_radius", &size->inside_radius));
+    return angle_in(c, "angle", &size->angle);
+}
+
+/* A rule of the cases (its name, then its figure or its metal) as the JSON that the library reads. */
+static void rule_in(test_case *c, char *json)
+{
+    const char *text = input(c, "rule"), *argument = strchr(text, ' ');
+    int name = argument ? (int)(argument - text) : (int)strlen(text);
+    if (!argument) snprintf(json, TEXT_SIZE, "\"%s\"", text);
+    else if (strncmp(text, "neutral-axis ", 13) == 0) snprintf(json, TEXT_SIZE, "{\"%.*s\":{\"factor\":%s}}", name, text, argument + 1);
+    else snprintf(json, TEXT_SIZE, "{\"%.*s\":\"%s\"}", name, text, argument + 1);
+}
+
+static sw_status trim_din_compensation(test_case *c)
+{
+    sw_bend_size size;
+    sw_length compensation;
+    TRY(size_in(c, &size));
+    TRY(sw_trim_din_compensation(size, &compensation, &c->error));
+    return put_length(c, "compensation", compensation);
+}
+
+static sw_status trim_allowance(test_case *c)
+{
+    char rule[TEXT_SIZE];
+    sw_bend_size size;
+    sw_length allowance;
+    rule_in(c, rule);
+    TRY(size_in(c, &size));
+    TRY(sw_trim_allowance(rule, strlen(rule), size, &allowance, &c->error));
+    return put_length(c, "allowance", allowance);
+}
+
+static sw_status trim_deduction(test_case *c)
+{
+    char rule[TEXT_SIZE];
+    sw_bend_size size;
+    sw_length deduction;
+    rule_in(c, rule);
+    TRY(size_in(c, &size));
+    TRY(sw_trim_deduction(rule, strlen(rule), size, &deduction, &c->error));
+    return put_length(c, "deduction", deduction);
 }
 
 static sw_status pitch_at_least(test_case *c)
@@ -276,6 +405,16 @@ static const struct {
     {"pitch.slope_factor", pitch_slope_factor},
     {"pitch.corner", pitch_corner},
     {"pitch.at_least", pitch_at_least},
+    {"pitch.percent", pitch_percent},
+    {"pitch.slope_length", pitch_slope_length},
+    {"pitch.framing", pitch_framing},
+    {"metal.gauge", metal_gauge},
+    {"metal.nearest_gauge", metal_nearest_gauge},
+    {"movement.length_change", movement_length_change},
+    {"trim.setback_factor", trim_setback_factor},
+    {"trim.din_compensation", trim_din_compensation},
+    {"trim.allowance", trim_allowance},
+    {"trim.deduction", trim_deduction},
 };
 
 /* Comparison. Each gives whether an output is as expected, and says why not into `why`. */
@@ -452,7 +591,7 @@ static char *read_file(const char *path)
 int main(int argc, char **argv)
 {
     static test_case c; /* large, so not on the stack */
-    int passed = 0, failed = 0, elsewhere = 0, deviating = 0;
+    int passed = 0, failed = 0, deviating = 0;
     char *text, *line, *next;
     if (argc != 2 || !(text = read_file(argv[1]))) {
         fprintf(stderr, "usage: run_cases FILE, a file that can be read\n");
@@ -469,8 +608,8 @@ int main(int argc, char **argv)
         }
         while (op < sizeof OPS / sizeof *OPS && strcmp(OPS[op].op, c.op) != 0) op++;
         if (op == sizeof OPS / sizeof *OPS) {
-            printf("not in C: %s (%s)\n", c.op, c.name);
-            elsewhere++;
+            printf("no operation %s (%s)\n", c.op, c.name);
+            failed++;
             continue;
         }
         match = matches(&c, OPS[op].run(&c));
@@ -486,6 +625,6 @@ int main(int argc, char **argv)
         sw_error_free(c.error);
     }
     free(text);
-    printf("%d passed, %d failed, %d deviating, %d not in C\n", passed, failed, deviating, elsewhere);
+    printf("%d passed, %d failed, %d deviating\n", passed, failed, deviating);
     return failed > 0;
 }

@@ -182,6 +182,27 @@ static void a_struct_made_by_hand_is_checked(void)
     CHECK(factor == 77);
 }
 
+static void a_framing_row_needs_a_spacing(void)
+{
+    /* 12:12: root 2 and root 3 feet, and jacks at one foot differ by root 2. */
+    sw_length foot = {INT64_C(304800000000)}, none = {0};
+    sw_pitch unmade = {0, {0}, {0}, {0}};
+    sw_framing_row row;
+    double percent = 77;
+    CHECK(sw_pitch_framing(pitch("12:12"), foot, &row, NULL) == SW_OK);
+    near(sqrt(2) * 304.8, (double)row.common_per_foot.pm / 1e9, 1e-8);
+    near(sqrt(3) * 304.8, (double)row.hip_per_foot.pm / 1e9, 1e-8);
+    near(sqrt(2) * 304.8, (double)row.jack_difference.pm / 1e9, 1e-8);
+    memset(&row, 0x55, sizeof row);
+    CHECK(sw_pitch_framing(pitch("12:12"), none, &row, NULL) == SW_OUT_OF_RANGE);
+    CHECK(sw_pitch_framing(unmade, foot, &row, NULL) == SW_UNKNOWN);
+    CHECK(((unsigned char *)&row)[0] == 0x55);
+    CHECK(sw_pitch_percent(unmade, &percent, NULL) == SW_UNKNOWN);
+    CHECK(percent == 77);
+    CHECK(sw_pitch_percent(pitch("3:12"), &percent, NULL) == SW_OK);
+    CHECK(percent == 25);
+}
+
 static void null_outputs_are_refused(void)
 {
     sw_pitch p = pitch("6:12");
@@ -192,6 +213,8 @@ static void null_outputs_are_refused(void)
     CHECK(sw_pitch_text(p, NULL, 0, NULL, NULL) == SW_MISSING);
     CHECK(sw_pitch_angle(p, NULL, NULL) == SW_MISSING);
     CHECK(sw_pitch_ratio(p, NULL, NULL) == SW_MISSING);
+    CHECK(sw_pitch_percent(p, NULL, NULL) == SW_MISSING);
+    CHECK(sw_pitch_framing(p, l, NULL, NULL) == SW_MISSING);
     CHECK(sw_pitch_slope_factor(p, NULL, NULL) == SW_MISSING);
     CHECK(sw_pitch_rise_over(p, l, NULL, NULL) == SW_MISSING);
     CHECK(sw_pitch_slope_length(p, l, NULL, NULL) == SW_MISSING);
@@ -210,6 +233,7 @@ int main(void)
     RUN(what_is_no_corner_is_refused);
     RUN(what_is_no_pitch_is_refused);
     RUN(a_struct_made_by_hand_is_checked);
+    RUN(a_framing_row_needs_a_spacing);
     RUN(null_outputs_are_refused);
     return closing_line();
 }

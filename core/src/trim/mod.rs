@@ -23,6 +23,8 @@ mod edge;
 mod factors;
 mod flat;
 mod handbook;
+#[cfg(feature = "serde")]
+mod json;
 mod leg;
 mod neutral_axis;
 mod outline;
