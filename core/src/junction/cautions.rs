@@ -9,7 +9,6 @@ pub const UNSUPPORTED_FLANGE: CautionCode = CautionCode {
     text: "nothing carries the flange over {width}, more than the limit of {limit}: a boot or snow bends it; give packing or a filler under it",
 };
 
-<<<<<<< HEAD
 /// A drip whose edge is nearer to its face than water needs to let go.
 pub const DRIP_NEAR_FACE: CautionCode = CautionCode {
     number: 6010,
@@ -85,7 +84,8 @@ pub const TOP_SLIDES: CautionCode = CautionCode {
     number: 6020,
     name: "top-slides",
     text: "the panels slide under the closures on the {side}: each screw needs its slot and sealant that bears the movement, and the roof must be fixed elsewhere",
-=======
+};
+
 /// A skew end without metal to cut.
 pub const SKEW_END_WITHOUT_TRIM: CautionCode = CautionCode {
     number: 6050,
@@ -145,13 +145,11 @@ pub const PINNED_ALONG_SEAM: CautionCode = CautionCode {
     number: 6072,
     name: "pinned-along-seam",
     text: "screws into the structure pin this panel along its whole length: it cannot move with heat and will buckle",
->>>>>>> junction-b
 };
 
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
-<<<<<<< HEAD
     DRIP_NEAR_FACE,
     FLANGE_OVER_UNDERLAYMENT,
     EAVE_PINNED,
@@ -163,7 +161,6 @@ pub const ALL: &[CautionCode] = &[
     VENT_CHOKED,
     NOSE_BEHIND_DRIP,
     TOP_SLIDES,
-=======
     SKEW_END_WITHOUT_TRIM,
     RIVETS_ON_SLOPE,
     DRIP_CROSSES_SEAMS,
@@ -174,5 +171,4 @@ pub const ALL: &[CautionCode] = &[
     KICK_OUT_MISSING,
     KICK_OUT,
     PINNED_ALONG_SEAM,
->>>>>>> junction-b
 ];

@@ -29,7 +29,7 @@ fn end() -> CoveredEnd {
     CoveredEnd {
         levels: Levels { seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() },
         flange: len("9\""),
-        drip: DripEdge { depth: len("3/4\""), hem: practice::STIFF_HEM },
+        drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
         closure: Closure {
             setback: practice::CLOSURE_SETBACK,
             face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
@@ -78,7 +78,7 @@ fn reglet() -> Counterflashing {
         above_leg: len("1\""),
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
-        hem: practice::STIFF_HEM,
+        hem: practice::EDGE_HEM,
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     }

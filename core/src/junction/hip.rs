@@ -25,7 +25,7 @@ use crate::units::{Angle, Length};
 /// let side = CoveredEnd {
 ///     levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() },
 ///     flange: Length::inches(9),
-///     drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::STIFF_HEM },
+///     drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::EDGE_HEM },
 ///     closure: Closure {
 ///         setback: practice::CLOSURE_SETBACK,
 ///         face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,

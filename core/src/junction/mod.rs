@@ -8,24 +8,19 @@
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
-<<<<<<< HEAD
+mod covered_end;
 mod draft;
 mod drip;
 mod eave;
+mod folded;
+mod headwall;
 mod high_side;
+mod hip;
 mod levels;
 mod parts;
 mod rake;
 mod ridge;
-=======
-mod covered_end;
-mod folded;
-mod headwall;
-mod hip;
-mod levels;
-mod parts;
 mod sidewall;
->>>>>>> junction-b
 mod support;
 mod top_side;
 mod transition;
@@ -35,7 +30,8 @@ mod valley_hook;
 mod wall;
 
 #[cfg(test)]
-<<<<<<< HEAD
+mod covered_tests;
+#[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
@@ -44,44 +40,32 @@ mod rake_tests;
 #[cfg(test)]
 mod ridge_tests;
 #[cfg(test)]
-mod test_sections;
-=======
-mod covered_tests;
-#[cfg(test)]
 mod sidewall_tests;
->>>>>>> junction-b
+#[cfg(test)]
+mod test_sections;
 #[cfg(test)]
 mod transition_tests;
 #[cfg(test)]
 mod valley_tests;
 
-<<<<<<< HEAD
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, NOSE_BEHIND_DRIP, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES,
-    SEAM_HOLLOWS, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
+    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, KICK_OUT, KICK_OUT_MISSING,
+    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
+    SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
 };
+pub use covered_end::CoveredEnd;
 pub use draft::{Row, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use eave::{DeckFlange, Eave, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+pub use folded::{DripEdge, FastenerRow, FoldedSheet};
+pub use headwall::Headwall;
 pub use high_side::HighSide;
+pub use hip::Hip;
 pub use levels::Levels;
 pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
 pub use rake::{Rake, RakeEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeVent, VentOpening};
-=======
-pub use cautions::{ALL as CAUTIONS, UNSUPPORTED_FLANGE};
-pub use cautions::{
-    DRIP_CROSSES_SEAMS, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, PINNED_ALONG_SEAM, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
-    SCREWS_THROUGH_VALLEY, SKEW_END_WITHOUT_TRIM,
-};
-pub use covered_end::CoveredEnd;
-pub use folded::{DripEdge, FastenerRow, FoldedSheet};
-pub use headwall::Headwall;
-pub use hip::Hip;
-pub use levels::Levels;
-pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
 pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
->>>>>>> junction-b
 pub use support::{SectionPoint, Support};
 pub use top_side::{CapDrip, TopClosure, TopSide};
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};

@@ -142,7 +142,7 @@ pub enum SidewallFoot {
 ///         cover: Length::parse("1/2\"")?,
 ///         rivets: row,
 ///     },
-///     drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::STIFF_HEM },
+///     drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::EDGE_HEM },
 ///     wall: WallLeg {
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,

@@ -36,7 +36,7 @@ fn raised() -> Sidewall {
             cover: len("3/4\""),
             rivets: row(),
         },
-        drip: DripEdge { depth: len("3/4\""), hem: practice::STIFF_HEM },
+        drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
         wall: WallLeg {
             leg: len("8\""),
             stands_out: len("1/8\""),
@@ -53,7 +53,7 @@ fn on_pan() -> Sidewall {
     Sidewall {
         edge: PanelSide::Flat,
         flange: SidewallFlange::OnPan { width: len("5\""), tape_width: len("1\""), edge_to_fasteners: len("1/2\""), bites: Bites::Panel, fasteners: row() },
-        drip: DripEdge { depth: Length::ZERO, hem: practice::STIFF_HEM },
+        drip: DripEdge { depth: Length::ZERO, hem: practice::EDGE_HEM },
         ..raised()
     }
 }
@@ -168,7 +168,7 @@ fn a_counterflashing_follows_the_leg() {
         above_leg: len("1\""),
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
-        hem: practice::STIFF_HEM,
+        hem: practice::EDGE_HEM,
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });

@@ -110,7 +110,7 @@ pub struct ValleySide {
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
 ///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
 ///     rib: None,
-///     edge_hem: practice::STIFF_HEM,
+///     edge_hem: practice::EDGE_HEM,
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,

@@ -49,7 +49,7 @@ fn valley(first: &str, second: &str) -> Valley {
         open_width: practice::VALLEY_OPEN_WIDTH,
         least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
         rib: None,
-        edge_hem: practice::STIFF_HEM,
+        edge_hem: practice::EDGE_HEM,
         first: side(cleat()),
         second: side(cleat()),
         minimum: SlopeRule::IBC_STANDING_SEAM,

@@ -105,7 +105,7 @@ pub enum WallCover {
 ///     above_leg: Length::inches(1),
 ///     face: Length::inches(5),
 ///     least_lap: practice::COUNTERFLASHING_LAP_LEAST,
-///     hem: practice::STIFF_HEM,
+///     hem: practice::EDGE_HEM,
 ///     bead_width: Length::parse("1/4\"")?,
 ///     bead_depth: Length::parse("1/4\"")?,
 /// };

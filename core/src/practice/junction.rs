@@ -20,7 +20,6 @@ pub const CLEAT_SCREWS_BELOW_TAPE_EDGE: Length = Length::inches_64(32);
 /// The fold of a panel's end over a cleat, before movement is checked: 1 in.
 pub const END_FOLD: Length = Length::inches(1);
 
-<<<<<<< HEAD
 /// The edge of a drip stands this far out from its face: 1/2 in.
 pub const DRIP_CLEARS_FACE: Length = Length::inches_64(32);
 
@@ -35,9 +34,6 @@ pub const CAP_ON_LINE: Length = Length::inches_64(4);
 
 /// Rivets through a cap's drip reach the closures behind it over no more than this: 1/8 in.
 pub const RIVET_REACH: Length = Length::inches_64(8);
-=======
-/// A stiffening hem's width: 1/2 in.
-pub const STIFF_HEM: Length = Length::inches_64(32);
 
 /// A valley pan reaches at least this far from its centreline on each side: 8 in.
 pub const VALLEY_LEG_LEAST: Length = Length::inches(8);
@@ -59,4 +55,3 @@ pub const SPLASH_RIB_LEAST: Length = Length::inches_64(48);
 
 /// A counterflashing laps the leg that it covers by at least this: 4 in.
 pub const COUNTERFLASHING_LAP_LEAST: Length = Length::inches(4);
->>>>>>> junction-b
