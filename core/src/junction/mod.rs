@@ -11,6 +11,7 @@ mod cautions;
 mod draft;
 mod drip;
 mod eave;
+mod eave_parts;
 mod high_side;
 mod levels;
 mod parts;
@@ -40,7 +41,8 @@ pub use cautions::{
 };
 pub use draft::{Row, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
-pub use eave::{DeckFlange, Eave, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+pub use eave::Eave;
+pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
 pub use high_side::HighSide;
 pub use levels::Levels;
 pub use parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
