@@ -1,0 +1,181 @@
+//! What an eave is made of: its face, the trim's flange on the deck, the strip that the panels hook, and the panels' ends.
+
+use super::draft::{Row, TrimSheet};
+use crate::error::Error;
+use crate::units::{Angle, Length};
+
+/// How the face below an eave falls.
+///
+/// ```
+/// use seamwright::junction::EaveFront;
+/// use seamwright::units::Angle;
+/// // Over a roof of 30 degrees, a fascia nailed to rafters cut square falls at 120 degrees from level: it leans back under the eave.
+/// assert_eq!(EaveFront::SquareToRoof.fall(Angle::parse("30 deg")?)?, Angle::parse("120 deg")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum EaveFront {
+    /// Plumb.
+    Plumb,
+    /// Square to the deck, as on rafters that are cut square.
+    SquareToRoof,
+    /// At this angle below the level, measured on the outside; 90 degrees is plumb, more leans back under the eave.
+    BelowLevel(Angle),
+}
+
+impl EaveFront {
+    /// The fall from level, for a roof of this slope angle.
+    ///
+    /// # Errors
+    /// [`ErrorKind::NotFinite`](crate::error::ErrorKind::NotFinite) for an angle beyond every number.
+    pub fn fall(&self, slope: Angle) -> Result<Angle, Error> {
+        match self {
+            EaveFront::Plumb => Ok(Angle::SQUARE),
+            EaveFront::SquareToRoof => Angle::degrees_from(90.0 + slope.degrees()),
+            EaveFront::BelowLevel(fall) => Ok(*fall),
+        }
+    }
+}
+
+/// What an eave trim's deck flange lies on.
+///
+/// ```
+/// use seamwright::junction::FlangeLies;
+/// assert_ne!(FlangeLies::UnderUnderlayment, FlangeLies::OverUnderlayment);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum FlangeLies {
+    /// On the deck, the underlayment over it: water on the underlayment runs out over the trim.
+    UnderUnderlayment,
+    /// On the underlayment.
+    OverUnderlayment,
+}
+
+/// The flange of an eave trim on the deck. Its lower edge is the corner over the face.
+///
+/// ```
+/// use seamwright::junction::{DeckFlange, FlangeLies, Row};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let flange = DeckFlange {
+///     width: Length::inches(4),
+///     lies: FlangeLies::UnderUnderlayment,
+///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners_from_edge: Length::inches(1),
+/// };
+/// assert!(flange.fasteners_from_edge < flange.width);
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct DeckFlange {
+    /// From its upper edge to the corner over the face.
+    pub width: Length,
+    /// What it lies on.
+    pub lies: FlangeLies,
+    /// Its fasteners.
+    pub fasteners: Row,
+    /// From its upper edge down to them.
+    pub fasteners_from_edge: Length,
+}
+
+/// The flat strip on the deck flange whose edge stands out past the face, for the panels' folds to hook.
+///
+/// ```
+/// use seamwright::junction::{HookStrip, Row, TrimSheet};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let strip = HookStrip {
+///     sheet: TrimSheet { thickness: Length::mils(40), inside_radius: Length::ZERO },
+///     width: Length::inches(4),
+///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners_from_edge: Length::inches(1),
+/// };
+/// assert_eq!(strip.width, Length::inches(4));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct HookStrip {
+    /// Its sheet.
+    pub sheet: TrimSheet,
+    /// From its upper edge to the edge that the folds hook.
+    pub width: Length,
+    /// Its fasteners, into the deck.
+    pub fasteners: Row,
+    /// From its upper edge down to them.
+    pub fasteners_from_edge: Length,
+}
+
+/// Panels fastened at their lower end on purpose.
+///
+/// ```
+/// use seamwright::junction::{EaveFixing, Row};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let fixing = EaveFixing { up_the_slope: Length::inches(2), fasteners: Row { spacing: Length::inches(6), source: Source::CommonPractice } };
+/// assert!(fixing.up_the_slope.is_positive());
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct EaveFixing {
+    /// From the junction line up the slope to the fasteners.
+    pub up_the_slope: Length,
+    /// The fasteners.
+    pub fasteners: Row,
+}
+
+/// The lower ends of the panels: distances along the slope.
+///
+/// ```
+/// use seamwright::junction::EavePanel;
+/// use seamwright::practice;
+/// use seamwright::units::Length;
+/// let panel = EavePanel {
+///     overhang: Length::parse("1 1/4\"")?,
+///     gap: Length::parse("1/4\"")?,
+///     fold: practice::panel::END_FOLD,
+///     fold_opening: Length::parse("3/16\"")?,
+///     clearance: practice::movement::CLEARANCE,
+///     engagement: practice::movement::ENGAGEMENT,
+///     fixed: None,
+/// };
+/// assert!(panel.fixed.is_none(), "it slides");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct EavePanel {
+    /// From the junction line to the edge of the strip that the fold hooks.
+    pub overhang: Length,
+    /// From that edge to the nose of the fold, at laying.
+    pub gap: Length,
+    /// The fold under the strip.
+    pub fold: Length,
+    /// Clear inside the fold.
+    pub fold_opening: Length,
+    /// The least gap of the year.
+    pub clearance: Length,
+    /// The least length that must be hooked.
+    pub engagement: Length,
+    /// Fasteners that fix the panels here; none where they slide.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub fixed: Option<EaveFixing>,
+}
+
+/// Where a gutter's opening lies, level and square to the eave, from the junction line.
+///
+/// ```
+/// use seamwright::junction::GutterOpening;
+/// use seamwright::units::Length;
+/// let opening = GutterOpening { back: Length::inches(0), front: Length::inches(5) };
+/// assert!(opening.back < opening.front);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct GutterOpening {
+    /// Its back edge.
+    pub back: Length,
+    /// Its front lip.
+    pub front: Length,
+}
