@@ -1,5 +1,6 @@
 //! The plan of a roof with its panels.
 
+use super::labels::Area;
 use super::svg::{Anchor, Look, PaperUnit, Point, Svg, text_width};
 use crate::error::{Error, ErrorKind};
 use crate::layout::{LaidPanel, LaidPlane};
@@ -11,6 +12,8 @@ const TITLE: f64 = 4.2;
 const LABEL: f64 = 3.0;
 const ROW: f64 = 4.8;
 const MARGIN: f64 = 6.0;
+/// Half the height of the box behind a plane's name.
+const NAME_HALF: f64 = 2.2;
 const INK: &str = "#1b1b1b";
 const QUIET: &str = "#5b6670";
 
@@ -111,12 +114,13 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
         });
         svg.group("panel numbers", Look::area(INK), |svg| {
             let panels = laid.iter().flat_map(|l| l.panels.iter().map(move |p| l.mark_of(p).unwrap_or("")));
+            let turned = readable(-plane.down_slope().degrees());
             for ((number, mark), (ring, panel)) in (1_usize..).zip(panels).zip(rings.iter().zip(laid.iter().flat_map(|l| &l.panels))) {
-                let size = (panel.width.mm() * scale * 0.6).min(2.2);
-                let at = map(low_middle(ring, panel.lower.len()));
-                let turned = readable(-plane.down_slope().degrees());
-                let side = num::cos_deg(turned) * size * 0.35;
-                svg.text((at.0 - num::sin_deg(turned) * size * 0.35, at.1 + side), size, Anchor::Middle, turned, &format!("{number} {mark}"));
+                let ring: Vec<Point> = ring.iter().map(|p| map(*p)).collect();
+                let text = format!("{number} {mark}");
+                let (middle, size) = fitted(&ring, panel.lower.len(), &text, turned, name_area(plane, map(middle(plane))));
+                let (down, right) = (num::cos_deg(turned) * size * 0.35, num::sin_deg(turned) * size * 0.35);
+                svg.text((middle.0 - right, middle.1 + down), size, Anchor::Middle, turned, &text);
             }
         });
     }
@@ -131,16 +135,15 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
         let at = map(middle(plane));
         let down = plane.down_slope();
         let way = (down.cos(), -down.sin());
-        let label = format!("{}, {}", plane.name(), plane.pitch());
-        let box_half = text_width(&label, LABEL) / 2.0 + 0.6;
+        let area = name_area(plane, at);
+        let box_half = at.0 - area.low.0;
         svg.group("plane name", Look::area("#ffffff"), |svg| {
-            let (x, y) = (at.0, at.1);
-            svg.polyline(&[(x - box_half, y - 2.2), (x + box_half, y - 2.2), (x + box_half, y + 2.2), (x - box_half, y + 2.2)], true);
+            svg.polyline(&[area.low, (area.high.0, area.low.1), area.high, (area.low.0, area.high.1)], true);
         });
-        svg.group("plane name", Look::area(INK), |svg| svg.text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &label));
+        svg.group("plane name", Look::area(INK), |svg| svg.text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &plane_label(plane)));
         svg.group("down the slope", Look::line(INK, 0.4), |svg| {
             // From the rim of the name's box, so that it does not run through the name.
-            let out = (box_half / way.0.abs().max(1e-9)).min(2.2 / way.1.abs().max(1e-9));
+            let out = (box_half / way.0.abs().max(1e-9)).min(NAME_HALF / way.1.abs().max(1e-9));
             let from = (at.0 + way.0 * out, at.1 + way.1 * out);
             let to = (from.0 + way.0 * 8.0, from.1 + way.1 * 8.0);
             svg.line(from, to);
@@ -164,24 +167,57 @@ pub(super) fn panel_ring(plane: &Plane, panel: &LaidPanel) -> Result<Vec<Point>,
     lower.chain(upper).map(|p| plane.to_space(p).map(|v| (v.x.mm(), v.y.mm()))).collect()
 }
 
-/// The middle of the first fifth of a panel: clear of the plane's name in its middle.
-fn low_middle(ring: &[Point], lower_parts: usize) -> Point {
+fn plane_label(plane: &Plane) -> String {
+    format!("{}, {}", plane.name(), plane.pitch())
+}
+
+/// The box behind a plane's name, about this point of the paper.
+fn name_area(plane: &Plane, at: Point) -> Area {
+    Area::about(at, text_width(&plane_label(plane), LABEL) + 2.0, 2.0 * NAME_HALF)
+}
+
+/// Where a panel's text lies within the panel and off the plane's name, and how large: the first place from the foot up, at the largest size that has one.
+fn fitted(ring: &[Point], lower_parts: usize, text: &str, turned: f64, name: Area) -> (Point, f64) {
+    const SIZES: [f64; 6] = [2.2, 1.9, 1.6, 1.3, 1.0, 0.8];
+    const PLACES: [f64; 7] = [0.22, 0.3, 0.4, 0.6, 0.7, 0.8, 0.5];
     let (lower, upper) = ring.split_at((2 * lower_parts).min(ring.len()));
     let mean = |points: &[Point]| {
         let count = points.iter().fold(0.0, |n, _| n + 1.0_f64).max(1.0);
         (points.iter().map(|p| p.0).sum::<f64>() / count, points.iter().map(|p| p.1).sum::<f64>() / count)
     };
-    let (a, b) = (mean(lower), mean(upper));
-    (a.0 + (b.0 - a.0) * 0.22, a.1 + (b.1 - a.1) * 0.22)
+    let (foot, head) = (mean(lower), mean(upper));
+    // The mean of the corners is where a three-cornered panel is roomiest.
+    let places = PLACES.iter().map(|t| (foot.0 + (head.0 - foot.0) * t, foot.1 + (head.1 - foot.1) * t)).chain([mean(ring)]);
+    let (cos, sin) = (num::cos_deg(turned), num::sin_deg(turned));
+    for size in SIZES {
+        // Clear of the lines round the panel, too.
+        let (along, across) = (text_width(text, size) / 2.0 + 0.5, size * 0.45 + 0.2);
+        for at in places.clone() {
+            let corner = |(a, c): (f64, f64)| (at.0 + a * cos - c * sin, at.1 + a * sin + c * cos);
+            let corners = [(-along, -across), (along, -across), (along, across), (-along, across)].map(corner);
+            let mut area = Area::EMPTY;
+            corners.iter().for_each(|c| area.cover(*c));
+            if corners.iter().all(|c| is_within(ring, *c)) && !area.meets(&name) {
+                return (at, size);
+            }
+        }
+    }
+    (mean(ring), SIZES.last().copied().unwrap_or(LABEL))
+}
+
+/// Whether a point is within a ring.
+fn is_within(ring: &[Point], p: Point) -> bool {
+    ring.iter().zip(ring.iter().cycle().skip(1)).filter(|(a, b)| (a.1 > p.1) != (b.1 > p.1) && p.0 < a.0 + (b.0 - a.0) * (p.1 - a.1) / (b.1 - a.1)).count() % 2
+        == 1
 }
 
 /// A turn of text, clockwise, so that it is never upside down.
 fn readable(turned: f64) -> f64 {
     let mut t = turned;
-    while t > 90.0 {
+    while t >= 90.0 {
         t -= 180.0;
     }
-    while t <= -90.0 {
+    while t < -90.0 {
         t += 180.0;
     }
     t
@@ -235,7 +271,11 @@ mod tests {
         let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
         let lay = |plane: &Plane| {
             let end = |_: &crate::roof::Edge| EdgeUse::End(PanelEnd::hold_back(Length::ZERO));
+<<<<<<< HEAD
             Layout::new(plane.outline().clone(), *panel, Start::Left, end).unwrap().compute().unwrap()
+=======
+            Layout::new(plane.outline().clone(), panel, Start::Left, end).unwrap().compute().unwrap()
+>>>>>>> export
         };
         let laid = roof.planes().iter().map(lay).collect();
         (roof, laid)
@@ -285,10 +325,26 @@ mod tests {
     }
 
     #[test]
+    fn a_text_lies_within_its_panel_and_off_the_name() {
+        let tall = [(0.0, 30.0), (5.0, 30.0), (5.0, 0.0), (0.0, 0.0)];
+        let nowhere = Area::about((-50.0, -50.0), 1.0, 1.0);
+        let (at, size) = fitted(&tall, 1, "7 B", -90.0, nowhere);
+        assert!((at.0 - 2.5).abs() < 1e-12 && (at.1 - 23.4).abs() < 1e-12 && (size - 2.2).abs() < 1e-12);
+        // A name over the foot sends the text up the panel.
+        let name = Area::about((2.5, 22.0), 20.0, 12.0);
+        let (moved, size) = fitted(&tall, 1, "7 B", -90.0, name);
+        assert!(moved.1 < 16.0 - size / 2.0, "{moved:?}");
+        // A corner panel has room for small text only.
+        let corner = [(0.0, 5.0), (5.0, 5.0), (5.0, 0.0), (5.0, 0.0)];
+        let (at, size) = fitted(&corner, 1, "30 H", -90.0, nowhere);
+        assert!(size < 2.2 && is_within(&corner, at), "{at:?} {size}");
+    }
+
+    #[test]
     fn text_is_never_upside_down() {
         for turned in [-360.0, -270.0, -180.0, -90.0, 0.0, 45.0, 91.0, 270.0] {
             let r = readable(turned);
-            assert!(r > -90.0 - 1e-12 && r <= 90.0, "{turned} {r}");
+            assert!((-90.0..90.0).contains(&r), "{turned} {r}");
         }
     }
 }
