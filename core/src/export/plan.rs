@@ -271,11 +271,7 @@ mod tests {
         let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
         let lay = |plane: &Plane| {
             let end = |_: &crate::roof::Edge| EdgeUse::End(PanelEnd::hold_back(Length::ZERO));
-<<<<<<< HEAD
-            Layout::new(plane.outline().clone(), *panel, Start::Left, end).unwrap().compute().unwrap()
-=======
             Layout::new(plane.outline().clone(), panel, Start::Left, end).unwrap().compute().unwrap()
->>>>>>> export
         };
         let laid = roof.planes().iter().map(lay).collect();
         (roof, laid)

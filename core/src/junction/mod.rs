@@ -12,12 +12,9 @@ mod covered_end;
 mod draft;
 mod drip;
 mod eave;
-<<<<<<< HEAD
+mod eave_parts;
 mod folded;
 mod headwall;
-=======
-mod eave_parts;
->>>>>>> junction-a
 mod high_side;
 mod hip;
 mod levels;
@@ -60,14 +57,10 @@ pub use cautions::{
 pub use covered_end::CoveredEnd;
 pub use draft::{Row, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
-<<<<<<< HEAD
-pub use eave::{DeckFlange, Eave, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
-pub use folded::{DripEdge, FastenerRow, FoldedSheet};
-pub use headwall::Headwall;
-=======
 pub use eave::Eave;
 pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
->>>>>>> junction-a
+pub use folded::{DripEdge, FastenerRow, FoldedSheet};
+pub use headwall::Headwall;
 pub use high_side::HighSide;
 pub use hip::Hip;
 pub use levels::Levels;
