@@ -1,6 +1,6 @@
 #![allow(unsafe_code, clippy::undocumented_unsafe_blocks, reason = "calls the exports as C does, with pointers to locals")]
 
-use crate::boundary::{TextOut, array, caught, guard, text_in};
+use crate::boundary::{ArrayOut, TextOut, array, caught, guard, text_in};
 use crate::error::*;
 use crate::length::{sw_length, sw_length_format, sw_length_parse};
 use crate::pitch::{sw_pitch, sw_pitch_parse};
@@ -92,6 +92,19 @@ proptest! {
             prop_assert_eq!(&buffer[..kept], &text.as_bytes()[..kept]);
             prop_assert_eq!(buffer[kept], 0);
         }
+    }
+
+    #[test]
+    fn array_out_never_leaves_the_array(list in proptest::collection::vec(any::<u64>(), 0..20), capacity in 0_usize..24, asked in any::<bool>()) {
+        let mut array = [0x55_u64; 32];
+        let mut needed = usize::MAX;
+        let out = unsafe { ArrayOut::at(array.as_mut_ptr(), capacity, if asked { &raw mut needed } else { null_mut() }, "array") }.unwrap();
+        let status = out.put(list.iter().copied());
+        let kept = capacity.min(list.len());
+        prop_assert_eq!(needed, if asked { list.len() } else { usize::MAX });
+        prop_assert_eq!(status, if kept == list.len() { SW_OK } else { SW_BUFFER_TOO_SMALL });
+        prop_assert_eq!(&array[..kept], &list[..kept]);
+        prop_assert!(array[kept..].iter().all(|&x| x == 0x55));
     }
 
     #[test]

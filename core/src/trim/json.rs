@@ -15,7 +15,7 @@ impl FlatPattern {
     /// Whether the profile can be bent is not checked here: computing does that.
     ///
     /// # Errors
-    /// [`ErrorKind::TooLarge`] for more than 1 MiB or for nesting without end, [`ErrorKind::Parse`] for text that is not UTF-8,
+    /// [`ErrorKind::TooLarge`] for more than 1 MiB, [`ErrorKind::Parse`] for text that is not UTF-8,
     /// [`ErrorKind::Format`] for text that is not JSON, which is pointed at, or a value that does not belong where it stands, [`ErrorKind::Missing`] for a field that is not
     /// there, [`ErrorKind::Unknown`] for a name that is not known, [`ErrorKind::Conflict`] for a field given twice; each at its path.
     ///
@@ -87,36 +87,29 @@ fn inside(path: &str, name: &str) -> String {
 
 fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     let said = fault.to_string();
-    let said = said.split(" at line ").next().unwrap_or(&said);
+    let said = said.rsplit_once(" at line ").map_or(said.as_str(), |(said, _)| said);
     if !fault.is_data() {
         let (start, end) = character(text, fault.line(), fault.column());
-        let kind = if said.starts_with("recursion limit") { ErrorKind::TooLarge } else { ErrorKind::Format };
-        return Error::new(kind, format!("not JSON that can be read: {said}")).at(path).value_of(text).pointing(start, end).accepts("JSON");
+        return Error::new(ErrorKind::Format, format!("not JSON that can be read: {said}")).at(path).value_of(text).pointing(start, end).accepts("JSON");
     }
-    // What the reader generator says of names has one form; see `serde::de::Error`.
+    // What serde's own refusals say has one form each; see `serde::de::Error`. What core's types say stays as it is.
     let (head, accepted) = said.split_once(", expected ").unwrap_or((said, ""));
+    let accepted = accepted.replace('`', "");
     let named = |prefix: &str| head.strip_prefix(prefix).and_then(|rest| rest.strip_suffix('`'));
     if let Some(name) = named("missing field `") {
         Error::new(ErrorKind::Missing, "a field that is needed and is not there").at(inside(path, name))
     } else if let Some(name) = named("duplicate field `") {
-        Error::new(ErrorKind::Conflict, "a field given twice").at(path_to(path, name)).accepts("each field once")
+        Error::new(ErrorKind::Conflict, "a field given twice").at(inside(path, name)).accepts("each field once")
     } else if let Some(name) = named("unknown field `") {
-        Error::new(ErrorKind::Unknown, "a field that is not known").at(path_to(path, name)).value_of(name).accepts(accepted.replace('`', ""))
+        // The path already goes to the field.
+        Error::new(ErrorKind::Unknown, "a field that is not known").at(path).value_of(name).accepts(accepted)
     } else if let Some(name) = named("unknown variant `") {
-        // Where the name was a key, the path already goes into it.
-        let path = path.strip_suffix(name).map_or(path, |p| p.trim_end_matches('.'));
-        Error::new(ErrorKind::Unknown, "a name that is not known").at(path).value_of(name).accepts(accepted.replace('`', ""))
-    } else if accepted.is_empty() {
-        Error::new(ErrorKind::Format, said.to_owned()).at(path)
+        Error::new(ErrorKind::Unknown, "a name that is not known").at(path).value_of(name).accepts(accepted)
+    } else if let Some(value) = head.strip_prefix("invalid type: ").or_else(|| head.strip_prefix("invalid value: ")) {
+        Error::new(ErrorKind::Format, "a value of another kind").at(path).value_of(value).accepts(accepted)
     } else {
-        Error::new(ErrorKind::Format, head.to_owned()).at(path).accepts(accepted.replace('`', ""))
+        Error::new(ErrorKind::Format, said.to_owned()).at(path)
     }
-}
-
-/// The path to a field, which the reader may have followed already.
-fn path_to(path: &str, name: &str) -> String {
-    let followed = path.strip_suffix(name).is_some_and(|p| p.is_empty() || p.ends_with('.'));
-    if followed { path.to_owned() } else { inside(path, name) }
 }
 
 /// The bytes of the character at a line and a column in bytes, both counted from 1; an empty range at the end of the text.

@@ -38,6 +38,8 @@ mod walk;
 
 #[cfg(test)]
 mod flat_tests;
+#[cfg(all(test, feature = "serde"))]
+mod json_tests;
 #[cfg(test)]
 mod outline_tests;
 #[cfg(test)]
