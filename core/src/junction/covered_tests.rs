@@ -31,7 +31,7 @@ fn end() -> CoveredEnd {
         flange: len("9\""),
         drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
         closure: Closure {
-            setback: practice::CLOSURE_SETBACK,
+            setback: crate::practice::closure::SET_BACK,
             face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
             screws_to_edge: len("1/2\""),
             tape_width: len("7/8\""),

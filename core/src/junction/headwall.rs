@@ -33,7 +33,7 @@ use crate::units::{Angle, Length};
 ///         flange: Length::inches(8),
 ///         drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::EDGE_HEM },
 ///         closure: Closure {
-///             setback: practice::CLOSURE_SETBACK,
+///             setback: seamwright::practice::closure::SET_BACK,
 ///             face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
 ///             screws_to_edge: Length::parse("1/2\"")?,
 ///             tape_width: Length::parse("7/8\"")?,

@@ -95,7 +95,7 @@ pub struct Cleat {
 ///     lower_flange: inch("12\"")?,
 ///     upper_flange: inch("8\"")?,
 ///     closure: Closure {
-///         setback: practice::CLOSURE_SETBACK,
+///         setback: seamwright::practice::closure::SET_BACK,
 ///         face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
 ///         screws_to_edge: inch("1/2\"")?,
 ///         tape_width: inch("7/8\"")?,
@@ -109,7 +109,7 @@ pub struct Cleat {
 ///         top_screws_below_top: inch("1\"")?,
 ///         head_lap: inch("1\"")?,
 ///         gap: inch("1/4\"")?,
-///         fold: practice::END_FOLD,
+///         fold: seamwright::practice::panel::END_FOLD,
 ///     },
 /// };
 /// let out = lines.compute()?;

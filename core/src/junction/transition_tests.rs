@@ -30,7 +30,7 @@ fn lines(transition: PitchTransition) -> TransitionLines {
         lower_flange: len("14\""),
         upper_flange: len("14\""),
         closure: Closure {
-            setback: practice::CLOSURE_SETBACK,
+            setback: crate::practice::closure::SET_BACK,
             face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
             screws_to_edge: len("1/2\""),
             tape_width: len("7/8\""),
@@ -44,7 +44,7 @@ fn lines(transition: PitchTransition) -> TransitionLines {
             top_screws_below_top: len("1\""),
             head_lap: len("1\""),
             gap: Length::ZERO,
-            fold: practice::END_FOLD,
+            fold: crate::practice::panel::END_FOLD,
         },
     }
 }

@@ -44,7 +44,7 @@ pub struct SplashRib {
 ///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
 ///     hook: ValleyHook::ReceiverFold { depth: Length::parse("1 1/2\"")?, opening: Length::parse("1/8\"")? },
 ///     gap: Length::parse("1/4\"")?,
-///     fold: practice::END_FOLD,
+///     fold: seamwright::practice::panel::END_FOLD,
 ///     least_engagement: Length::parse("3/8\"")?,
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -98,7 +98,7 @@ pub struct ValleySide {
 ///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
 ///     },
 ///     gap: Length::parse("1/4\"")?,
-///     fold: practice::END_FOLD,
+///     fold: seamwright::practice::panel::END_FOLD,
 ///     least_engagement: Length::parse("3/8\"")?,
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };

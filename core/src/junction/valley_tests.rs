@@ -35,7 +35,7 @@ fn side(hook: ValleyHook) -> ValleySide {
         least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
         hook,
         gap: len("1/4\""),
-        fold: practice::END_FOLD,
+        fold: crate::practice::panel::END_FOLD,
         least_engagement: len("3/8\""),
         field_trim: len("2\""),
     }

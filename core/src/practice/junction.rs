@@ -2,9 +2,6 @@
 
 use crate::units::Length;
 
-/// A closure's face stands this far back from the trim's edge: 1/2 in.
-pub const CLOSURE_SETBACK: Length = Length::inches_64(32);
-
 /// From the closure's face to the centre of its lower flange, where its screws go: 2 3/8 in.
 pub const CLOSURE_FACE_TO_SCREWS: Length = Length::inches_64(2 * 64 + 24);
 
@@ -16,9 +13,6 @@ pub const CLEAT_FRONT_BELOW_TOP: Length = Length::inches(6);
 
 /// A cleat's screws sit this far below the upper edge of the cleat's tape: 1/2 in.
 pub const CLEAT_SCREWS_BELOW_TAPE_EDGE: Length = Length::inches_64(32);
-
-/// The fold of a panel's end over a cleat, before movement is checked: 1 in.
-pub const END_FOLD: Length = Length::inches(1);
 
 /// The edge of a drip stands this far out from its face: 1/2 in.
 pub const DRIP_CLEARS_FACE: Length = Length::inches_64(32);
