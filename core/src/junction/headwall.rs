@@ -125,6 +125,6 @@ impl Calculation for Headwall {
         let mut trims = vec![flashing];
         trims.extend(wall.counterflashing);
         let along = covered.along.into_iter().chain(wall.along).collect();
-        Ok(Solved { trims, ends: vec![covered.end], along, cautions: covered.cautions.into_iter().map(|c| c.under("end")).collect() })
+        Ok(Solved { trims, ends: vec![covered.end], along, lines: Vec::new(), cautions: covered.cautions.into_iter().map(|c| c.under("end")).collect() })
     }
 }

@@ -95,6 +95,48 @@ pub struct AlongLine {
     pub from_line: Length,
 }
 
+/// What a line is measured from: a thing that is there at that moment of the work.
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum Datum {
+    /// The junction line: where the two decks meet, or the deck ends, struck on the deck.
+    JunctionLine,
+    /// The trim's lower edge, once the trim is held in place.
+    TrimLowerEdge,
+    /// The trim's top edge.
+    TrimTopEdge,
+    /// A line struck before this one, by its name.
+    Line(Cow<'static, str>),
+}
+
+impl core::fmt::Display for Datum {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            Datum::JunctionLine => f.pad("the junction line"),
+            Datum::TrimLowerEdge => f.pad("the trim's lower edge"),
+            Datum::TrimTopEdge => f.pad("the trim's top edge"),
+            Datum::Line(name) => f.pad(name),
+        }
+    }
+}
+
+/// A line to strike, parallel to the junction line.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct LayoutLine {
+    /// What goes on it.
+    pub name: Cow<'static, str>,
+    /// On which side of the junction it is struck.
+    pub side: Side,
+    /// What it is measured from.
+    pub datum: Datum,
+    /// How far from its datum, along the slope and square to the line: up it from the junction line, a lower edge and a struck line (negative is
+    /// down), down it from a top edge.
+    pub from_datum: Length,
+    /// Where it is, along its own plane from the junction line; positive up the slope.
+    pub from_line: Length,
+}
+
 /// The end that a junction sets for the panels of one side.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -115,6 +157,8 @@ pub struct Solved {
     pub ends: Vec<SideEnd>,
     /// What lies along the line, in the order of the work.
     pub along: Vec<AlongLine>,
+    /// The lines that the crew strikes, in the order of the work; each refers to what is there by then.
+    pub lines: Vec<LayoutLine>,
     /// What must be said beside it.
     pub cautions: Vec<Caution>,
 }

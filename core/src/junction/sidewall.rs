@@ -402,6 +402,6 @@ impl Calculation for Sidewall {
         let along = flange.along.into_iter().chain(wall.along).collect();
         let hold = if flange.bites == Bites::Structure { Hold::Pins } else { Hold::Slides };
         let ends = vec![SideEnd { side: Side::First, end: end.holding(hold) }];
-        Ok(Solved { trims, ends, along, cautions: self.cautions(flange.bites) })
+        Ok(Solved { trims, ends, along, lines: Vec::new(), cautions: self.cautions(flange.bites) })
     }
 }

@@ -3,36 +3,11 @@
 //! The lower lines step back up the slope from the trim's lower edge and lie on the lower panel. The upper lines step down from the trim's top edge and
 //! lie on the upper flange, over the upper deck.
 
+use super::parts::{Datum, LayoutLine, Side};
 use super::transition::{PitchTransition, TransitionSection};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::units::{Length, Sum};
-
-/// What a line is measured from: a thing that is there at that moment of the work.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
-pub enum Datum {
-    /// The junction line: where the two decks meet, struck on the deck.
-    JunctionLine,
-    /// The trim's lower edge, once the trim is held in place.
-    TrimLowerEdge,
-    /// The trim's top edge.
-    TrimTopEdge,
-}
-
-/// A line to strike, parallel to the junction line.
-#[derive(Debug, Clone, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct LayoutLine {
-    /// What goes on it.
-    pub name: &'static str,
-    /// What it is measured from.
-    pub datum: Datum,
-    /// How far from its datum, along the slope: up it from the lower edge and the junction line (negative is down), down it from the top edge.
-    pub from_datum: Length,
-    /// Where it is, along its own plane from the foot of the junction line; positive up the slope.
-    pub from_line: Length,
-}
 
 /// The closures under the lower flange.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -216,7 +191,13 @@ impl Calculation for TransitionLines {
 
         let edge = section.bend_on_lower - self.lower_flange;
         let lower = |name: &'static str, from_edge: Sum| -> Result<LayoutLine, Error> {
-            Ok(LayoutLine { name, datum: Datum::TrimLowerEdge, from_datum: from_edge.length()?, from_line: (edge + from_edge).length()? })
+            Ok(LayoutLine {
+                name: name.into(),
+                side: Side::First,
+                datum: Datum::TrimLowerEdge,
+                from_datum: from_edge.length()?,
+                from_line: (edge + from_edge).length()?,
+            })
         };
         let screws = c.setback + c.face_to_screws;
         let half_tape = c.tape_width.station(1, 2)?;
@@ -224,19 +205,25 @@ impl Calculation for TransitionLines {
 
         let top = section.bend_on_upper + self.upper_flange;
         let upper = |name: &'static str, below: Sum| -> Result<LayoutLine, Error> {
-            Ok(LayoutLine { name, datum: Datum::TrimTopEdge, from_datum: below.length()?, from_line: (top - below).length()? })
+            Ok(LayoutLine { name: name.into(), side: Side::Second, datum: Datum::TrimTopEdge, from_datum: below.length()?, from_line: (top - below).length()? })
         };
         let back = k.front_below_top - k.width;
         let cleat_screws = back + k.screws_below_tape_edge;
         let lines = vec![
-            LayoutLine { name: "trim lower edge", datum: Datum::JunctionLine, from_datum: edge.length()?, from_line: edge.length()? },
+            LayoutLine { name: "trim lower edge".into(), side: Side::First, datum: Datum::JunctionLine, from_datum: edge.length()?, from_line: edge.length()? },
             lower("closure face", c.setback.into())?,
             lower("closure tape, lower edge", screws - half_tape)?,
             lower("closure screws", screws)?,
             lower("closure tape, upper edge", screws + half_tape)?,
             lower("closure flange, upper edge", flange_edge)?,
-            LayoutLine { name: "lower panel end", datum: Datum::JunctionLine, from_datum: (-hold_back).length()?, from_line: (-hold_back).length()? },
-            LayoutLine { name: "trim top edge", datum: Datum::JunctionLine, from_datum: top.length()?, from_line: top.length()? },
+            LayoutLine {
+                name: "lower panel end".into(),
+                side: Side::First,
+                datum: Datum::JunctionLine,
+                from_datum: (-hold_back).length()?,
+                from_line: (-hold_back).length()?,
+            },
+            LayoutLine { name: "trim top edge".into(), side: Side::Second, datum: Datum::JunctionLine, from_datum: top.length()?, from_line: top.length()? },
             upper("screws along the top edge", k.top_screws_below_top.into())?,
             upper("cleat back", back)?,
             upper("cleat screws", cleat_screws)?,
@@ -245,7 +232,7 @@ impl Calculation for TransitionLines {
             upper("upper panel nose", k.front_below_top + k.gap)?,
         ];
         for line in &lines {
-            r.step(|| Step::new(line.name).formula(format!("measured from {:?}", line.datum)).gives(line.from_datum).source(Source::user()));
+            r.step(|| Step::new(line.name.clone()).formula(format!("measured from {}", line.datum)).gives(line.from_datum).source(Source::user()));
         }
 
         let cure_lower = "a longer lower flange, or a smaller hold-back of the lower panels";
