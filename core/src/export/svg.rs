@@ -145,6 +145,11 @@ impl Svg {
         self.push(&format!("<{} points=\"{}\"/>", if closed { "polygon" } else { "polyline" }, list.join(" ")));
     }
 
+    /// A circle.
+    pub(super) fn circle(&mut self, centre: Point, radius: f64) {
+        self.push(&format!("<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>", at(centre.0), at(centre.1), at(radius)));
+    }
+
     /// Lines and arcs.
     pub(super) fn path(&mut self, steps: &[Go]) {
         let mut d = String::new();
