@@ -8,7 +8,7 @@ use super::section_dims;
 use super::section_marks::Mark;
 use super::section_metal::{Piece, SHEET};
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
-use super::svg::{Anchor, Go, Look, PaperUnit, Svg, text_width};
+use super::svg::{Anchor, Go, Look, PaperUnit, Svg, narrow_width};
 use super::trim_drawing::letter;
 use crate::error::Error;
 use crate::junction::{Along, AlongLine, Bites, Side, Solved};
@@ -77,7 +77,7 @@ pub struct JunctionDrawing<'a> {
     width: Length,
     height: Length,
     paper: PaperUnit,
-    key_of_lines: bool,
+    is_alone: bool,
     parts: Vec<KeyEntry>,
     numbered: Vec<Numbered>,
     letters: Vec<String>,
@@ -104,7 +104,7 @@ impl<'a> JunctionDrawing<'a> {
             width: Length::micrometres(185_000),
             height: Length::micrometres(115_000),
             paper: PaperUnit::Millimetre,
-            key_of_lines: true,
+            is_alone: true,
             parts,
             numbered,
             letters,
@@ -128,10 +128,10 @@ impl<'a> JunctionDrawing<'a> {
         self
     }
 
-    /// Without the key of the lines, for a sheet that has a table of them.
+    /// Without the title and the key of the lines, for a sheet that has both.
     #[must_use]
-    pub fn without_key_of_lines(mut self) -> JunctionDrawing<'a> {
-        self.key_of_lines = false;
+    pub fn for_sheet(mut self) -> JunctionDrawing<'a> {
+        self.is_alone = false;
         self
     }
 
@@ -204,23 +204,23 @@ impl<'a> JunctionDrawing<'a> {
         let area = scene.area;
         let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
         let mut key: Vec<KeyEntry> = self.parts.clone();
-        if self.key_of_lines {
+        if self.is_alone {
             key.extend(self.lines());
         }
         let note = format!("About 1:{said}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
-        let widest = key.iter().map(|k| text_width(&k.text, LEGEND)).fold(0.0, f64::max) + 11.0;
-        let inner = self.width.mm().max(figure_width).max(widest);
-        let columns = (inner / widest).floor().max(1.0);
-        let count = key.iter().fold(0.0, |n, _| n + 1.0);
-        let per_column = (count / columns).ceil().max(1.0);
-        let head = MARGIN + TITLE + 2.5;
-        let foot = head + figure_height + 3.0;
-        let height = foot + per_column * ROW + ROW + MARGIN;
+        let inner = self.width.mm().max(figure_width);
+        let columns = columns(&key, inner);
+        let rows = columns.iter().map(|c| c.rows).fold(0.0, f64::max);
+        let head = if self.is_alone { MARGIN + TITLE + 2.5 } else { 0.0 };
+        let foot = head + figure_height + 2.0;
+        let height = foot + rows * ROW + ROW + if self.is_alone { MARGIN } else { 0.0 };
         let shift = MARGIN + (inner - figure_width) / 2.0;
         let map = |p: Point| (p.0 - area.low.0 + shift, area.high.1 - p.1 + head);
 
         let mut svg = Svg::new(inner + 2.0 * MARGIN, height, self.paper, self.title);
-        svg.group("title", Look::area(INK), |svg| svg.text((MARGIN, MARGIN + TITLE * 0.8), TITLE, Anchor::Start, 0.0, self.title));
+        if self.is_alone {
+            svg.group("title", Look::area(INK), |svg| svg.narrow_text((MARGIN, MARGIN + TITLE * 0.8), TITLE, Anchor::Start, 0.0, self.title));
+        }
         draw_ground(&mut svg, scene, map);
         draw_metal(&mut svg, scene, |i| self.solved.trims.get(i).is_some_and(|t| is_cleat(self.solved, &t.name)), map);
         draw_marks(&mut svg, scene, map);
@@ -229,21 +229,42 @@ impl<'a> JunctionDrawing<'a> {
         draw_slopes(&mut svg, scene, map);
         draw_balloons(&mut svg, scene, map);
         svg.group("key", Look::area(INK), |svg| {
-            let column = inner / columns;
-            let (mut i, mut c) = (0.0, 0.0);
-            for entry in &key {
-                let at = (MARGIN + c * column, foot + (i + 0.75) * ROW);
-                svg.text((at.0 + 3.5, at.1), LEGEND, Anchor::Middle, 0.0, &entry.mark);
-                svg.text((at.0 + 8.5, at.1), LEGEND, Anchor::Start, 0.0, &entry.text);
-                i += 1.0;
-                if i >= per_column {
-                    (i, c) = (0.0, c + 1.0);
+            for column in &columns {
+                let mut y = foot + 0.75 * ROW;
+                for entry in column.entries {
+                    let x = MARGIN + column.at;
+                    svg.narrow_text((x + 3.5, y), LEGEND, Anchor::Middle, 0.0, &entry.mark);
+                    svg.narrow_text((x + 8.0, y), LEGEND, Anchor::Start, 0.0, &entry.text);
+                    y += ROW;
                 }
             }
         });
-        svg.group("note", Look::area(QUIET), |svg| svg.text((MARGIN, foot + (per_column + 0.75) * ROW), LABEL, Anchor::Start, 0.0, &note));
+        svg.group("note", Look::area(QUIET), |svg| svg.narrow_text((MARGIN, foot + (rows + 0.75) * ROW), LABEL, Anchor::Start, 0.0, &note));
         svg.finish()
     }
+}
+
+/// A column of the key.
+struct Column<'k> {
+    entries: &'k [KeyEntry],
+    at: f64,
+    rows: f64,
+}
+
+/// The key in as many columns, up to four, as the width holds.
+fn columns(key: &[KeyEntry], width: f64) -> Vec<Column<'_>> {
+    let width_of = |entries: &[KeyEntry]| entries.iter().map(|k| narrow_width(&k.text, LEGEND)).fold(0.0, f64::max) + 12.0;
+    for count in [4, 3, 2, 1] {
+        let (mut out, mut at) = (Vec::new(), 0.0);
+        for entries in key.chunks(key.len().div_ceil(count).max(1)) {
+            out.push(Column { entries, at, rows: entries.iter().fold(0.0, |n, _| n + 1.0) });
+            at += width_of(entries);
+        }
+        if at <= width || count == 1 {
+            return out;
+        }
+    }
+    Vec::new()
 }
 
 fn draw_ground(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
@@ -367,7 +388,7 @@ fn draw_rows(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             let down = (num::sin_deg(figure.turned), -num::cos_deg(figure.turned));
             let at = (figure.at.0 + down.0 * section_dims::TEXT * 0.35, figure.at.1 + down.1 * section_dims::TEXT * 0.35);
             let anchor = if figure.ends_here { Anchor::End } else { Anchor::Start };
-            svg.text(map(at), section_dims::TEXT, anchor, -figure.turned, &figure.text);
+            svg.narrow_text(map(at), section_dims::TEXT, anchor, -figure.turned, &figure.text);
         }
     });
 }
@@ -380,7 +401,7 @@ fn draw_slopes(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
     });
     svg.group("pitch figures", Look::area(INK), |svg| {
         for (at, text) in scene.slopes.iter().flat_map(|s| [&s.run, &s.rise]) {
-            svg.text(map(*at), LABEL, Anchor::Middle, 0.0, text);
+            svg.narrow_text(map(*at), LABEL, Anchor::Middle, 0.0, text);
         }
     });
 }
@@ -408,7 +429,7 @@ fn draw_balloons(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
     svg.group("numbers", Look::area(INK), |svg| {
         for placed in all() {
             let at = map(placed.centre());
-            svg.text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
+            svg.narrow_text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
         }
     });
 }

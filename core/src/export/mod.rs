@@ -6,8 +6,10 @@
 //! | [`JunctionDrawing`] | the section of a junction for the crew, as SVG |
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
+//! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
+mod crew_page;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -33,6 +35,7 @@ mod worksheet;
 #[cfg(test)]
 mod trim_drawing_tests;
 
+pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 pub use length_list::{ListColumn, ListField, length_list_csv};

@@ -3,7 +3,7 @@
 use super::fold::Point;
 use super::labels::spread;
 use super::section_axis::Axis;
-use super::svg::text_width;
+use super::svg::narrow_width;
 use crate::error::Error;
 use crate::junction::{Datum, LayoutLine};
 use crate::units::LengthFormat;
@@ -86,7 +86,7 @@ pub(super) fn rows(
         stations.push((origin, zero));
         stations.sort_by(|x, y| x.0.total_cmp(&y.0));
         let row = row(&stations, origin, axis, (outward, height, struck));
-        let longest = stations.iter().map(|(_, text)| text_width(text, TEXT)).fold(0.0, f64::max);
+        let longest = stations.iter().map(|(_, text)| narrow_width(text, TEXT)).fold(0.0, f64::max);
         height += outward * (BEND + longest + 4.5);
         out.push(row);
     }
@@ -109,7 +109,7 @@ fn row(stations: &[(f64, String)], origin: f64, axis: &Axis, (outward, height, s
         let start = axis.at(*to, height + outward * BEND);
         witnesses.push([foot, axis.at(*a, height), bend, start]);
         let edge = |across: f64| {
-            (axis.at(to + across, height + outward * (BEND + 0.4)), axis.at(to + across, height + outward * (BEND + 0.4 + text_width(text, TEXT))))
+            (axis.at(to + across, height + outward * (BEND + 0.4)), axis.at(to + across, height + outward * (BEND + 0.4 + narrow_width(text, TEXT))))
         };
         figures.push(Figure {
             at: axis.at(*to, height + outward * (BEND + 0.6)),

@@ -141,7 +141,7 @@ pub(super) fn end_at(end: &PanelEnd, axis: &Axis, scale: f64) -> f64 {
 }
 
 /// A panel from the far end of the drawing to its own end.
-pub(super) fn panel(axis: &Axis, side: Side, end: &PanelEnd, layers: &Layers, cut: Cut, metal: &[Metal], far: f64, scale: f64) -> Panel {
+pub(super) fn panel(axis: &Axis, (side, end): (Side, &PanelEnd), (layers, cut): (&Layers, Cut), metal: &[Metal], far: f64, scale: f64) -> Panel {
     let toward = axis.panels;
     let at = end_at(end, axis, scale);
     let mut pan = layers.pan;

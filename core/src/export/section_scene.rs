@@ -9,7 +9,7 @@ use super::section_ground::{self, Band, DECK};
 use super::section_marks::{Ground, Mark};
 use super::section_metal::{self, Metal, Piece};
 use super::section_panel::{self, Cut, Layers, Panel};
-use super::svg::text_width;
+use super::svg::narrow_width;
 use crate::error::Error;
 use crate::junction::{LayoutLine, Side, Solved};
 use crate::num;
@@ -138,7 +138,7 @@ impl Asked<'_> {
         }
         let panels: Vec<Panel> = planes
             .iter()
-            .filter_map(|p| Some(section_panel::panel(&p.axis, p.side, self.solved.end(p.side)?, &p.layers, self.cut(), &metal, p.far, scale)))
+            .filter_map(|p| Some(section_panel::panel(&p.axis, (p.side, self.solved.end(p.side)?), (&p.layers, self.cut()), &metal, p.far, scale)))
             .collect();
         for p in &planes {
             metal.extend(section_panel::closures(self.solved, &p.axis, p.side, &p.layers, scale));
@@ -188,7 +188,7 @@ impl Asked<'_> {
             figure.words.extend([(low, (high.0, low.1)), ((high.0, low.1), high), (high, (low.0, high.1)), ((low.0, high.1), low), placed.leader]);
         }
         let text = "junction line";
-        let half = (text_width(text, LABEL) / 2.0, LABEL / 2.0);
+        let half = (narrow_width(text, LABEL) / 2.0, LABEL / 2.0);
         scene.labels = section_balloons::place(&[Wanted { text: text.to_owned(), handles: vec![(0.0, 0.0)], half }], &figure);
         scene.area = scene.extent();
         Ok(scene)
@@ -234,7 +234,7 @@ impl Asked<'_> {
 fn slope(touch: Point, degrees: f64, below: bool, format: LengthFormat) -> Result<Slope, Error> {
     const SIZE: f64 = 11.0;
     let (s, c) = (num::sin_deg(degrees), num::cos_deg(degrees));
-    let run = SIZE * c.min(0.9).max(0.25);
+    let run = SIZE * c.clamp(0.25, 0.9);
     let rise = run * s / c;
     let (run, rise) = if rise.abs() > SIZE { (run * SIZE / rise.abs(), rise * SIZE / rise.abs()) } else { (run, rise) };
     // The slanting side runs through the point; the square corner lies on the far side of it.
@@ -245,7 +245,7 @@ fn slope(touch: Point, degrees: f64, below: bool, format: LengthFormat) -> Resul
     let (twelve, figure) = super::number::pitch_figures(degrees, format)?;
     let run_at = (f64::midpoint(low.0, high.0), if level_y < touch.1 { level_y - LABEL - 0.4 } else { level_y + 0.9 });
     let side = if plumb_x > touch.0 { 1.0 } else { -1.0 };
-    let rise_at = (plumb_x + side * (text_width(&figure, LABEL) / 2.0 + 0.9), f64::midpoint(low.1, high.1) - LABEL * 0.35);
+    let rise_at = (plumb_x + side * (narrow_width(&figure, LABEL) / 2.0 + 0.9), f64::midpoint(low.1, high.1) - LABEL * 0.35);
     Ok(Slope { corners: [low, high, square], run: (run_at, twelve), rise: (rise_at, figure) })
 }
 
@@ -295,7 +295,7 @@ impl Scene {
         for slope in &self.slopes {
             figure.words.extend(ring_chords(&slope.corners));
             for (at, text) in [&slope.run, &slope.rise] {
-                let half = text_width(text, LABEL) / 2.0;
+                let half = narrow_width(text, LABEL) / 2.0;
                 figure.words.extend([((at.0 - half, at.1), (at.0 + half, at.1)), ((at.0 - half, at.1 + LABEL), (at.0 + half, at.1 + LABEL))]);
             }
         }
