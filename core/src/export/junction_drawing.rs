@@ -209,12 +209,17 @@ impl<'a> JunctionDrawing<'a> {
         }
         let note = format!("About 1:{said}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
         let inner = self.width.mm().max(figure_width);
-        let columns = columns(&key, inner);
-        let rows = columns.iter().map(|c| c.rows).fold(0.0, f64::max);
         let head = if self.is_alone { MARGIN + TITLE + 2.5 } else { 0.0 };
-        let foot = head + figure_height + 2.0;
-        let height = foot + rows * ROW + ROW + if self.is_alone { MARGIN } else { 0.0 };
-        let shift = MARGIN + (inner - figure_width) / 2.0;
+        // Beside a narrow figure, else under it.
+        let beside = key_width(&key);
+        let is_beside = figure_width + beside + 4.0 <= inner && key.iter().fold(ROW, |h, _| h + ROW) <= figure_height;
+        let (columns, key_top) =
+            if is_beside { (columns(&key, beside, inner - beside), head + 2.0) } else { (columns(&key, inner, 0.0), head + figure_height + 2.0) };
+        let rows = columns.iter().map(|c| c.rows).fold(0.0, f64::max);
+        let foot = if is_beside { head + figure_height + 1.0 } else { key_top + rows * ROW };
+        let height = foot + ROW + if self.is_alone { MARGIN } else { 0.0 };
+        let room = if is_beside { inner - beside } else { inner };
+        let shift = MARGIN + (room - figure_width) / 2.0;
         let map = |p: Point| (p.0 - area.low.0 + shift, area.high.1 - p.1 + head);
 
         let mut svg = Svg::new(inner + 2.0 * MARGIN, height, self.paper, self.title);
@@ -230,7 +235,7 @@ impl<'a> JunctionDrawing<'a> {
         draw_balloons(&mut svg, scene, map);
         svg.group("key", Look::area(INK), |svg| {
             for column in &columns {
-                let mut y = foot + 0.75 * ROW;
+                let mut y = key_top + 0.75 * ROW;
                 for entry in column.entries {
                     let x = MARGIN + column.at;
                     svg.narrow_text((x + 3.5, y), LEGEND, Anchor::Middle, 0.0, &entry.mark);
@@ -239,7 +244,7 @@ impl<'a> JunctionDrawing<'a> {
                 }
             }
         });
-        svg.group("note", Look::area(QUIET), |svg| svg.narrow_text((MARGIN, foot + (rows + 0.75) * ROW), LABEL, Anchor::Start, 0.0, &note));
+        svg.group("note", Look::area(QUIET), |svg| svg.narrow_text((MARGIN, foot + 0.75 * ROW), LABEL, Anchor::Start, 0.0, &note));
         svg.finish()
     }
 }
@@ -251,14 +256,18 @@ struct Column<'k> {
     rows: f64,
 }
 
-/// The key in as many columns, up to four, as the width holds.
-fn columns(key: &[KeyEntry], width: f64) -> Vec<Column<'_>> {
-    let width_of = |entries: &[KeyEntry]| entries.iter().map(|k| narrow_width(&k.text, LEGEND)).fold(0.0, f64::max) + 12.0;
+/// The width of the key in one column.
+fn key_width(entries: &[KeyEntry]) -> f64 {
+    entries.iter().map(|k| narrow_width(&k.text, LEGEND)).fold(0.0, f64::max) + 12.0
+}
+
+/// The key in as many columns, up to four, as the width holds, from a place on.
+fn columns(key: &[KeyEntry], width: f64, from: f64) -> Vec<Column<'_>> {
     for count in [4, 3, 2, 1] {
         let (mut out, mut at) = (Vec::new(), 0.0);
         for entries in key.chunks(key.len().div_ceil(count).max(1)) {
-            out.push(Column { entries, at, rows: entries.iter().fold(0.0, |n, _| n + 1.0) });
-            at += width_of(entries);
+            out.push(Column { entries, at: from + at, rows: entries.iter().fold(0.0, |n, _| n + 1.0) });
+            at += key_width(entries);
         }
         if at <= width || count == 1 {
             return out;

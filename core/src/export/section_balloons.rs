@@ -21,6 +21,21 @@ pub(super) struct Wanted {
     pub(super) handles: Vec<Point>,
     /// Half its width and height.
     pub(super) half: Point,
+    /// Whether it is round.
+    pub(super) round: bool,
+}
+
+impl Wanted {
+    /// From what it names to its edge.
+    fn leader(&self, handle: Point, area: &Area) -> (Point, Point) {
+        if !self.round {
+            return (handle, area.nearest(handle));
+        }
+        let centre = (f64::midpoint(area.low.0, area.high.0), f64::midpoint(area.low.1, area.high.1));
+        let l = num::hypot(centre.0 - handle.0, centre.1 - handle.1).max(RADIUS);
+        let share = 1.0 - RADIUS / l;
+        (handle, (handle.0 + (centre.0 - handle.0) * share, handle.1 + (centre.1 - handle.1) * share))
+    }
 }
 
 /// A mark in its place.
@@ -95,7 +110,7 @@ fn best(want: &Wanted, placed: &[Option<Placed>], figure: &Figure) -> Placed {
                 if !is_free(&area, placed, figure) {
                     continue;
                 }
-                let leader = (*handle, area.nearest(*handle));
+                let leader = want.leader(*handle, &area);
                 let cost = off + fixed + crossing_cost(leader, placed, figure);
                 if found.as_ref().is_none_or(|(least, _)| cost < *least) {
                     found = Some((cost, Placed { text: want.text.clone(), area, leader }));
@@ -139,5 +154,5 @@ fn below(want: &Wanted, placed: &[Option<Placed>], figure: &Figure) -> Placed {
     let strokes = figure.chords.iter().chain(&figure.words).map(|(a, b)| a.1.min(b.1));
     let lowest = strokes.chain(placed.iter().flatten().map(|p| p.area.low.1)).fold(handle.1, f64::min);
     let area = Area::about((handle.0, lowest - 2.0 * ROOM - want.half.1), want.half.0 * 2.0, want.half.1 * 2.0);
-    Placed { text: want.text.clone(), area, leader: (handle, area.nearest(handle)) }
+    Placed { text: want.text.clone(), area, leader: want.leader(handle, &area) }
 }

@@ -189,7 +189,7 @@ impl Asked<'_> {
         }
         let text = "junction line";
         let half = (narrow_width(text, LABEL) / 2.0, LABEL / 2.0);
-        scene.labels = section_balloons::place(&[Wanted { text: text.to_owned(), handles: vec![(0.0, 0.0)], half }], &figure);
+        scene.labels = section_balloons::place(&[Wanted { text: text.to_owned(), handles: vec![(0.0, 0.0)], half, round: false }], &figure);
         scene.area = scene.extent();
         Ok(scene)
     }
@@ -259,7 +259,7 @@ fn wanted(part: &Numbered, target: Target, scene: &Scene, drawn: &[(usize, Point
             None => metal(Piece::Closure(i)).or_else(|| metal(Piece::Cleat(i)))?,
         },
     };
-    Some(Wanted { text: part.number.clone(), handles, half: (RADIUS, RADIUS) })
+    Some(Wanted { text: part.number.clone(), handles, half: (RADIUS, RADIUS), round: true })
 }
 
 fn ring_chords(ring: &[Point]) -> impl Iterator<Item = (Point, Point)> + '_ {
