@@ -147,6 +147,13 @@ pub const PINNED_ALONG_SEAM: CautionCode = CautionCode {
     text: "screws into the structure pin this panel along its whole length: it cannot move with heat and will buckle",
 };
 
+/// A cleat whose tongue lies off the level of the panels that hook it.
+pub const CLEAT_OFF_LEVEL: CautionCode = CautionCode {
+    number: 6080,
+    name: "cleat-off-level",
+    text: "the top of the cleat stands {off} {way} the level at which the panels lie: taper the packing on under them, or choose the cleat's rise to it",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -171,4 +178,5 @@ pub const ALL: &[CautionCode] = &[
     KICK_OUT_MISSING,
     KICK_OUT,
     PINNED_ALONG_SEAM,
+    CLEAT_OFF_LEVEL,
 ];

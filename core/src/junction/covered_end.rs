@@ -2,12 +2,42 @@
 
 use super::folded::{DripEdge, FastenerRow, at_least};
 use super::parts::{Along, AlongLine, Bites, Side, SideEnd};
-use super::transition_lines::Closure;
 use super::{Levels, cautions};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::units::{Angle, Length};
+
+/// The closures under a flange on the seam tops.
+///
+/// ```
+/// use seamwright::junction::Closure;
+/// use seamwright::practice::{closure, junction as practice};
+/// use seamwright::units::Length;
+/// let pieces = Closure {
+///     setback: closure::SET_BACK,
+///     face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
+///     screws_to_edge: Length::parse("1/2\"")?,
+///     tape_width: Length::parse("7/8\"")?,
+///     panel_margin: Length::parse("1/2\"")?,
+/// };
+/// assert_eq!((pieces.setback + pieces.face_to_screws).length()?, Length::parse("2 7/8\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Closure {
+    /// From the trim's lower edge up the slope to the closure's face.
+    pub setback: Length,
+    /// From the face to the centre of the lower flange, where its screws go.
+    pub face_to_screws: Length,
+    /// From the screws to the upper edge of that flange.
+    pub screws_to_edge: Length,
+    /// Width of the tape under that flange, centred on the screws.
+    pub tape_width: Length,
+    /// What the panel must still reach beyond the flange.
+    pub panel_margin: Length,
+}
 
 /// What lies under a flange on the seam tops: closures on their tape, and the panels that end behind them.
 ///

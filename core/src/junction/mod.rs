@@ -18,6 +18,7 @@ mod headwall;
 mod high_side;
 mod hip;
 mod levels;
+mod offset_cleat;
 mod parts;
 mod rake;
 mod ridge;
@@ -26,6 +27,7 @@ mod support;
 mod top_side;
 mod transition;
 mod transition_lines;
+mod transition_section;
 mod valley;
 mod valley_hook;
 mod wall;
@@ -45,16 +47,18 @@ mod sidewall_tests;
 #[cfg(test)]
 mod test_sections;
 #[cfg(test)]
+mod transition_section_tests;
+#[cfg(test)]
 mod transition_tests;
 #[cfg(test)]
 mod valley_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, KICK_OUT, KICK_OUT_MISSING,
-    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
-    SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
+    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, KICK_OUT,
+    KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW,
+    RIVETS_ON_SLOPE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
 };
-pub use covered_end::CoveredEnd;
+pub use covered_end::{Closure, CoveredEnd};
 pub use draft::{Row, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use eave::Eave;
@@ -63,15 +67,16 @@ pub use folded::{DripEdge, FastenerRow, FoldedSheet};
 pub use headwall::Headwall;
 pub use high_side::HighSide;
 pub use hip::Hip;
-pub use levels::Levels;
+pub use levels::{Levels, RoofSide};
+pub use offset_cleat::OffsetCleat;
 pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 pub use rake::{Rake, RakeEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeVent, VentOpening};
 pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
 pub use top_side::{CapDrip, TopClosure, TopSide};
-pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
-pub use transition_lines::{Cleat, Closure, TransitionLines, TransitionLinesOut};
+pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
+pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
