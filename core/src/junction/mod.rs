@@ -4,11 +4,14 @@
 //! between successive intersections of its supports. [`Levels`] stacks what lies between a deck and the underside of a trim;
 //! [`Support`] is one line of the section; each kind has a file of its own.
 //!
+//! A curb or a chimney is four junctions: a [`Headwall`] below it, a [`Sidewall`] along each side, their wall the curb, and a [`CurbBack`] above it.
+//!
 //! Signs: along a slope, positions are measured from the junction line and are positive **up** the slope, on either side; heights are square to the
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
 mod covered_end;
+mod curb_back;
 mod draft;
 mod drip;
 mod eave;
@@ -35,6 +38,8 @@ mod wall;
 #[cfg(test)]
 mod covered_tests;
 #[cfg(test)]
+mod curb_back_tests;
+#[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
@@ -54,11 +59,12 @@ mod transition_tests;
 mod valley_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, KICK_OUT,
-    KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW,
-    RIVETS_ON_SLOPE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
+    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT,
+    KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW,
+    RIVETS_ON_SLOPE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
 };
 pub use covered_end::{Closure, CoveredEnd};
+pub use curb_back::{CricketRule, CurbBack, CurbBackDetail};
 pub use draft::{Row, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use eave::Eave;

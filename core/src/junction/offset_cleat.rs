@@ -207,3 +207,11 @@ impl OffsetCleat {
         walk(front, &[("tongue", web), ("web", foot), ("foot", back)])
     }
 }
+
+/// Faults of the screws along the top edge of what a cleat stands on: on the cleat, whose back lies this far below that edge, or through the edge's hem.
+pub(super) fn check_top_screws(faults: &mut Faults, below_top: Length, back: Sum, hem: Length) -> Result<(), Error> {
+    let path = "detail.top_screws_below_top";
+    refuse_short(faults, path, "the screws along the top edge fall on the cleat", below_top - back, below_top, "screws nearer to the edge")?;
+    let cure = "screws farther from the edge, or a narrower hem";
+    refuse_short(faults, path, "the screws along the top edge go through its hem", hem - below_top, below_top, cure)
+}

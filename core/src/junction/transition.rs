@@ -8,7 +8,7 @@ use super::RoofSide;
 use super::covered_end::CoveredEnd;
 use super::draft::{TrimSheet, Walk, keep_under, refuse_short};
 use super::folded::{FastenerRow, hem};
-use super::offset_cleat::{CleatPlace, OffsetCleat};
+use super::offset_cleat::{CleatPlace, OffsetCleat, check_top_screws};
 use super::parts::{JunctionTrim, Side, Solved};
 use super::support::{SectionPoint, Support};
 use super::transition_lines::Places;
@@ -207,11 +207,7 @@ impl PitchTransition {
         refuse_short(faults, "detail.front_below_top", "the cleat's front lies too near the bend", near, d.front_below_top, cure)?;
         let nose = d.cleat.gap - d.head_lap;
         refuse_short(faults, "detail.cleat.gap", "the nose of the fold passes the head-lap", nose, d.cleat.gap, "a greater head-lap, or a smaller gap")?;
-        let back = d.front_below_top - d.cleat.width;
-        let (screws, what) = (d.top_screws_below_top, "the screws along the top edge fall on the cleat");
-        refuse_short(faults, "detail.top_screws_below_top", what, screws - back, screws, "screws nearer to the edge")?;
-        let what = "the screws along the top edge go through its hem";
-        refuse_short(faults, "detail.top_screws_below_top", what, d.top_hem - screws, screws, "screws farther from the edge, or a narrower hem")?;
+        check_top_screws(faults, d.top_screws_below_top, d.front_below_top - d.cleat.width, d.top_hem)?;
         // Below the line nothing but air carries the flange. Over a steeper roof the whole cleat lies above it; elsewhere at least its tape and its
         // screws do, and with them every screw above them.
         let lowest = if section.difference.degrees() < 0.0 { front } else { front + d.cleat.width - d.cleat.tape_width };
