@@ -3,17 +3,17 @@
 //! The other sides of a curb need no kind of their own. Its **front** is a [`Headwall`](super::Headwall) for the panels below, whose wall is the curb; its **sides** are
 //! [`Sidewall`](super::Sidewall)s, whose wall is the curb.
 
-use super::RoofSide;
 use super::cautions::{CRICKET_REQUIRED, WATER_DAMS_BEHIND};
 use super::draft::{TrimSheet, Walk, along, keep_under, opposite_sign, refuse_short};
-use super::folded::{FastenerRow, FoldedSheet, hem};
-use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat, check_top_screws};
-use super::parts::{Along, AlongLine, Bites, Datum, LayoutLine, Side, Solved};
+use super::levels::RoofSide;
+use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat};
+use super::parts::{LayoutLine, Side, Solved};
 use super::support::Support;
-use super::wall::{OnWall, WallLeg, WallRule};
+use super::top_edge::TopEdge;
+use super::wall::{WallLeg, WallRule};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
-use crate::trim::{Direction, Edge, Face};
+use crate::trim::{Edge, Face};
 use crate::units::Length;
 
 /// How wide a curb may be, across the slope, before a cricket must stand behind it.
@@ -59,8 +59,8 @@ pub struct CurbBackDetail {
     pub wall: WallLeg,
     /// From the low line up to the pan's top edge.
     pub reach: Length,
-    /// Width of the closed hem along the top edge, folded up against water; zero for a raw edge.
-    pub edge_hem: Length,
+    /// The pan's top edge.
+    pub top_edge: TopEdge,
     /// How far the pan must reach under the panels, from their nose to its top edge.
     pub under_panels: WallRule,
     /// How far the pan must reach beyond the cleat.
@@ -73,10 +73,6 @@ pub struct CurbBackDetail {
     pub seam_cut_back: Length,
     /// How far from the low line the seams must end.
     pub least_to_seams: Length,
-    /// From the top edge down to the screws along it.
-    pub top_screws_below_top: Length,
-    /// The screws along the top edge, into the deck.
-    pub top_screws: FastenerRow,
     /// The cleat that the panels hook; its gap moves it up from the nose.
     pub cleat: OffsetCleat,
     /// How high above the low line, plumb, the cleat's screws must stand.
@@ -93,7 +89,7 @@ pub struct CurbBackDetail {
 ///
 /// ```
 /// use seamwright::junction::{
-///     CricketRule, CurbBack, CurbBackDetail, FastenerRow, Levels, OffsetCleat, RoofSide, Side, TrimSheet, WallCover, WallLeg, WallRule,
+///     CricketRule, CurbBack, CurbBackDetail, FastenerRow, Levels, OffsetCleat, RoofSide, Side, TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::{junction as practice, panel};
@@ -115,15 +111,13 @@ pub struct CurbBackDetail {
 ///             cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
 ///         },
 ///         reach: Length::inches(18),
-///         edge_hem: practice::EDGE_HEM,
+///         top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
 ///         under_panels: WallRule::UFGS_UNDER_COVERING,
 ///         least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
 ///         clear_width: Length::inches(6),
 ///         least_clear_width: Length::inches(6),
 ///         seam_cut_back: Length::parse("1 1/4\"")?,
 ///         least_to_seams: Length::inches(6),
-///         top_screws_below_top: Length::inches(1),
-///         top_screws: row.clone(),
 ///         cleat: OffsetCleat {
 ///             sheet,
 ///             width: practice::CLEAT_WIDTH,
@@ -158,13 +152,6 @@ pub struct CurbBack {
     pub detail: CurbBackDetail,
 }
 
-/// What must be asked of a curb's back once its pan and its cleat have their places.
-struct Laid {
-    wall: OnWall,
-    cleat: LaidCleat,
-    screw_height: Length,
-}
-
 impl CurbBack {
     fn check(&self) -> Result<(), Error> {
         let d = &self.detail;
@@ -180,17 +167,16 @@ impl CurbBack {
         faults.keep(self.width.positive("width"));
         keep_under(&mut faults, "detail.sheet", d.sheet.check());
         keep_under(&mut faults, "detail.wall", d.wall.check());
-        for (path, length) in [("detail.reach", d.reach), ("detail.clear_width", d.clear_width), ("detail.top_screws.spacing", d.top_screws.spacing)] {
+        keep_under(&mut faults, "detail.top_edge", d.top_edge.check());
+        for (path, length) in [("detail.reach", d.reach), ("detail.clear_width", d.clear_width)] {
             faults.keep(length.positive(path));
         }
         for (path, length) in [
-            ("detail.edge_hem", d.edge_hem),
             ("detail.under_panels.least", d.under_panels.least),
             ("detail.least_beyond", d.least_beyond),
             ("detail.least_clear_width", d.least_clear_width),
             ("detail.seam_cut_back", d.seam_cut_back),
             ("detail.least_to_seams", d.least_to_seams),
-            ("detail.top_screws_below_top", d.top_screws_below_top),
             ("detail.least_screw_height", d.least_screw_height),
             ("detail.cricket.widest", d.cricket.widest),
         ] {
@@ -212,7 +198,7 @@ impl CurbBack {
         let back = d.clear_width + d.cleat.gap + d.cleat.width;
         let what = "the pan reaches too little beyond the cleat";
         refuse_short(faults, "detail.reach", what, back + d.least_beyond - d.reach, d.reach, "a pan that reaches farther up the slope")?;
-        check_top_screws(faults, d.top_screws_below_top, d.reach - back, d.edge_hem)?;
+        keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.reach - back));
 
         let from_low_line = (back - d.cleat.screws_below_tape_edge).length()?;
         let sin = self.roof.pitch.sine();
@@ -233,39 +219,15 @@ impl CurbBack {
         Ok(height)
     }
 
-    /// What lies along the line, in the order of the work, and the lines to strike; `top` is the pan's top edge, up the slope from the line.
-    fn lay_out(&self, top: Length, laid: &mut Laid) -> Result<(Vec<AlongLine>, Vec<LayoutLine>), Error> {
-        let d = &self.detail;
-        let screws = (top - d.top_screws_below_top).length()?;
-        let bite = Along::Fasteners { bites: Bites::Structure, spacing: d.top_screws.spacing, source: d.top_screws.source.clone() };
-        let mut along = vec![AlongLine { name: "screws along the top edge".into(), side: Side::First, what: bite, from_line: screws }];
-        along.append(&mut laid.wall.along);
-        along.append(&mut laid.cleat.along);
-
-        let line = |name: &'static str, datum: Datum, from_datum: Length, from_line: Length| LayoutLine {
-            name: name.into(),
-            side: Side::First,
-            datum,
-            from_datum,
-            from_line,
-        };
-        let mut lines =
-            vec![line("pan top edge", Datum::JunctionLine, top, top), line("screws along the top edge", Datum::TrimTopEdge, d.top_screws_below_top, screws)];
-        lines.append(&mut laid.cleat.lines);
-        let seams = (top - d.reach + d.clear_width + d.seam_cut_back).length()?;
-        lines.push(line("seam ends", Datum::Line("panel nose".into()), d.seam_cut_back, seams));
-        Ok((along, lines))
-    }
-
-    fn cautions(&self, laid: &Laid) -> Result<Vec<Caution>, Error> {
+    fn cautions(&self, cleat: &LaidCleat, screw_height: Length) -> Result<Vec<Caution>, Error> {
         let d = &self.detail;
         let dams = Caution::new(WATER_DAMS_BEHIND, "width", Source::CommonPractice);
-        let mut out = vec![dams.arg("width", self.width).arg("height", laid.screw_height)];
+        let mut out = vec![dams.arg("width", self.width).arg("height", screw_height)];
         if self.width > d.cricket.widest {
             out.push(Caution::new(CRICKET_REQUIRED, "width", d.cricket.source.clone()).arg("width", self.width).arg("widest", d.cricket.widest));
         }
-        if laid.cleat.lift.is_negative() {
-            out.extend(laid.cleat.off_level("detail.cleat.rise")?);
+        if cleat.lift.is_negative() {
+            out.extend(cleat.off_level("detail.cleat.rise")?);
         }
         Ok(out)
     }
@@ -301,8 +263,7 @@ impl Calculation for CurbBack {
         });
 
         let mut faults = Faults::default();
-        let wall_sheet = FoldedSheet { thickness: d.sheet.thickness, inside_radius: d.sheet.inside_radius };
-        let wall = r.part(|| "leg up the curb".into(), |r| d.wall.solve(r, face, corner, wall_sheet));
+        let wall = r.part(|| "leg up the curb".into(), |r| d.wall.solve(r, face, corner, d.sheet));
         let wall = faults.keep(wall.map_err(|e| e.under("detail.wall")));
         let front_below_top = (d.reach - d.clear_width - d.cleat.gap).length()?;
         let place = CleatPlace { side: Side::First, on: face, up: -1, front, front_below_top, panels: self.roof.levels };
@@ -320,17 +281,17 @@ impl Calculation for CurbBack {
             sheet: d.sheet,
             start: bed.point((-top).length()?)?,
             legs: &[("pan", corner), ("leg", wall.top)],
-            start_edge: hem(d.edge_hem, Direction::Up),
+            start_edge: d.top_edge.edge(),
             end_edge: Edge::Raw,
             painted: Face::Upper,
         }
         .lay()?;
-        let mut laid = Laid { wall, cleat, screw_height };
-        let (along, lines) = self.lay_out(top, &mut laid)?;
-        let cautions = self.cautions(&laid)?;
-        let mut trims = vec![pan];
-        trims.extend(laid.wall.counterflashing);
-        trims.push(laid.cleat.trim);
-        Ok(Solved { trims, ends: vec![laid.cleat.end], along, lines, cautions })
+        let nose = (low_line + d.clear_width).length()?;
+        let mut solved = Solved { trims: vec![pan], cautions: self.cautions(&cleat, screw_height)?, ..Solved::default() };
+        d.top_edge.give(Side::First, top, &mut solved)?;
+        wall.give(&mut solved);
+        cleat.give(&mut solved);
+        solved.lines.push(LayoutLine::from_line("seam ends", Side::First, "panel nose", nose, d.seam_cut_back.into())?);
+        Ok(solved)
     }
 }

@@ -3,7 +3,7 @@
 use super::test_sections::{len, near, off, paths, slope};
 use super::{
     Bites, Counterflashing, CricketRule, CurbBack, CurbBackDetail, Datum, FastenerRow, LayoutLine, Levels, OffsetCleat, RoofSide, SectionPoint, Side, Solved,
-    TrimSheet, WallCover, WallLeg, WallRule,
+    TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
 };
 use crate::error::ErrorKind;
 use crate::num;
@@ -32,15 +32,13 @@ fn curb(pitch: Pitch) -> CurbBack {
                 cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("2\"") },
             },
             reach: len("18\""),
-            edge_hem: practice::EDGE_HEM,
+            top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: len("1\""), screws: row.clone() },
             under_panels: WallRule::UFGS_UNDER_COVERING,
             least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
             clear_width: len("6\""),
             least_clear_width: len("6\""),
             seam_cut_back: len("1 1/4\""),
             least_to_seams: len("7\""),
-            top_screws_below_top: len("1\""),
-            top_screws: row.clone(),
             cleat: OffsetCleat {
                 sheet: SHEET,
                 width: practice::CLEAT_WIDTH,
@@ -80,13 +78,13 @@ fn by_hand_in_a_roof_of_four_twelve() {
     let solved = c.compute().unwrap();
     let low = 25.4 * (0.0625 / 3.0 + 0.125 * 10.0_f64.sqrt() / 3.0);
     assert!(near(line(&solved, "panel nose").from_line.mm(), low + 6.0 * 25.4));
-    assert!(near(line(&solved, "cleat front").from_line.mm(), low + 6.25 * 25.4));
+    assert!(near(line(&solved, "offset cleat, front").from_line.mm(), low + 6.25 * 25.4));
     assert!(near(line(&solved, "cleat back").from_line.mm(), low + 9.75 * 25.4));
     assert!(near(line(&solved, "cleat screws").from_line.mm(), low + 9.25 * 25.4));
     assert!(near(line(&solved, "seam ends").from_line.mm(), low + 7.25 * 25.4));
-    assert!(near(line(&solved, "pan top edge").from_line.mm(), low + 18.0 * 25.4));
+    assert!(near(line(&solved, "trim top edge").from_line.mm(), low + 18.0 * 25.4));
     // From the pan's top edge: 18 - 6 1/4 in to the front, 3 1/2 in less to the back.
-    assert_eq!((line(&solved, "cleat front").from_datum, line(&solved, "cleat back").from_datum), (len("11 3/4\""), len("8 1/4\"")));
+    assert_eq!((line(&solved, "offset cleat, front").from_datum, line(&solved, "cleat back").from_datum), (len("11 3/4\""), len("8 1/4\"")));
     let end = solved.end(Side::First).unwrap();
     let Reach::HoldBack(front) = end.reach else { panic!("the panels end above the curb") };
     assert!(near(front.mm(), low + 6.25 * 25.4));
@@ -173,7 +171,7 @@ fn every_fault_is_told_at_once() {
     let mut c = four_twelve();
     c.detail.clear_width = len("5\"");
     c.detail.reach = len("8 1/2\"");
-    c.detail.edge_hem = len("1 1/4\"");
+    c.detail.top_edge.hem = len("1 1/4\"");
     let e = c.compute().unwrap_err();
     assert_eq!(
         paths(&e),
@@ -183,16 +181,16 @@ fn every_fault_is_told_at_once() {
             "detail.seam_cut_back",
             "detail.reach",
             "detail.reach",
-            "detail.top_screws_below_top",
-            "detail.top_screws_below_top",
+            "detail.top_edge.screws_below",
+            "detail.top_edge.screws_below",
         ]
     );
     let mut c = four_twelve();
     (c.width, c.detail.reach, c.detail.least_beyond) = (Length::ZERO, len("-1\""), len("-1\""));
-    (c.roof.levels.pan, c.detail.wall.leg, c.detail.top_screws.spacing) = (len("-1 mm"), Length::ZERO, Length::ZERO);
+    (c.roof.levels.pan, c.detail.wall.leg, c.detail.top_edge.screws.spacing) = (len("-1 mm"), Length::ZERO, Length::ZERO);
     assert_eq!(
         paths(&c.compute().unwrap_err()),
-        ["roof.levels.pan", "width", "detail.wall.leg", "detail.reach", "detail.top_screws.spacing", "detail.least_beyond"]
+        ["roof.levels.pan", "width", "detail.wall.leg", "detail.top_edge.screws.spacing", "detail.reach", "detail.least_beyond"]
     );
 }
 
@@ -233,10 +231,10 @@ proptest! {
         let pan = &solved.trim("back pan").unwrap().corners;
         prop_assert!(near(off(pan[0], -s), bed) && near(off(pan[1], -s), bed));
         prop_assert!(near(pan[1].x.mm(), -f64::from(out)) && near(pan[2].x.mm(), -f64::from(out)));
-        prop_assert!(near(up(pan[0], s), line(&solved, "pan top edge").from_line.mm()));
+        prop_assert!(near(up(pan[0], s), line(&solved, "trim top edge").from_line.mm()));
         let cleat = &solved.trim("offset cleat").unwrap().corners;
         let low = bed + 25.4 * (0.024 + 0.0625);
-        let front = line(&solved, "cleat front").from_line.mm();
+        let front = line(&solved, "offset cleat, front").from_line.mm();
         for (p, from_front, height) in [(0, 88.9, low), (1, 31.75, low), (2, 31.75, low + 6.35), (3, 0.0, low + 6.35)] {
             prop_assert!(near(off(cleat[p], -s), height) && near(up(cleat[p], s), front + from_front));
         }
@@ -249,7 +247,7 @@ proptest! {
         c.detail.reach = len("24\"");
         c.detail.least_clear_width = Length::ZERO;
         let solved = c.compute().unwrap();
-        let top = line(&solved, "pan top edge").from_line;
+        let top = line(&solved, "trim top edge").from_line;
         for l in &solved.lines {
             let from_line = match &l.datum {
                 Datum::JunctionLine => l.from_datum.into(),
@@ -260,7 +258,7 @@ proptest! {
             prop_assert_eq!(from_line.length().unwrap(), l.from_line, "{}", l.name);
         }
         for (what, struck) in
-            [("offset cleat, front", "cleat front"), ("cleat screws", "cleat screws"), ("screws along the top edge", "screws along the top edge")]
+            [("offset cleat, front", "offset cleat, front"), ("cleat screws", "cleat screws"), ("screws along the top edge", "screws along the top edge")]
         {
             prop_assert_eq!(solved.along.iter().find(|a| a.name == what).unwrap().from_line, line(&solved, struck).from_line);
         }

@@ -45,6 +45,16 @@ impl Levels {
             ("tape", self.tape),
         ]
     }
+
+    /// The pan's upper face above the deck: what drains.
+    pub(super) fn pan_face(&self) -> Result<Length, Error> {
+        (self.underlayment + self.stand_off + self.pan).length()
+    }
+
+    /// From the pan's upper face to the trim's underside.
+    pub(super) fn over_pan(&self) -> Result<Length, Error> {
+        (self.seam_height + self.closure_metal + self.tape).length()
+    }
 }
 
 impl Calculation for Levels {

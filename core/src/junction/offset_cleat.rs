@@ -2,9 +2,8 @@
 
 use super::Levels;
 use super::cautions::CLEAT_OFF_LEVEL;
-use super::draft::{TrimSheet, Walk, keep_under, refuse_short};
-use super::folded::FastenerRow;
-use super::parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
@@ -13,6 +12,10 @@ use crate::trim::{Edge, Face};
 use crate::units::{Length, Sum};
 
 /// An offset cleat, and the fold that hooks it. Distances along the slope run from its front, the edge of its tongue, up to its back, the edge of its foot.
+///
+/// In a job file `width` is [`CLEAT_WIDTH`](crate::practice::junction::CLEAT_WIDTH), `screws_below_tape_edge`
+/// [`CLEAT_SCREWS_BELOW_TAPE_EDGE`](crate::practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE), `fold` [`END_FOLD`](crate::practice::panel::END_FOLD) and
+/// `least_engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) unless given.
 ///
 /// ```
 /// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet};
@@ -41,6 +44,7 @@ pub struct OffsetCleat {
     /// Its sheet.
     pub sheet: TrimSheet,
     /// From its front up to its back.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_width"))]
     pub width: Length,
     /// From its front up to its web: the room for the fold.
     pub tongue: Length,
@@ -51,16 +55,22 @@ pub struct OffsetCleat {
     /// That tape's thickness, compressed.
     pub tape: Length,
     /// From the tape's upper edge down to the screws.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_screws_below_tape_edge"))]
     pub screws_below_tape_edge: Length,
     /// The screws.
     pub screws: FastenerRow,
     /// From its front down to the nose of the fold, at the laying temperature.
     pub gap: Length,
     /// The fold of the panels' ends under its tongue.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::end_fold"))]
     pub fold: Length,
     /// How much of the fold must be engaged at the laying temperature.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::engagement"))]
     pub least_engagement: Length,
 }
+
+/// The line that its front is held to.
+const FRONT: &str = "offset cleat, front";
 
 /// Where a cleat stands, and which panels hook it.
 #[derive(Debug, Clone, Copy)]
@@ -89,6 +99,14 @@ pub(super) struct LaidCleat {
 }
 
 impl LaidCleat {
+    /// Adds the cleat to its junction.
+    pub(super) fn give(self, solved: &mut Solved) {
+        solved.trims.push(self.trim);
+        solved.along.extend(self.along);
+        solved.lines.extend(self.lines);
+        solved.ends.push(self.end);
+    }
+
     /// What is said of a cleat that stands off the panels' own level.
     pub(super) fn off_level(&self, subject: &'static str) -> Result<Option<Caution>, Error> {
         if self.lift == Length::ZERO {
@@ -111,9 +129,8 @@ impl OffsetCleat {
     pub(super) fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         keep_under(&mut faults, "sheet", self.sheet.check());
-        for (path, length) in
-            [("width", self.width), ("tongue", self.tongue), ("rise", self.rise), ("screws.spacing", self.screws.spacing), ("fold", self.fold)]
-        {
+        keep_under(&mut faults, "screws", self.screws.check());
+        for (path, length) in [("width", self.width), ("tongue", self.tongue), ("rise", self.rise), ("fold", self.fold)] {
             faults.keep(length.positive(path));
         }
         for (path, length) in [
@@ -163,7 +180,7 @@ impl OffsetCleat {
             line("cleat back", back)?,
             line("cleat tape, lower edge", tape_edge)?,
             line("cleat screws", screws)?,
-            line("cleat front", place.front_below_top.into())?,
+            line(FRONT, place.front_below_top.into())?,
             line("panel nose", place.front_below_top + self.gap)?,
         ];
         for line in &lines {
@@ -172,12 +189,10 @@ impl OffsetCleat {
                 step.with("from the junction line", line.from_line).gives(line.from_datum).source(Source::user())
             });
         }
-        let at = |name: &'static str, what: Along, from_line: Length| AlongLine { name: name.into(), side: place.side, what, from_line };
-        let bite = Along::Fasteners { bites: Bites::Structure, spacing: self.screws.spacing, source: self.screws.source.clone() };
         let along = vec![
-            at("cleat tape", Along::Tape { width: self.tape_width, over_seams: false }, from_line(back + self.tape_width.station(1, 2)?)?),
-            at("offset cleat, front", Along::OffsetCleat, place.front),
-            at("cleat screws", bite, from_line(screws)?),
+            tape("cleat tape", place.side, self.tape_width, false, from_line(back + self.tape_width.station(1, 2)?)?),
+            AlongLine { name: FRONT.into(), side: place.side, what: Along::OffsetCleat, from_line: place.front },
+            self.screws.line("cleat screws", place.side, Bites::Structure, from_line(screws)?),
         ];
         let addition = self.panel_addition()?;
         r.step(|| Step::new("a panel adds beyond the cleat's front").formula("gap + fold").with("gap", self.gap).with("fold", self.fold).gives(addition));
@@ -206,12 +221,4 @@ impl OffsetCleat {
         }
         walk(front, &[("tongue", web), ("web", foot), ("foot", back)])
     }
-}
-
-/// Faults of the screws along the top edge of what a cleat stands on: on the cleat, whose back lies this far below that edge, or through the edge's hem.
-pub(super) fn check_top_screws(faults: &mut Faults, below_top: Length, back: Sum, hem: Length) -> Result<(), Error> {
-    let path = "detail.top_screws_below_top";
-    refuse_short(faults, path, "the screws along the top edge fall on the cleat", below_top - back, below_top, "screws nearer to the edge")?;
-    let cure = "screws farther from the edge, or a narrower hem";
-    refuse_short(faults, path, "the screws along the top edge go through its hem", hem - below_top, below_top, cure)
 }

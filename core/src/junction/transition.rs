@@ -4,19 +4,19 @@
 //! thickness `p`. With `D` the upper slope angle less the lower one, the two meet on the upper flange at
 //! `s = (h - p cos D) / sin D` from the line: up the slope where the roof below is the shallower (D > 0), down it where the roof below is the steeper.
 
-use super::RoofSide;
-use super::covered_end::CoveredEnd;
 use super::draft::{TrimSheet, Walk, keep_under, refuse_short};
-use super::folded::{FastenerRow, hem};
-use super::offset_cleat::{CleatPlace, OffsetCleat, check_top_screws};
+use super::levels::RoofSide;
+use super::offset_cleat::{CleatPlace, OffsetCleat};
 use super::parts::{JunctionTrim, Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::transition_lines::Places;
+use super::top_edge::TopEdge;
+use super::top_end::{Place, TopEnd};
+use super::transition_lines::add_lower;
 use super::transition_section::{Bending, NOISE, TransitionSection};
 use crate::error::{Error, Faults};
 use crate::num;
 use crate::record::{Calculation, Off, Recorder, Step};
-use crate::trim::{Direction, Face};
+use crate::trim::Face;
 use crate::units::{Angle, Length, Sum};
 
 /// The cross-section of a bead of gun sealant.
@@ -39,14 +39,15 @@ pub struct BeadSize {
 
 /// How a pitch transition is built: what is chosen, whatever roofs it joins. An example stands at [`PitchTransition`].
 ///
-/// Distances on the lower flange run up the slope from the trim's lower edge, those on the upper flange down it from the trim's top edge.
+/// Distances on the lower flange run up the slope from the trim's lower edge, those on the upper flange down it from the trim's top edge. In a job file
+/// `front_below_top` is [`CLEAT_FRONT_BELOW_TOP`](crate::practice::junction::CLEAT_FRONT_BELOW_TOP) unless given.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct PitchTransitionDetail {
     /// The trim's sheet.
     pub sheet: TrimSheet,
     /// The upper end of the lower panels, with the lower flange over it; its flange runs from the bend, or the riser's foot, down to the trim's lower edge.
-    pub end: CoveredEnd,
+    pub end: TopEnd,
     /// The bead behind the lower seams, at their upper ends; none where they are sealed otherwise.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub seam_bead: Option<BeadSize>,
@@ -58,15 +59,12 @@ pub struct PitchTransitionDetail {
     pub unsupported_limit: Length,
     /// From the bend, or the riser's top, up to the trim's top edge.
     pub upper_flange: Length,
-    /// Width of the closed hem along the top edge, folded up against water; zero for a raw edge.
-    pub top_hem: Length,
-    /// From the top edge down to the screws along it.
-    pub top_screws_below_top: Length,
-    /// The screws along the top edge, into the deck.
-    pub top_screws: FastenerRow,
+    /// The trim's top edge.
+    pub top_edge: TopEdge,
     /// The cleat that the upper panels hook.
     pub cleat: OffsetCleat,
     /// From the top edge down to the cleat's front.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_front_below_top"))]
     pub front_below_top: Length,
     /// From the bend, or the riser's top, up to the cleat's front, at the least.
     pub head_lap: Length,
@@ -75,11 +73,13 @@ pub struct PitchTransitionDetail {
 /// A pitch transition as asked for: the lower panels are those of [`Side::First`], the upper ones those of [`Side::Second`].
 ///
 /// ```
+/// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bending, Bites, Closure, CoveredEnd, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TrimSheet,
+///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     TrimSheet,
 /// };
 /// use seamwright::pitch::Pitch;
-/// use seamwright::practice::{closure, junction as practice, panel};
+/// use seamwright::practice;
 /// use seamwright::record::{Calculation, Source};
 /// use seamwright::units::Length;
 /// let inch = |text: &str| Length::parse(text);
@@ -91,24 +91,26 @@ pub struct PitchTransitionDetail {
 ///     upper: RoofSide { pitch: Pitch::parse("8:12")?, levels },
 ///     detail: PitchTransitionDetail {
 ///         sheet,
-///         end: CoveredEnd {
-///             levels,
+///         end: TopEnd {
 ///             flange: Length::inches(12),
-///             drip: DripEdge { depth: inch("3/4\"")?, hem: practice::EDGE_HEM },
-///             closure: Closure {
-///                 setback: closure::SET_BACK,
-///                 face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
-///                 screws_to_edge: inch("1/2\"")?,
+///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///             closure: TopClosure {
+///                 set_back: practice::closure::SET_BACK,
+///                 face: Face::LeadingEdge,
+///                 lower_flange: inch("2 1/2\"")?,
+///                 top_flange: inch("1 1/8\"")?,
 ///                 tape_width: inch("7/8\"")?,
+///                 tape_beneath: inch("1/16\"")?,
 ///                 panel_margin: inch("1/2\"")?,
 ///             },
-///             tape_beneath: inch("1/16\"")?,
 ///             bites: Bites::Structure,
 ///             screws: row.clone(),
-///             rivets: row.clone(),
+///             rivets: None,
+///             hollow_seams: false,
+///             cap_tape_width: inch("7/8\"")?,
 ///             hold_back: Length::inches(1),
 ///             clearance: inch("1/4\"")?,
-///             turn_up: panel::TURN_UP,
+///             turn_up: practice::panel::TURN_UP,
 ///             field_trim: Length::ZERO,
 ///         },
 ///         seam_bead: None,
@@ -116,23 +118,21 @@ pub struct PitchTransitionDetail {
 ///         bending: Bending::Direct,
 ///         unsupported_limit: Length::inches(8),
 ///         upper_flange: Length::inches(8),
-///         top_hem: Length::ZERO,
-///         top_screws_below_top: Length::inches(1),
-///         top_screws: row.clone(),
+///         top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
 ///         cleat: OffsetCleat {
 ///             sheet,
-///             width: practice::CLEAT_WIDTH,
+///             width: practice::junction::CLEAT_WIDTH,
 ///             tongue: inch("1 1/4\"")?,
 ///             rise: inch("1/4\"")?,
 ///             tape_width: inch("1 1/2\"")?,
 ///             tape: inch("1/16\"")?,
-///             screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///             screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
 ///             screws: row,
 ///             gap: inch("1/4\"")?,
-///             fold: panel::END_FOLD,
+///             fold: practice::panel::END_FOLD,
 ///             least_engagement: inch("3/8\"")?,
 ///         },
-///         front_below_top: practice::CLEAT_FRONT_BELOW_TOP,
+///         front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
 ///         head_lap: Length::inches(1),
 ///     },
 /// };
@@ -176,7 +176,7 @@ impl PitchTransition {
         }
         keep_under(&mut faults, "detail.sheet", d.sheet.check());
         faults.keep(d.upper_flange.positive("detail.upper_flange"));
-        faults.keep(d.top_screws.spacing.positive("detail.top_screws.spacing"));
+        keep_under(&mut faults, "detail.top_edge", d.top_edge.check());
         if let Some(bead) = d.seam_bead {
             faults.keep(bead.width.positive("detail.seam_bead.width"));
             faults.keep(bead.depth.positive("detail.seam_bead.depth"));
@@ -184,8 +184,6 @@ impl PitchTransition {
         for (path, length) in [
             ("detail.packing", d.packing),
             ("detail.unsupported_limit", d.unsupported_limit),
-            ("detail.top_hem", d.top_hem),
-            ("detail.top_screws_below_top", d.top_screws_below_top),
             ("detail.front_below_top", d.front_below_top),
             ("detail.head_lap", d.head_lap),
             ("detail.end.hold_back", d.end.hold_back),
@@ -207,7 +205,7 @@ impl PitchTransition {
         refuse_short(faults, "detail.front_below_top", "the cleat's front lies too near the bend", near, d.front_below_top, cure)?;
         let nose = d.cleat.gap - d.head_lap;
         refuse_short(faults, "detail.cleat.gap", "the nose of the fold passes the head-lap", nose, d.cleat.gap, "a greater head-lap, or a smaller gap")?;
-        check_top_screws(faults, d.top_screws_below_top, d.front_below_top - d.cleat.width, d.top_hem)?;
+        keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.front_below_top - d.cleat.width));
         // Below the line nothing but air carries the flange. Over a steeper roof the whole cleat lies above it; elsewhere at least its tape and its
         // screws do, and with them every screw above them.
         let lowest = if section.difference.degrees() < 0.0 { front } else { front + d.cleat.width - d.cleat.tape_width };
@@ -215,10 +213,9 @@ impl PitchTransition {
     }
 
     /// The trim, from its lower edge to its top one.
-    fn trim(&self, section: &TransitionSection, edge: Length, top: Length) -> Result<JunctionTrim, Error> {
+    fn trim(&self, section: &TransitionSection, corners: (SectionPoint, Option<SectionPoint>), top: Length) -> Result<JunctionTrim, Error> {
         let d = &self.detail;
-        let seams = Support { rise: self.lower.pitch.angle(), height: section.h };
-        let (start, flange_edge) = d.end.drip.corners(&seams, edge)?;
+        let (start, flange_edge) = corners;
         let flange_start = flange_edge.unwrap_or(start);
         let end = Support { rise: self.upper.pitch.angle(), height: d.packing }.point(top)?;
         let mut legs = Vec::with_capacity(4);
@@ -230,7 +227,7 @@ impl PitchTransition {
         } else {
             legs.push(("flange", end));
         }
-        let edges = (d.end.drip.edge(), hem(d.top_hem, Direction::Up));
+        let edges = (d.end.drip.edge(), d.top_edge.edge());
         Walk { name: "transition trim", sheet: d.sheet, start, legs: &legs, start_edge: edges.0, end_edge: edges.1, painted: Face::Upper }.lay()
     }
 }
@@ -255,16 +252,22 @@ impl Calculation for PitchTransition {
         self.check()?;
         let d = &self.detail;
         let section = r.part(|| "section".into(), |r| self.run_section(r))?;
-        let edge = (section.bend_on_lower - d.end.flange).length()?;
         let top = (section.bend_on_upper + d.upper_flange).length()?;
         let front = (top - d.front_below_top).length()?;
 
         let mut faults = Faults::default();
-        // The lower panels end before the line, where the upper deck begins, and before the bend, where their seam tops would meet the upper flange.
-        let limit = section.bend_on_lower.min(Length::ZERO);
-        let end = CoveredEnd { levels: self.lower.levels, ..d.end.clone() };
-        let covered = r.part(|| "lower panels".into(), |r| end.solve(r, Side::First, section.bend_on_lower, limit, Angle::SQUARE));
-        let covered = faults.keep(covered.map_err(|e| e.under("detail.end")));
+        let end = Place {
+            side: Side::First,
+            levels: self.lower.levels,
+            bend: section.bend_on_lower,
+            // The lower panels end before the line, where the upper deck begins, and before the bend, where their seam tops would meet the upper flange.
+            limit: section.bend_on_lower.min(Length::ZERO),
+            meeting: Angle::SQUARE,
+            seam_tops: Support { rise: self.lower.pitch.angle(), height: section.h },
+            down: -1,
+        };
+        let ended = r.part(|| "lower panels".into(), |r| d.end.solve(r, &end));
+        let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
         let on = Support { rise: self.upper.pitch.angle(), height: (d.packing + d.sheet.thickness).length()? };
         let place = CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, panels: self.upper.levels };
         r.step(|| {
@@ -275,20 +278,21 @@ impl Calculation for PitchTransition {
         let cleat = faults.keep(cleat.map_err(|e| e.under("detail.cleat")));
         self.check_upper(&mut faults, &section, front.into())?;
         faults.check()?;
-        let (Some(covered), Some(cleat)) = (covered, cleat) else {
+        let (Some(ended), Some(cleat)) = (ended, cleat) else {
             return Ok(Solved::default());
         };
 
-        let trim = self.trim(&section, edge, top)?;
-        let mut cautions = section.cautions;
-        cautions.extend(covered.cautions.into_iter().map(|c| c.under("detail.end")));
+        let trim = self.trim(&section, ended.corners, top)?;
+        let mut solved = Solved { trims: vec![trim], cautions: section.cautions, ..Solved::default() };
+        let edge = (section.bend_on_lower - d.end.flange).length()?;
+        let rivets = add_lower(r, ended, d, edge, &mut solved)?;
+        d.top_edge.give(Side::Second, top, &mut solved)?;
+        solved.along.extend(rivets);
         // Without packing, what lifts the panels is the cleat's own rise, and they bend over it.
         if cleat.lift.is_negative() || d.packing.is_positive() {
-            cautions.extend(cleat.off_level("detail.cleat.rise")?);
+            solved.cautions.extend(cleat.off_level("detail.cleat.rise")?);
         }
-        let places = Places { edge, top };
-        let lines = places.lines(r, d, cleat.lines)?;
-        let along = places.along(d, covered.along, cleat.along)?;
-        Ok(Solved { trims: vec![trim, cleat.trim], ends: vec![covered.end, cleat.end], along, lines, cautions })
+        cleat.give(&mut solved);
+        Ok(solved)
     }
 }

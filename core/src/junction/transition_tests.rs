@@ -2,9 +2,10 @@
 
 use super::test_sections::{degrees, len, near, off, paths, slope};
 use super::{
-    Along, BeadSize, Bending, Bites, Closure, CoveredEnd, Datum, DripEdge, FastenerRow, LayoutLine, Levels, OffsetCleat, PitchTransition,
-    PitchTransitionDetail, RoofSide, SectionPoint, Side, Solved, TrimSheet,
+    Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide,
+    SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet,
 };
+use crate::closure::Face;
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
@@ -34,21 +35,23 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
         upper: side(upper),
         detail: PitchTransitionDetail {
             sheet: SHEET,
-            end: CoveredEnd {
-                levels: levels(),
+            end: TopEnd {
                 flange: len("14\""),
-                drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
-                closure: Closure {
-                    setback: closure::SET_BACK,
-                    face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
-                    screws_to_edge: len("1/2\""),
+                drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
+                closure: TopClosure {
+                    set_back: closure::SET_BACK,
+                    face: Face::LeadingEdge,
+                    lower_flange: len("2 1/2\""),
+                    top_flange: len("1 1/8\""),
                     tape_width: len("7/8\""),
+                    tape_beneath: len("1/16\""),
                     panel_margin: len("1/2\""),
                 },
-                tape_beneath: len("1/16\""),
                 bites: Bites::Structure,
                 screws: row.clone(),
-                rivets: row.clone(),
+                rivets: None,
+                hollow_seams: false,
+                cap_tape_width: len("7/8\""),
                 hold_back: if lower == "3:12" { len("1\"") } else { len("6\"") },
                 clearance: len("1/4\""),
                 turn_up: panel::TURN_UP,
@@ -59,9 +62,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
             bending: Bending::Direct,
             unsupported_limit: len("24\""),
             upper_flange: len("14\""),
-            top_hem: Length::ZERO,
-            top_screws_below_top: len("1\""),
-            top_screws: row.clone(),
+            top_edge: TopEdge { hem: Length::ZERO, screws_below: len("1\""), screws: row.clone() },
             cleat: OffsetCleat {
                 sheet: SHEET,
                 width: practice::CLEAT_WIDTH,
@@ -124,12 +125,12 @@ fn trade_check_values() {
     assert_eq!(from("closure screws"), len("2 7/8\""));
     // A cleat 3 1/2 in wide whose front is 6 in below the trim's top has its back at 2 1/2 in; its screws sit 1/2 in below its tape's upper edge.
     assert_eq!(from("cleat back"), len("2 1/2\""));
-    assert_eq!(from("cleat front"), len("6\""));
+    assert_eq!(from("offset cleat, front"), len("6\""));
     assert_eq!(from("cleat screws"), len("3\""));
     // A panel that measures 39 in to the cleat, with a 1 in fold, no gap and the bend ignored, is cut at 40 in: its length to the line, and what
     // the end adds to that.
     let end = solved.end(Side::Second).unwrap();
-    let to_line = len("39\"") + line(&solved, "cleat front").from_line;
+    let to_line = len("39\"") + line(&solved, "offset cleat, front").from_line;
     assert_eq!((to_line + end.allowance().unwrap()).length().unwrap(), len("40\""));
 }
 
@@ -155,7 +156,7 @@ fn by_hand_over_a_steep_roof() {
     let solved = transition("12:12", "4:12").compute().unwrap();
     let h = 25.4 * 1.8125;
     assert!(near(line(&solved, "trim lower edge").from_line.mm(), -2.0 * h - 14.0 * 25.4));
-    assert!(near(line(&solved, "cleat front").from_line.mm(), -h * 5.0_f64.sqrt() + 8.0 * 25.4));
+    assert!(near(line(&solved, "offset cleat, front").from_line.mm(), -h * 5.0_f64.sqrt() + 8.0 * 25.4));
     let end = solved.end(Side::First).unwrap();
     assert_eq!((end.reach, end.turn_up, end.hold), (Reach::HoldBack(len("6\"")), len("1\""), Hold::Pins));
     assert_eq!(solved.end(Side::Second).unwrap().hold, Hold::Slides);
@@ -163,7 +164,11 @@ fn by_hand_over_a_steep_roof() {
 
 #[test]
 fn the_order_of_the_work() {
-    let solved = transition("3:12", "8:12").compute().unwrap();
+    // Closures whose top flange reaches the drip, for rivets through its face.
+    let mut t = transition("3:12", "8:12");
+    (t.detail.end.closure.face, t.detail.end.closure.top_flange, t.detail.end.cap_tape_width) = (Face::Web, len("1/2\""), len("1/2\""));
+    t.detail.end.rivets = Some(row("12\""));
+    let solved = t.compute().unwrap();
     let names: Vec<&str> = solved.along.iter().map(|a| &*a.name).collect();
     assert_eq!(
         names,
@@ -190,6 +195,25 @@ fn the_order_of_the_work() {
         assert_eq!(bites(name), (what, len("12\"")), "{name}");
     }
     assert_eq!(along(&solved, "bead behind the seams"), len("-1\""));
+    assert_eq!(along(&solved, "rivets"), line(&solved, "trim lower edge").from_line);
+    let lines: Vec<(&str, String)> = solved.lines.iter().map(|l| (&*l.name, l.datum.to_string())).collect();
+    let (junction, edge, top) = ("the junction line", "the trim's lower edge", "the trim's top edge");
+    let expected = [
+        ("panel end", junction),
+        ("trim lower edge", junction),
+        ("closure face", edge),
+        ("closure tape, lower edge", edge),
+        ("closure screws", edge),
+        ("closure tape, upper edge", edge),
+        ("trim top edge", junction),
+        ("screws along the top edge", top),
+        ("cleat back", top),
+        ("cleat tape, lower edge", top),
+        ("cleat screws", top),
+        ("offset cleat, front", top),
+        ("panel nose", top),
+    ];
+    assert_eq!(lines, expected.map(|(name, datum)| (name, datum.to_owned())));
     assert_eq!(solved.trims.iter().map(|t| &*t.name).collect::<Vec<_>>(), ["transition trim", "offset cleat"]);
 }
 
@@ -201,7 +225,7 @@ fn the_cleat_stands_on_its_tape_on_the_upper_flange() {
     let cleat = solved.trim("offset cleat").unwrap();
     let rise = t.upper.pitch.angle().degrees();
     let low = 25.4 * (1.0 + 0.024 + 0.0625);
-    let front = line(&solved, "cleat front").from_line.mm();
+    let front = line(&solved, "offset cleat, front").from_line.mm();
     for (p, up, height) in [(0, 0.0, low + 6.35), (1, 31.75, low + 6.35), (2, 31.75, low), (3, 88.9, low)] {
         let p = cleat.corners[p];
         assert!(near(off(p, rise), height) && near(place(p, rise), front + up), "{p:?}");
@@ -278,8 +302,8 @@ fn a_closure_that_falls_off_the_panel_is_refused_by_how_much() {
     let mut t = transition("3:12", "8:12");
     t.detail.end.hold_back = len("3'");
     let e = t.compute().unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.end.closure"));
-    assert!(e.message().contains("falls off the panel by"), "{e}");
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.end.hold_back"));
+    assert!(e.message().contains("lower flange falls off the panels by"), "{e}");
 }
 
 #[test]
@@ -298,7 +322,7 @@ fn every_fault_is_told_at_once() {
     t.detail.cleat.screws_below_tape_edge = len("2\"");
     t.detail.cleat.rise = len("1/64\"");
     t.detail.cleat.tape = Length::ZERO;
-    t.detail.top_screws_below_top = len("3\"");
+    t.detail.top_edge.screws_below = len("3\"");
     t.detail.end.turn_up = len("2\"");
     let e = t.compute().unwrap_err();
     assert_eq!(
@@ -309,12 +333,12 @@ fn every_fault_is_told_at_once() {
             "detail.cleat.fold",
             "detail.cleat.rise",
             "detail.cleat.gap",
-            "detail.top_screws_below_top",
+            "detail.top_edge.screws_below",
         ]
     );
     let mut t = transition("3:12", "8:12");
-    (t.detail.packing, t.detail.top_screws.spacing, t.upper.levels.pan) = (len("-1\""), Length::ZERO, len("-1 mm"));
-    assert_eq!(paths(&t.compute().unwrap_err()), ["upper.levels.pan", "detail.top_screws.spacing", "detail.packing"]);
+    (t.detail.packing, t.detail.top_edge.screws.spacing, t.upper.levels.pan) = (len("-1\""), Length::ZERO, len("-1 mm"));
+    assert_eq!(paths(&t.compute().unwrap_err()), ["upper.levels.pan", "detail.top_edge.screws.spacing", "detail.packing"]);
     assert_eq!(t.section().unwrap_err(), t.compute().unwrap_err());
     let mut t = transition("3:12", "8:12");
     (t.detail.cleat.screws.spacing, t.detail.cleat.sheet.thickness) = (Length::ZERO, Length::ZERO);
@@ -335,10 +359,10 @@ fn the_fold_is_checked_against_the_cleat() {
 #[test]
 fn a_hem_along_the_top_edge_stops_water_and_stays_clear_of_the_screws() {
     let mut t = transition("3:12", "8:12");
-    t.detail.top_hem = practice::EDGE_HEM;
+    t.detail.top_edge.hem = practice::EDGE_HEM;
     assert!(!t.compute().unwrap().trims[0].profile.end_edge.is_raw());
-    t.detail.top_hem = len("1 1/4\"");
-    assert_eq!(t.compute().unwrap_err().path(), "detail.top_screws_below_top");
+    t.detail.top_edge.hem = len("1 1/4\"");
+    assert_eq!(t.compute().unwrap_err().path(), "detail.top_edge.screws_below");
 }
 
 #[test]
@@ -403,13 +427,13 @@ proptest! {
             };
             prop_assert_eq!(from_line.length().unwrap(), l.from_line, "{}", l.name);
         }
-        for (what, struck) in [("closures", "closure face"), ("closure screws", "closure screws"), ("offset cleat, front", "cleat front"),
-            ("cleat screws", "cleat screws"), ("screws along the top edge", "screws along the top edge"), ("bead behind the seams", "lower panel end")] {
+        for (what, struck) in [("closure screws", "closure screws"), ("offset cleat, front", "offset cleat, front"),
+            ("cleat screws", "cleat screws"), ("screws along the top edge", "screws along the top edge"), ("bead behind the seams", "panel end")] {
             prop_assert_eq!(along(&solved, what), line(&solved, struck).from_line);
         }
         // What an upper panel has beyond the line: gap and fold past the cleat's front.
         let end = solved.end(Side::Second).unwrap();
-        let front = line(&solved, "cleat front").from_line;
+        let front = line(&solved, "offset cleat, front").from_line;
         prop_assert_eq!(end.allowance().unwrap(), (end.gap + end.fold - front).length().unwrap());
     }
 
