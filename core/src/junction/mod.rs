@@ -25,8 +25,10 @@ mod levels;
 mod offset_cleat;
 mod parts;
 mod rake;
+mod rake_parts;
 mod ridge;
 mod sidewall;
+mod sidewall_parts;
 mod support;
 mod top_closure;
 mod top_edge;
@@ -46,6 +48,8 @@ mod curb_back_tests;
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
+#[cfg(test)]
+mod lines_tests;
 #[cfg(test)]
 mod rake_tests;
 #[cfg(test)]
@@ -78,9 +82,11 @@ pub use hip::{Hip, HipDetail};
 pub use levels::{Levels, RoofSide};
 pub use offset_cleat::OffsetCleat;
 pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
-pub use rake::{PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ};
+pub use rake::{Rake, RakeDetail};
+pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
-pub use sidewall::{PanelSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot};
+pub use sidewall::{Sidewall, SidewallDetail};
+pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
 pub use top_closure::TopClosure;
 pub use top_edge::TopEdge;
