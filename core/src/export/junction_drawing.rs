@@ -157,7 +157,7 @@ impl<'a> JunctionDrawing<'a> {
         Ok(self.write(&scene, scale))
     }
 
-    /// Everything laid out at the largest of the usual scales at which it keeps to the figure.
+    /// Everything laid out at the largest of the usual scales at which it keeps to the figure, or else the smallest.
     pub(super) fn scene(&self) -> Result<(Scene, f64), Error> {
         const SCALES: [f64; 17] = [1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
         let asked = Asked {
@@ -170,23 +170,26 @@ impl<'a> JunctionDrawing<'a> {
             letters: &self.letters,
         };
         let (width, height) = (self.width.mm(), self.height.mm());
-        let mut last = None;
+        let fits = |scene: &Scene| scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
+        let bare = self.bare_extent();
+        let mut smallest = 1.0;
         for n in SCALES {
-            let bare = self.bare_extent();
+            smallest = n;
+            // Balloons take the most time: they are placed where the rest keeps to the figure.
             if bare.0 / n > width || bare.1 / n > height {
                 continue;
             }
-            let scene = asked.lay(1.0 / n)?;
-            let fits = scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
-            last = Some((scene, n));
-            if fits {
-                break;
+            let mut scene = asked.lay(1.0 / n)?;
+            if fits(&scene) {
+                asked.label(&mut scene);
+                if fits(&scene) {
+                    return Ok((scene, n));
+                }
             }
         }
-        match last {
-            Some(found) => Ok(found),
-            None => Ok((asked.lay(0.01)?, 100.0)),
-        }
+        let mut scene = asked.lay(1.0 / smallest)?;
+        asked.label(&mut scene);
+        Ok((scene, smallest))
     }
 
     /// Width and height of the trims in true millimetres.

@@ -315,7 +315,7 @@ fn a_mirrored_junction_is_drawn_mirrored() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(8))]
 
     #[test]
     fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {
