@@ -183,7 +183,7 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     let mut out = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     let between = if job.is_empty() { "" } else { " - " };
     let _ = writeln!(out, "<title>{title}{between}{job}</title>");
-    let _ = writeln!(out, "<style>\n@page {{ size: {size} portrait; margin: 9mm 11mm 10mm 11mm; }}\n{STYLE}</style>\n</head>\n<body>");
+    let _ = writeln!(out, "<style>\n@page {{ size: {size} portrait; margin: 8mm 10mm 8mm 10mm; }}\n{STYLE}</style>\n</head>\n<body>");
     // A table's heading is what printing repeats on every page.
     let _ = writeln!(out, "<table class=\"sheet\">\n<thead><tr><td><header><h1>{title}</h1><span>{job}</span></header></td></tr></thead>\n<tbody><tr><td>");
     for drawing in &sheet.drawings {
@@ -204,18 +204,18 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
 
 const STYLE: &str = "\
 * { box-sizing: border-box; }
-html { font: 11pt/1.22 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; }
+html { font: 11pt/1.15 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; }
 body { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 table.sheet > thead > tr > td, table.sheet > tbody > tr > td { padding: 0; }
-header { display: flex; justify-content: space-between; align-items: baseline; border-bottom: 1.5pt solid #000; margin-bottom: 1.5mm; }
+header { display: flex; justify-content: space-between; align-items: baseline; border-bottom: 1.5pt solid #000; margin-bottom: 1mm; }
 h1 { font-size: 16pt; margin: 0 0 0.5mm 0; }
 header span { font-size: 12pt; }
-h2 { font-size: 11.5pt; margin: 1.8mm 0 0.4mm 0; break-after: avoid; }
+h2 { font-size: 11.5pt; margin: 1.4mm 0 0.2mm 0; break-after: avoid; }
 img.drawing { display: block; max-width: 100%; margin: 0 auto; break-inside: avoid; }
 table.list { break-inside: auto; }
 table.list th { text-align: left; font-weight: bold; border-bottom: 0.8pt solid #000; padding: 0 1.5mm; vertical-align: bottom; }
-table.list td { border-bottom: 0.3pt solid #777; padding: 0.25mm 1.5mm; vertical-align: top; }
+table.list td { border-bottom: 0.3pt solid #777; padding: 0.1mm 1.5mm; vertical-align: top; }
 table.list tr { break-inside: avoid; }
 table.list .mark { width: 9mm; font-weight: bold; text-align: center; }
 table.list .number { text-align: right; white-space: nowrap; }

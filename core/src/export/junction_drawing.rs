@@ -10,7 +10,7 @@ use super::section_metal::{Piece, SHEET};
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
 use super::svg::{Anchor, Go, Look, PaperUnit, Svg, narrow_width};
 use crate::error::Error;
-use crate::junction::{Along, AlongLine, Bites, Side, Solved};
+use crate::junction::{Along, AlongLine, Bites, LayoutLine, Side, Solved};
 use crate::num;
 use crate::units::{Length, LengthFormat};
 
@@ -92,7 +92,7 @@ impl<'a> JunctionDrawing<'a> {
     pub fn new(title: &'a str, solved: &'a Solved, first: SectionPlane, other: Other, format: LengthFormat) -> Result<JunctionDrawing<'a>, Error> {
         let axes = Axes::of(solved, &first, &other)?;
         let (parts, numbered) = numbered(solved, format)?;
-        let letters = (0..solved.lines.len()).map(line_letter).collect();
+        let letters = lettered(solved, format)?;
         Ok(JunctionDrawing {
             title,
             solved,
@@ -140,7 +140,7 @@ impl<'a> JunctionDrawing<'a> {
         &self.parts
     }
 
-    /// The lettered lines, in the order of [`Solved::lines`].
+    /// The letter of each of [`Solved::lines`], in their order. A line that is struck alike on both sides has one letter.
     #[must_use]
     pub fn lines(&self) -> Vec<KeyEntry> {
         self.letters.iter().zip(&self.solved.lines).map(|(mark, line)| KeyEntry { mark: mark.clone(), text: line.name.to_string() }).collect()
@@ -207,7 +207,11 @@ impl<'a> JunctionDrawing<'a> {
         let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
         let mut key: Vec<KeyEntry> = self.parts.clone();
         if self.is_alone {
-            key.extend(self.lines());
+            for line in self.lines() {
+                if !key.contains(&line) {
+                    key.push(line);
+                }
+            }
         }
         let note = format!("About 1:{scale}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
         let inner = self.width.mm().max(figure_width);
@@ -443,6 +447,29 @@ fn draw_balloons(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             svg.narrow_text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
         }
     });
+}
+
+/// The letters of the lines; what reads alike on both sides, for one that walks away from the junction line, has one letter.
+fn lettered(solved: &Solved, format: LengthFormat) -> Result<Vec<String>, Error> {
+    let mut out: Vec<String> = Vec::with_capacity(solved.lines.len());
+    let mut read: Vec<(&LayoutLine, String, String)> = Vec::with_capacity(solved.lines.len());
+    let mut next = 0;
+    for line in &solved.lines {
+        let (from_datum, from_line) = (format.text(line.from_datum)?.as_str().to_owned(), format.text(line.from_line)?.as_str().to_owned());
+        let twin = read
+            .iter()
+            .position(|(l, datum, at)| l.side != line.side && l.name == line.name && l.datum == line.datum && *datum == from_datum && *at == from_line);
+        let letter = match twin.and_then(|i| out.get(i)) {
+            Some(letter) => letter.clone(),
+            None => {
+                next += 1;
+                line_letter(next - 1)
+            }
+        };
+        out.push(letter);
+        read.push((line, from_datum, from_line));
+    }
+    Ok(out)
 }
 
 /// The letter of a line: A to Z without I and O, which read as figures, then A1 and so on.
