@@ -23,7 +23,7 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
         Ok(format!("{} {}", text(size)?, if l.is_negative() { "down" } else { "up" }))
     };
     let mut sheet = CrewSheet { title: sample.name.to_owned(), job: "one of every kind".to_owned(), ..CrewSheet::default() };
-    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(105_000))?.svg()?];
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(96_000))?.svg()?];
     for (key, line) in drawing.lines().iter().zip(&sample.solved.lines) {
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;

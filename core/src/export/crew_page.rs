@@ -191,13 +191,18 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     }
     write_lines(&mut out, &sheet.lines);
     write_fasteners(&mut out, &sheet.fasteners);
-    if !(sheet.steps.is_empty() && sheet.materials.is_empty()) {
+    if !(sheet.steps.is_empty() && sheet.cautions.is_empty() && sheet.materials.is_empty()) {
         out.push_str("<div class=\"pair\">\n");
-        write_steps(&mut out, &sheet.steps);
+        if !(sheet.steps.is_empty() && sheet.cautions.is_empty()) {
+            out.push_str("<section class=\"wide\">");
+            write_steps(&mut out, &sheet.steps);
+            write_cautions(&mut out, &sheet.cautions);
+            out.push_str("</section>\n");
+        }
         write_materials(&mut out, &sheet.materials);
         out.push_str("</div>\n");
     }
-    write_cautions(&mut out, sheet);
+    write_site_cautions(&mut out, &sheet.site_cautions);
     out.push_str("</td></tr></tbody>\n</table>\n</body>\n</html>\n");
     Ok(out.into_bytes())
 }
@@ -289,11 +294,11 @@ fn write_steps(out: &mut String, steps: &[String]) {
     if steps.is_empty() {
         return;
     }
-    out.push_str("<section class=\"wide\"><h2>Order of work</h2>\n<ol>\n");
+    out.push_str("<h2>Order of work</h2>\n<ol>\n");
     for step in steps {
         let _ = writeln!(out, "<li>{}</li>", escaped(step));
     }
-    out.push_str("</ol></section>\n");
+    out.push_str("</ol>\n");
 }
 
 fn write_materials(out: &mut String, materials: &[MaterialLine]) {
@@ -312,22 +317,27 @@ fn write_materials(out: &mut String, materials: &[MaterialLine]) {
     out.push_str("</section>\n");
 }
 
-fn write_cautions(out: &mut String, sheet: &CrewSheet) {
-    if !sheet.cautions.is_empty() {
-        out.push_str("<h2>Cautions</h2>\n<ul class=\"cautions\">\n");
-        for note in &sheet.cautions {
-            let _ = write!(out, "<li><b>{}</b>{}", note.number, escaped(&note.text));
-            if !note.source.is_empty() {
-                let _ = write!(out, " ({})", escaped(&note.source));
-            }
-            out.push_str("</li>\n");
+fn write_cautions(out: &mut String, cautions: &[CautionNote]) {
+    if cautions.is_empty() {
+        return;
+    }
+    out.push_str("<h2>Cautions</h2>\n<ul class=\"cautions\">\n");
+    for note in cautions {
+        let _ = write!(out, "<li><b>{}</b>{}", note.number, escaped(&note.text));
+        if !note.source.is_empty() {
+            let _ = write!(out, " ({})", escaped(&note.source));
         }
-        out.push_str("</ul>\n");
+        out.push_str("</li>\n");
     }
-    if !sheet.site_cautions.is_empty() {
-        let texts: Vec<String> = sheet.site_cautions.iter().map(|t| escaped(t)).collect();
-        let _ = writeln!(out, "<h2>On site</h2>\n<p class=\"site\">{}</p>", texts.join(" "));
+    out.push_str("</ul>\n");
+}
+
+fn write_site_cautions(out: &mut String, cautions: &[String]) {
+    if cautions.is_empty() {
+        return;
     }
+    let texts: Vec<String> = cautions.iter().map(|t| escaped(t)).collect();
+    let _ = writeln!(out, "<h2>On site</h2>\n<p class=\"site\">{}</p>", texts.join(" "));
 }
 
 /// A document within an attribute that holds it as a URI: an image can neither run a script nor fetch anything.

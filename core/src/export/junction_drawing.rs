@@ -181,14 +181,14 @@ impl<'a> JunctionDrawing<'a> {
             }
             let mut scene = asked.lay(1.0 / n)?;
             if fits(&scene) {
-                asked.label(&mut scene);
+                asked.label(&mut scene, width, height);
                 if fits(&scene) {
                     return Ok((scene, n));
                 }
             }
         }
         let mut scene = asked.lay(1.0 / smallest)?;
-        asked.label(&mut scene);
+        asked.label(&mut scene, width, height);
         Ok((scene, smallest))
     }
 

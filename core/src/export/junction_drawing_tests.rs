@@ -45,7 +45,7 @@ fn is_well_formed(xml: &str) -> bool {
         }
         let end = start + rest[start..].find('>').unwrap();
         let tag = &rest[start + 1..end];
-        if tag.matches('"').count() % 2 != 0 {
+        if !tag.matches('"').count().is_multiple_of(2) {
             return false;
         }
         if let Some(name) = tag.strip_prefix('/') {

@@ -61,6 +61,8 @@ pub(super) struct Figure {
     pub(super) words: Vec<(Point, Point)>,
     /// Areas that no mark may lie in.
     pub(super) solid: Vec<Vec<Point>>,
+    /// What every mark should keep to.
+    pub(super) within: Option<Area>,
 }
 
 fn crosses((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
@@ -121,6 +123,10 @@ fn best(want: &Wanted, placed: &[Option<Placed>], figure: &Figure) -> Placed {
 
 fn is_free(area: &Area, placed: &[Option<Placed>], figure: &Figure) -> bool {
     let grown = area.grown(ROOM);
+    let keeps_within = |w: &Area| w.low.0 <= area.low.0 && w.low.1 <= area.low.1 && area.high.0 <= w.high.0 && area.high.1 <= w.high.1;
+    if !figure.within.as_ref().is_none_or(keeps_within) {
+        return false;
+    }
     let strokes = figure.chords.iter().chain(&figure.words);
     strokes.into_iter().all(|(a, b)| !grown.is_hit_by(*a, *b))
         && placed.iter().flatten().all(|p| !p.area.meets(&grown) && !grown.is_hit_by(p.leader.0, p.leader.1))

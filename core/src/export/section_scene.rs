@@ -17,6 +17,8 @@ use crate::units::LengthFormat;
 
 /// Size of labels.
 pub(super) const LABEL: f64 = 3.6;
+/// Kept about everything.
+const EDGE: f64 = 0.6;
 /// What must be seen of a plane beyond the last thing on it, in true millimetres.
 const BEYOND: f64 = 55.0;
 /// What must be seen of a plane at the least, in true millimetres.
@@ -187,9 +189,13 @@ impl Asked<'_> {
         Ok(scene)
     }
 
-    /// Puts the balloons and the label of the line in their places.
-    pub(super) fn label(&self, scene: &mut Scene) {
+    /// Puts the balloons and the label of the line in their places, within this width and height if there is room.
+    pub(super) fn label(&self, scene: &mut Scene, width: f64, height: f64) {
         let mut figure = scene.figure();
+        let area = scene.area;
+        let (aside, over) = ((width - area.high.0 + area.low.0).max(0.0) / 2.0, (height - area.high.1 + area.low.1).max(0.0) / 2.0);
+        // The scene's area has a margin of its own.
+        figure.within = Some(Area { low: (area.low.0 - aside, area.low.1 - over), high: (area.high.0 + aside, area.high.1 + over) }.grown(-EDGE));
         let wanted: Vec<Wanted> = self.parts.iter().flat_map(|part| part.targets.iter().filter_map(|t| wanted(part, *t, scene))).collect();
         scene.balloons = section_balloons::place(&wanted, &figure);
         for placed in &scene.balloons {
@@ -321,6 +327,6 @@ impl Scene {
             area.cover(placed.area.low);
             area.cover(placed.area.high);
         }
-        area.grown(0.6)
+        area.grown(EDGE)
     }
 }
