@@ -163,6 +163,21 @@ impl Error {
         self
     }
 
+    /// The same fault (and the others with it), said of this thing: for a fault whose path many things share.
+    ///
+    /// ```
+    /// use seamwright::error::{Error, ErrorKind};
+    /// let e = Error::new(ErrorKind::Impossible, "the fold is too short").at("junctions.kinds[0].panel.fold").about("eave 3");
+    /// assert_eq!(e.message(), "the fold is too short (eave 3)");
+    /// ```
+    #[must_use]
+    pub fn about(mut self, what: &str) -> Self {
+        self.0.message = format!("{} ({what})", self.0.message).into();
+        let others = core::mem::take(&mut self.0.others);
+        self.0.others = others.into_iter().map(|o| o.about(what)).collect();
+        self
+    }
+
     /// The same fault with the offending value as text.
     #[must_use]
     pub fn value_of(mut self, value: impl fmt::Display) -> Self {
