@@ -1,7 +1,7 @@
 //! A face that goes down over a fascia or a wall, kicks out to a drip, and hooks a continuous cleat if there is one.
 
 use super::cautions::DRIP_NEAR_FACE;
-use super::draft::{Row, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
@@ -13,7 +13,7 @@ use crate::units::{Angle, Length, Sum};
 /// A continuous cleat on the face, and the open hem that hooks it.
 ///
 /// ```
-/// use seamwright::junction::{ContinuousCleat, Row, TrimSheet};
+/// use seamwright::junction::{ContinuousCleat, FastenerRow, TrimSheet};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -21,7 +21,7 @@ use crate::units::{Angle, Length, Sum};
 ///     sheet: TrimSheet { thickness: Length::mils(28), inside_radius: Length::mils(30) },
 ///     height: Length::inches(2),
 ///     fasteners_above_bend: Length::inches(1),
-///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
 ///     hem: practice::EDGE_HEM,
 ///     hem_gap: (Length::mils(28) + practice::HOOKED_HEM_ROOM).length()?,
 ///     short_of_fold: Length::parse("1/16\"")?,
@@ -41,8 +41,10 @@ pub struct ContinuousCleat {
     /// From the bend of the kick-out up to its fasteners.
     pub fasteners_above_bend: Length,
     /// Its fasteners.
-    pub fasteners: Row,
-    /// Width of the trim's open hem, from the outside of its fold to the sheet's edge.
+    pub fasteners: FastenerRow,
+    /// Width of the trim's open hem, from the outside of its fold to the sheet's edge; in a job file
+    /// [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub hem: Length,
     /// Clear inside that hem: the cleat's thickness and what its hooking needs.
     pub hem_gap: Length,
@@ -113,7 +115,8 @@ impl ContinuousCleat {
 pub enum DripHem {
     /// A closed hem that only stiffens: nothing holds the face but its stiffness.
     Closed {
-        /// From the outside of the fold to the sheet's edge.
+        /// From the outside of the fold to the sheet's edge; in a job file [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
         width: Length,
     },
     /// An open hem that hooks a continuous cleat.
@@ -154,7 +157,9 @@ pub struct DripFace {
     pub depth: Length,
     /// How far the drip turns out from the face.
     pub kick: Angle,
-    /// How far the drip's edge stands out from the trim's face, square to it.
+    /// How far the drip's edge stands out from the trim's face, square to it; in a job file
+    /// [`DRIP_CLEARS_FACE`](crate::practice::junction::DRIP_CLEARS_FACE) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::drip_clears_face"))]
     pub clears: Length,
     /// The drip's edge.
     pub hem: DripHem,

@@ -8,12 +8,13 @@
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
-mod covered_end;
+#[cfg(feature = "serde")]
+mod defaults;
 mod draft;
 mod drip;
+mod drip_edge;
 mod eave;
 mod eave_parts;
-mod folded;
 mod headwall;
 mod high_side;
 mod hip;
@@ -23,7 +24,8 @@ mod rake;
 mod ridge;
 mod sidewall;
 mod support;
-mod top_side;
+mod top_closure;
+mod top_end;
 mod transition;
 mod transition_lines;
 mod valley;
@@ -54,24 +56,24 @@ pub use cautions::{
     LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
     SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
 };
-pub use covered_end::CoveredEnd;
-pub use draft::{Row, TrimSheet};
+pub use draft::{FastenerRow, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
-pub use eave::Eave;
+pub use drip_edge::DripEdge;
+pub use eave::{Eave, EaveDetail};
 pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
-pub use folded::{DripEdge, FastenerRow, FoldedSheet};
-pub use headwall::Headwall;
-pub use high_side::HighSide;
-pub use hip::Hip;
-pub use levels::Levels;
+pub use headwall::{Headwall, HeadwallDetail};
+pub use high_side::{HighSide, HighSideDetail};
+pub use hip::{Hip, HipDetail};
+pub use levels::{Levels, RoofSide};
 pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
-pub use rake::{Rake, RakeEdge, RakeInnerEdge, RakeZ};
-pub use ridge::{Ridge, RidgeVent, VentOpening};
-pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
+pub use rake::{PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ};
+pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
+pub use sidewall::{PanelSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
-pub use top_side::{CapDrip, TopClosure, TopSide};
+pub use top_closure::TopClosure;
+pub use top_end::TopEnd;
 pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
 pub use transition_lines::{Cleat, Closure, TransitionLines, TransitionLinesOut};
-pub use valley::{SplashRib, Valley, ValleySide};
+pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
