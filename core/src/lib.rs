@@ -13,6 +13,7 @@
 
 #![forbid(unsafe_code)]
 
+pub mod assembly;
 pub mod closure;
 pub mod error;
 #[cfg(feature = "export")]

@@ -1,0 +1,228 @@
+//! A laid plane, indexed by the edges of its outline.
+
+use super::bay::PanelEdge;
+use crate::error::{Error, ErrorKind};
+use crate::layout::{EndPart, LaidPanel, LaidPlane, Layout};
+use crate::roof::{Edge, Side as RoofSide};
+use crate::units::Length;
+use core::ops::Range;
+
+/// Boundaries nearer to each other than this are one: noise of geometry, far under any tape.
+pub(super) const NOISE: Length = Length::micrometres(1);
+
+/// Whether two places differ by no more than noise.
+pub(super) fn same_place(a: Length, b: Length) -> bool {
+    (i128::from(a.pm()) - i128::from(b.pm())).abs() <= i128::from(NOISE.pm())
+}
+
+/// A part of an edge that ends a panel.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct PartAt<'a> {
+    pub(super) panel: usize,
+    pub(super) end: PanelEdge,
+    pub(super) part: &'a EndPart,
+}
+
+/// The panels of one strip.
+#[derive(Debug, Clone)]
+struct StripAt {
+    left: Length,
+    right: Length,
+    panels: Range<usize>,
+}
+
+/// A plane with its panels laid, indexed once so that every line round it finds its own panels without a search.
+///
+/// ```
+/// use seamwright::assembly::PlanePanels;
+/// use seamwright::layout::{EdgeUse, Layout, Start};
+/// use seamwright::panel::{Panel, PanelEnd, Seam};
+/// use seamwright::record::Calculation;
+/// use seamwright::roof::{Outline, Point};
+/// use seamwright::units::Length;
+/// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+/// let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) })?;
+/// let outline = Outline::new(vec![p(0, 0), p(40, 0), p(40, 20), p(0, 20)], vec![])?;
+/// let layout = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?;
+/// let laid = layout.compute()?;
+/// let plane = PlanePanels::new("south", &layout, &laid)?;
+/// assert_eq!(plane.name(), "south");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone)]
+pub struct PlanePanels<'a> {
+    name: &'a str,
+    layout: &'a Layout,
+    laid: &'a LaidPlane,
+    edges: Vec<Edge>,
+    /// Number of the first edge of each ring.
+    rings: Vec<usize>,
+    /// The parts on each edge, from the left.
+    parts: Vec<Vec<PartAt<'a>>>,
+    strips: Vec<StripAt>,
+}
+
+impl<'a> PlanePanels<'a> {
+    /// The panels of this plane. The layout's outline must be the plane's own, so that edges have the same numbers.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`] where the laid plane speaks of edges that the outline has not, or the layout has not as many edge uses as the outline edges.
+    pub fn new(name: &'a str, layout: &'a Layout, laid: &'a LaidPlane) -> Result<PlanePanels<'a>, Error> {
+        let edges: Vec<Edge> = layout.outline.edges().collect();
+        if layout.edges.len() != edges.len() {
+            return Err(Error::new(ErrorKind::Conflict, "not as many edge uses as the outline has edges")
+                .at("layout.edges")
+                .value_of(layout.edges.len())
+                .accepts(format!("{}, in the order of the outline's edges", edges.len())));
+        }
+        let mut rings = Vec::new();
+        for (k, e) in edges.iter().enumerate() {
+            if e.ring == rings.len() {
+                rings.push(k);
+            }
+        }
+        let mut parts: Vec<Vec<PartAt<'a>>> = vec![Vec::new(); edges.len()];
+        let mut strips: Vec<StripAt> = Vec::new();
+        let mut strip = None;
+        for (panel, p) in laid.panels.iter().enumerate() {
+            for (end, list) in [(PanelEdge::Lower, &p.lower), (PanelEdge::Upper, &p.upper)] {
+                for part in list {
+                    let Some(on_edge) = parts.get_mut(part.edge) else {
+                        return Err(Error::new(ErrorKind::Conflict, "a laid panel ends at an edge that the outline has not")
+                            .at(format!("laid.panels[{panel}]"))
+                            .value_of(part.edge)
+                            .accepts(format!("less than {}", edges.len()))
+                            .cured_by("the plane as laid by this layout"));
+                    };
+                    on_edge.push(PartAt { panel, end, part });
+                }
+            }
+            match strips.last_mut().filter(|_| strip == Some(p.strip)) {
+                Some(s) => *s = StripAt { left: s.left.min(p.left), right: s.right.max(p.right), panels: s.panels.start..panel + 1 },
+                None => strips.push(StripAt { left: p.left, right: p.right, panels: panel..panel + 1 }),
+            }
+            strip = Some(p.strip);
+        }
+        for list in &mut parts {
+            list.sort_by_key(|p| p.part.left.x);
+        }
+        Ok(PlanePanels { name, layout, laid, edges, rings, parts, strips })
+    }
+
+    /// The plane's name.
+    #[must_use]
+    pub fn name(&self) -> &'a str {
+        self.name
+    }
+
+    /// The layout.
+    #[must_use]
+    pub fn layout(&self) -> &'a Layout {
+        self.layout
+    }
+
+    /// The panels as laid.
+    #[must_use]
+    pub fn laid(&self) -> &'a LaidPlane {
+        self.laid
+    }
+
+    /// The number, in the order of [`Outline::edges`](crate::roof::Outline::edges), of the edge on which this side of a line lies: the place of
+    /// its [`EdgeUse`](crate::layout::EdgeUse).
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`] where the outline has no such edge, or one that does not run as the line does.
+    pub fn edge_of(&self, side: &RoofSide) -> Result<usize, Error> {
+        let unlike = |message: &'static str| {
+            Error::new(ErrorKind::Conflict, message)
+                .at("side")
+                .value_of(format_args!("plane {}, ring {}, edge {}", side.plane, side.ring, side.edge))
+                .accepts(format!("an edge of the outline of {}", self.name))
+                .cured_by("lay the panels on the plane's own outline")
+        };
+        let number = self.rings.get(side.ring).map(|first| first + side.edge).filter(|&k| self.edges.get(k).is_some_and(|e| e.ring == side.ring));
+        let edge =
+            number.and_then(|k| self.edges.get(k).map(|e| (k, e))).ok_or_else(|| unlike("the line lies on an edge that the layout's outline has not"))?;
+        let (a, b) = (vector(side.start, side.end), vector(edge.1.from, edge.1.to));
+        let (dot, cross) = (a.0 * b.0 + a.1 * b.1, a.0 * b.1 - a.1 * b.0);
+        // Within a degree: out-of-true edges that the roof took for one differ by far less.
+        if dot > 0.0 && cross.abs() <= dot * 0.0175 { Ok(edge.0) } else { Err(unlike("the line does not run along its edge of the layout's outline")) }
+    }
+
+    pub(super) fn edge(&self, number: usize) -> Option<&Edge> {
+        self.edges.get(number)
+    }
+
+    pub(super) fn edges(&self) -> &[Edge] {
+        &self.edges
+    }
+
+    /// The parts of this edge that overlap the stretch between two x, from the left.
+    pub(super) fn parts(&self, edge: usize, left: Length, right: Length) -> &[PartAt<'a>] {
+        let all = self.parts.get(edge).map_or(&[][..], Vec::as_slice);
+        let first = all.partition_point(|p| p.part.right.x <= left);
+        let end = all.partition_point(|p| p.part.left.x < right);
+        all.get(first..end).unwrap_or_default()
+    }
+
+    /// The panels of the strip that holds the places just left (or just right) of this x, with their numbers.
+    pub(super) fn beside(&self, x: Length, on_left: bool) -> impl Iterator<Item = (usize, &'a LaidPanel)> {
+        let found = if on_left {
+            self.strips.get(self.strips.partition_point(|s| s.right < x)).filter(|s| s.left < x)
+        } else {
+            self.strips.get(self.strips.partition_point(|s| s.right <= x)).filter(|s| s.left <= x)
+        };
+        let range = found.map_or(0..0, |s| s.panels.clone());
+        let first = range.start;
+        self.laid.panels.get(range).unwrap_or_default().iter().enumerate().map(move |(k, p)| (first + k, p))
+    }
+
+    /// The panels beside an edge along the seams; `None` for any other edge.
+    pub(super) fn beside_edge(&self, edge: usize) -> Option<Vec<usize>> {
+        let e = self.edges.get(edge).filter(|e| e.from.x == e.to.x)?;
+        let (low, high) = (e.from.y.min(e.to.y), e.from.y.max(e.to.y));
+        let of = |p: &LaidPanel| foot(p).max(low) < head(p).min(high);
+        Some(self.beside(e.from.x, e.to.y > e.from.y).filter(|(_, p)| of(p)).map(|(k, _)| k).collect())
+    }
+
+    pub(super) fn mark(&self, panel: usize) -> String {
+        self.laid.panels.get(panel).and_then(|p| self.laid.mark_of(p)).unwrap_or_default().to_owned()
+    }
+
+    /// How a caution names a panel.
+    pub(super) fn panel_name(&self, panel: usize) -> String {
+        match self.laid.panels.get(panel) {
+            Some(p) => format!("strip {} run {} ({})", p.strip + 1, p.run + 1, self.mark(panel)),
+            None => String::new(),
+        }
+    }
+}
+
+/// From one point to another, in millimetres.
+pub(super) fn vector(from: crate::roof::Point, to: crate::roof::Point) -> (f64, f64) {
+    let mm = |a: Length, b: Length| Length::from_mm(b.mm() - a.mm()).unwrap_or_default().mm();
+    match ((to.x - from.x).length(), (to.y - from.y).length()) {
+        (Ok(x), Ok(y)) => (x.mm(), y.mm()),
+        _ => (mm(from.x, to.x), mm(from.y, to.y)),
+    }
+}
+
+/// The clear length of a panel along its left or right side, between the lines that end it there.
+pub(super) fn clear_at(panel: &LaidPanel, left: bool) -> Result<Length, Error> {
+    let ends = if left {
+        panel.lower.first().zip(panel.upper.first()).map(|(l, u)| (l.left.y, u.left.y))
+    } else {
+        panel.lower.last().zip(panel.upper.last()).map(|(l, u)| (l.right.y, u.right.y))
+    };
+    ends.map_or(Ok(Length::ZERO), |(low, high)| (high - low).length())
+}
+
+/// The lowest place of a panel's lower end.
+pub(super) fn foot(panel: &LaidPanel) -> Length {
+    panel.lower.iter().flat_map(|e| [e.left.y, e.right.y]).min().unwrap_or_default()
+}
+
+/// The highest place of its upper end.
+pub(super) fn head(panel: &LaidPanel) -> Length {
+    panel.upper.iter().flat_map(|e| [e.left.y, e.right.y]).max().unwrap_or_default()
+}
