@@ -3,6 +3,7 @@
 use crate::case::{Case, Values};
 use crate::ops::Fault;
 use seamwright::job::named;
+use seamwright::record::Worksheet;
 use serde_json::Value;
 
 /// Whether a calculation has this name.
@@ -27,26 +28,24 @@ pub fn run(case: &Case) -> Result<Values, Fault> {
     let calculation = named(&case.op).map_err(|_| Fault::Case(format!("no operation {}", case.op)))?;
     let input = json(&case.inputs).map_err(Fault::Case)?;
     let computed = calculation.compute_json(&input)?;
-    let explained: Value = serde_json::from_str(&calculation.explained_json(&input)?).map_err(|e| Fault::Case(e.to_string()))?;
-    let out: Value = serde_json::from_str(&computed).map_err(|e| Fault::Case(e.to_string()))?;
-    if explained["out"] != out {
+    let (explained, sheet) = calculation.explain_json(&input)?;
+    if explained != computed {
         return Err(Fault::Case("explaining gives another result than computing".to_owned()));
     }
-    Ok(case.out.keys().filter_map(|path| Some((path.clone(), at(&explained, path)?))).collect())
+    let out = serde_json::from_str(&computed).map_err(|e| Fault::Case(e.to_string()))?;
+    Ok(case.out.keys().filter_map(|path| Some((path.clone(), at(&out, &sheet, path)?))).collect())
 }
 
 /// What stands at a path, as text: `positions[2]` in the result, `positions.count` for how many there are, `value` for a result that is a
-/// single value, `worksheet.entries[0].step.result` in the worksheet. Nothing for an object, an array, or a path that leads nowhere.
+/// single value, `worksheet.steps[0]` for what the first of all steps of the worksheet gives. Nothing for an object, an array, or a path
+/// that leads nowhere.
 #[must_use]
-pub fn at(explained: &Value, path: &str) -> Option<String> {
-    let (mut here, mut path) = match path.strip_prefix("worksheet.") {
-        Some(rest) => (&explained["worksheet"], rest),
-        None => (&explained["out"], path),
-    };
-    if path == "value" && !here.is_object() {
-        path = "";
+pub fn at(out: &Value, sheet: &Worksheet, path: &str) -> Option<String> {
+    if let Some(index) = path.strip_prefix("worksheet.steps[").and_then(|rest| rest.strip_suffix(']')) {
+        return sheet.steps().get(index.parse::<usize>().ok()?).map(|step| step.result.clone());
     }
-    for step in path.split(['.', '[']).filter(|s| !s.is_empty()) {
+    let mut here = out;
+    for step in path.split(['.', '[']).filter(|s| !s.is_empty() && (path != "value" || out.is_object())) {
         here = match (step.strip_suffix(']'), here) {
             (Some(index), Value::Array(items)) => items.get(index.parse::<usize>().ok()?)?,
             (None, Value::Array(items)) if step == "count" => return Some(items.len().to_string()),
