@@ -3,9 +3,6 @@
 //! A refusal names the field, the value and what would be accepted. A validator collects every fault it sees and returns
 //! them as one [`Error`] whose further faults are in [`Error::others`].
 
-#[cfg(feature = "serde")]
-pub(crate) mod json;
-
 use core::fmt;
 use std::borrow::Cow;
 

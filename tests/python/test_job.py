@@ -99,7 +99,7 @@ def test_what_is_not_json_is_pointed_at(text: str) -> None:
 
 def test_a_hundred_megabytes_of_garbage_are_refused_by_their_size() -> None:
     refusal = refused("stock.cutting", '["' * (50 << 20))
-    assert (refusal.kind, refusal.value, refusal.allowed) == ("too large", "104857600 bytes", "at most 16 MiB")
+    assert (refusal.kind, refusal.value, refusal.allowed) == ("too large", "104857600 bytes", "at most 16777216 bytes")
     assert len(str(refusal)) < 200
 
 

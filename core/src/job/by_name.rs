@@ -5,8 +5,8 @@
 //! kebab-case, quantities as text with their unit); the output is its result in the same form. Nothing is looked up or filled in on the
 //! way, so that an answer by name is the answer of [`Calculation::compute`].
 
-use crate::error::{Error, ErrorKind, json::read};
-use crate::record::{Calculation, Worksheet};
+use crate::error::{Error, ErrorKind};
+use crate::record::{Calculation, Worksheet, read_json};
 use crate::{closure, fastener, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -40,9 +40,9 @@ impl NamedCalculation {
             name,
             #[cfg(test)]
             type_name: core::any::type_name::<C>,
-            compute: |input| written(&read::<C>(input.as_bytes(), LONGEST_INPUT)?.compute()?),
+            compute: |input| written(&read_json::<C>(input.as_bytes(), LONGEST_INPUT)?.compute()?),
             explain: |input| {
-                let (out, sheet) = read::<C>(input.as_bytes(), LONGEST_INPUT)?.explain()?;
+                let (out, sheet) = read_json::<C>(input.as_bytes(), LONGEST_INPUT)?.explain()?;
                 Ok((written(&out)?, sheet))
             },
         }

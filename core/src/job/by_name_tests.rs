@@ -86,14 +86,14 @@ fn what_is_not_json_is_pointed_at() {
     let e = refused("spacing.spacing", &long);
     let (start, end) = e.span().unwrap();
     assert_eq!((e.kind(), e.value().unwrap().get(start..end)), (ErrorKind::Format, Some("é")));
-    assert!(e.value().unwrap().len() < 200, "a long text is quoted around its fault only");
+    assert!(e.value().unwrap().len() < 500, "a long text is quoted around its fault only");
 }
 
 #[test]
 fn a_hundred_megabytes_of_garbage_are_refused_by_their_size() {
     let garbage = "[\"".repeat(50 << 20);
     let e = refused("stock.cutting", &garbage);
-    assert_eq!((e.kind(), e.value(), e.allowed()), (ErrorKind::TooLarge, Some("104857600 bytes"), Some("at most 16 MiB")));
+    assert_eq!((e.kind(), e.value(), e.allowed()), (ErrorKind::TooLarge, Some("104857600 bytes"), Some("at most 16777216 bytes")));
     let mut text = SPACING.to_owned();
     text.extend(std::iter::repeat_n(' ', LONGEST_INPUT - SPACING.len()));
     compute_json("spacing.spacing", &text).unwrap();

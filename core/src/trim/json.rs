@@ -2,7 +2,8 @@
 
 use super::flat::FlatPattern;
 use super::rule::BendRule;
-use crate::error::{Error, json::read};
+use crate::error::Error;
+use crate::record::read_json;
 
 /// The longest text that is read, in bytes: 1 MiB.
 const LIMIT: usize = 1 << 20;
@@ -13,9 +14,9 @@ impl FlatPattern {
     /// Whether the profile can be bent is not checked here: computing does that.
     ///
     /// # Errors
-    /// By its [kind](crate::error::ErrorKind): `TooLarge` for more than 1 MiB, `Parse` for text that is not UTF-8, `Format` for text that is
-    /// not JSON, which is pointed at, or a value that does not belong where it stands, `Missing` for a field that is not there, `Unknown` for a
-    /// name that is not known, `Conflict` for a field given twice; each at its path.
+    /// [`ErrorKind::TooLarge`] for more than 1 MiB, [`ErrorKind::Parse`] for text that is not UTF-8,
+    /// [`ErrorKind::Format`] for text that is not JSON, which is pointed at, or a value that does not belong where it stands, [`ErrorKind::Missing`] for a field that is not
+    /// there, [`ErrorKind::Unknown`] for a name that is not known, [`ErrorKind::Conflict`] for a field given twice; each at its path.
     ///
     /// ```
     /// use seamwright::error::ErrorKind;
@@ -26,7 +27,7 @@ impl FlatPattern {
     /// assert!(e.allowed().unwrap().contains("din-6935"));
     /// ```
     pub fn from_json(json: &[u8]) -> Result<FlatPattern, Error> {
-        read(json, LIMIT)
+        read_json(json, LIMIT)
     }
 }
 
@@ -44,6 +45,6 @@ impl BendRule {
     /// # Ok::<(), seamwright::error::Error>(())
     /// ```
     pub fn from_json(json: &[u8]) -> Result<BendRule, Error> {
-        read(json, LIMIT)
+        read_json(json, LIMIT)
     }
 }

@@ -1,39 +1,34 @@
-//! JSON read into the library's types, with refusals that name the place in the text.
+//! Values from JSON, with refusals that name the place in the text: one reader for every format.
 
-use super::{Error, ErrorKind};
+use crate::error::{Error, ErrorKind};
 use serde::de::DeserializeOwned;
 use serde_path_to_error::{Path, Segment};
 
-/// The longest text that a refusal quotes whole, in bytes; of a longer one it quotes what stands around the fault.
-const QUOTED: usize = 1 << 12;
-/// How much it then quotes on either side, in bytes.
-const AROUND: usize = 80;
-
-/// Reads a value from JSON of at most this many bytes.
+/// A value from JSON text of at most so many bytes.
 ///
-/// Nesting is limited by the reader, and a type that is not recursive takes no more than its own, so that no text exhausts the stack.
-pub(crate) fn read<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Error> {
+/// # Errors
+/// [`ErrorKind::TooLarge`] over the limit; [`ErrorKind::Parse`] for text that is not UTF-8; [`ErrorKind::Format`] for what is not JSON, nests too
+/// deeply or is of another kind; [`ErrorKind::Missing`], [`ErrorKind::Unknown`] and [`ErrorKind::Conflict`] for fields, by their path.
+pub(crate) fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Error> {
     if json.len() > limit {
-        let most = if limit % (1 << 20) == 0 { format!("at most {} MiB", limit >> 20) } else { format!("at most {limit} bytes") };
-        return Err(Error::new(ErrorKind::TooLarge, "the text is too long").value_of(format_args!("{} bytes", json.len())).accepts(most));
+        return Err(Error::new(ErrorKind::TooLarge, "the text is too long")
+            .value_of(format_args!("{} bytes", json.len()))
+            .accepts(format!("at most {limit} bytes")));
     }
-    let text = core::str::from_utf8(json).map_err(|e| not_utf8(json, e.valid_up_to()))?;
+    let text = core::str::from_utf8(json).map_err(|e| {
+        let start = e.valid_up_to();
+        // What stands before it is text, so that a stretch of it can be shown.
+        let from =
+            core::str::from_utf8(json.get(..start).unwrap_or_default()).map_or(0, |before| if before.len() <= SHOWN { 0 } else { around(before, start).1 });
+        Error::new(ErrorKind::Parse, "the text is not UTF-8")
+            .value_of(String::from_utf8_lossy(json.get(from..json.len().min(start + SHOWN)).unwrap_or_default()))
+            .pointing(start - from, start - from + char::REPLACEMENT_CHARACTER.len_utf8())
+            .accepts("JSON in UTF-8")
+    })?;
     let mut from = serde_json::Deserializer::from_str(text);
     let value = serde_path_to_error::deserialize(&mut from).map_err(|e| refusal(text, &path(e.path()), e.inner()))?;
     from.end().map_err(|e| refusal(text, "", &e))?;
     Ok(value)
-}
-
-fn not_utf8(json: &[u8], start: usize) -> Error {
-    let (mut from, to) = if json.len() <= QUOTED { (0, json.len()) } else { (start.saturating_sub(AROUND), (start + AROUND).min(json.len())) };
-    // What is before the fault is whole characters; the quotation begins with one.
-    while from > 0 && json.get(from).is_some_and(|b| b & 0xC0 == 0x80) {
-        from -= 1;
-    }
-    Error::new(ErrorKind::Parse, "the text is not UTF-8")
-        .value_of(String::from_utf8_lossy(json.get(from..to).unwrap_or_default()))
-        .pointing(start - from, start - from + char::REPLACEMENT_CHARACTER.len_utf8())
-        .accepts("JSON in UTF-8")
 }
 
 /// The path as errors write it.
@@ -59,18 +54,12 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     let said = said.rsplit_once(" at line ").map_or(said.as_str(), |(said, _)| said);
     if !fault.is_data() {
         let (start, end) = character(text, fault.line(), fault.column());
-        let error = |value: &str, from: usize| {
-            Error::new(ErrorKind::Format, format!("not JSON that can be read: {said}"))
-                .at(path)
-                .value_of(value)
-                .pointing(start - from, end - from)
-                .accepts("JSON")
-        };
-        if text.len() <= QUOTED {
-            return error(text, 0);
-        }
-        let (from, to) = (boundary(text, start.saturating_sub(AROUND)), boundary(text, (end + AROUND).min(text.len())));
-        return error(text.get(from..to).unwrap_or_default(), from);
+        let (shown, from) = around(text, start);
+        return Error::new(ErrorKind::Format, format!("not JSON that can be read: {said}, at line {}", fault.line()))
+            .at(path)
+            .value_of(shown)
+            .pointing(start - from, end - from)
+            .accepts("JSON");
     }
     // What serde's own refusals say has one form each; see `serde::de::Error`. What core's types say stays as it is.
     let (head, accepted) = said.split_once(", expected ").unwrap_or((said, ""));
@@ -92,19 +81,32 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     }
 }
 
-/// The last character boundary at or before a byte.
-fn boundary(text: &str, mut at: usize) -> usize {
-    at = at.min(text.len());
-    while !text.is_char_boundary(at) {
-        at -= 1;
+/// The longest stretch of a text that an error carries, in bytes.
+const SHOWN: usize = 400;
+
+/// The text itself, or of a long one the stretch around a place; and where that stretch starts.
+fn around(text: &str, place: usize) -> (&str, usize) {
+    if text.len() <= SHOWN {
+        return (text, 0);
     }
-    at
+    let boundary = |mut at: usize| {
+        while !text.is_char_boundary(at) {
+            at -= 1;
+        }
+        at
+    };
+    let from = boundary(place.saturating_sub(20));
+    let to = boundary((from + SHOWN).min(text.len()));
+    (text.get(from..to).unwrap_or(text), from)
 }
 
 /// The bytes of the character at a line and a column in bytes, both counted from 1; an empty range at the end of the text.
 fn character(text: &str, line: usize, column: usize) -> (usize, usize) {
     let before: usize = text.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
-    let start = boundary(text, before + column.saturating_sub(1));
+    let mut start = (before + column.saturating_sub(1)).min(text.len());
+    while !text.is_char_boundary(start) {
+        start -= 1;
+    }
     let width = text.get(start..).and_then(|rest| rest.chars().next()).map_or(0, char::len_utf8);
     (start, start + width)
 }
