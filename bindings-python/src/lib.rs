@@ -5,6 +5,7 @@
 
 #![forbid(unsafe_code)]
 
+mod by_name;
 mod error;
 mod given;
 mod metal;
@@ -18,6 +19,8 @@ mod units;
 /// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
 #[pyo3::pymodule]
 mod _seamwright {
+    #[pymodule_export]
+    use crate::by_name::{_calculation_names, _compute_json, _explain_json};
     #[pymodule_export]
     use crate::error::{_error_kinds, _raise_kind};
     #[pymodule_export]

@@ -7,7 +7,7 @@ from collections.abc import Iterable
 from fractions import Fraction
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["VERSION", "Angle", "Area", "Bend", "BendAngle", "BendAt", "BendRule", "BendSize", "Caution", "Corner", "CornerGeometry", "CornerSide", "Deduction", "DeductionTable", "Density", "DinFactor", "Edge", "Expansion", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Force", "Framing", "FramingRow", "Gauge", "GaugeSystem", "JunctionBend", "Leg", "Length", "LengthChange", "LengthFormat", "LineLoad", "LineMass", "Mass", "NeutralFactor", "Pitch", "Pressure", "Profile", "SetbackFactor", "ShopRounding", "SlopeCheck", "SlopeRule", "Source", "Step", "SurfaceMass", "Temperature", "TemperatureDifference", "Volume", "Worksheet", "_error_kinds", "_raise_kind", "din_compensation"]
+__all__ = ["VERSION", "Angle", "Area", "Bend", "BendAngle", "BendAt", "BendRule", "BendSize", "Caution", "Corner", "CornerGeometry", "CornerSide", "Deduction", "DeductionTable", "Density", "DinFactor", "Edge", "Expansion", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Force", "Framing", "FramingRow", "Gauge", "GaugeSystem", "JunctionBend", "Leg", "Length", "LengthChange", "LengthFormat", "LineLoad", "LineMass", "Mass", "NeutralFactor", "Pitch", "Pressure", "Profile", "SetbackFactor", "ShopRounding", "SlopeCheck", "SlopeRule", "Source", "Step", "SurfaceMass", "Temperature", "TemperatureDifference", "Volume", "Worksheet", "_calculation_names", "_compute_json", "_error_kinds", "_explain_json", "_raise_kind", "din_compensation"]
 
 VERSION: Final[str]
 """
@@ -2292,9 +2292,24 @@ class Worksheet:
         What the sheet, or this part of it, works out.
         """
 
+def _calculation_names() -> list[str]:
+    """
+    The names of all calculations.
+    """
+
+def _compute_json(name: str, inputs: object) -> str:
+    """
+    The result of a calculation as JSON.
+    """
+
 def _error_kinds() -> list[tuple[int, str]]:
     """
     Every kind of fault: its fixed number and its name.
+    """
+
+def _explain_json(name: str, inputs: object) -> tuple[str, Worksheet]:
+    """
+    The result of a calculation as JSON, and its worksheet.
     """
 
 def _raise_kind(code: SupportsIndex) -> None:

@@ -18,7 +18,8 @@ pub(crate) fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Resul
     let text = core::str::from_utf8(json).map_err(|e| {
         let start = e.valid_up_to();
         // What stands before it is text, so that a stretch of it can be shown.
-        let from = core::str::from_utf8(json.get(..start).unwrap_or_default()).map_or(0, |before| if before.len() <= SHOWN { 0 } else { around(before, start).1 });
+        let from =
+            core::str::from_utf8(json.get(..start).unwrap_or_default()).map_or(0, |before| if before.len() <= SHOWN { 0 } else { around(before, start).1 });
         Error::new(ErrorKind::Parse, "the text is not UTF-8")
             .value_of(String::from_utf8_lossy(json.get(from..json.len().min(start + SHOWN)).unwrap_or_default()))
             .pointing(start - from, start - from + char::REPLACEMENT_CHARACTER.len_utf8())
