@@ -51,12 +51,12 @@ fn end() -> TopEnd {
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
 
-fn hip(first: &str, second: &str, plan: f64) -> Hip {
+pub(super) fn hip(first: &str, second: &str, plan: f64) -> Hip {
     let corner = Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::degrees_from(plan).unwrap() };
     Hip { corner, first: levels(), second: levels(), detail: HipDetail { first: end(), second: end(), sheet: SHEET } }
 }
 
-fn headwall(pitch: &str) -> Headwall {
+pub(super) fn headwall(pitch: &str) -> Headwall {
     let wall = WallLeg {
         leg: len("10\""),
         stands_out: len("1/8\""),
@@ -71,7 +71,7 @@ fn headwall(pitch: &str) -> Headwall {
     }
 }
 
-fn reglet() -> Counterflashing {
+pub(super) fn reglet() -> Counterflashing {
     Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,

@@ -2,7 +2,7 @@
 
 use super::cautions::DRIP_NEAR_FACE;
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::practice::junction as practice;
@@ -171,8 +171,26 @@ pub(super) struct LaidFace {
     pub(super) bend: SectionPoint,
     pub(super) drip: SectionPoint,
     pub(super) edge: Edge,
-    pub(super) cleat: Option<(JunctionTrim, Vec<AlongLine>)>,
-    pub(super) cautions: Vec<Caution>,
+    cleat: Option<LaidCleat>,
+    cautions: Vec<Caution>,
+}
+
+struct LaidCleat {
+    trim: JunctionTrim,
+    along: Vec<AlongLine>,
+    lines: Vec<LayoutLine>,
+}
+
+impl LaidFace {
+    /// Adds the cleat, which is set before the trim, and the cautions, under the detail's path.
+    pub(super) fn give(self, solved: &mut Solved) {
+        if let Some(cleat) = self.cleat {
+            solved.trims.push(cleat.trim);
+            solved.along.extend(cleat.along);
+            solved.lines.extend(cleat.lines);
+        }
+        solved.cautions.extend(self.cautions.into_iter().map(|c| c.under("detail")));
+    }
 }
 
 impl DripFace {
@@ -251,14 +269,7 @@ impl DripFace {
     }
 
     /// The cleat lies on the fascia and, below, behind the drip; its edge stands inside the hem.
-    fn lay_cleat(
-        &self,
-        cleat: &ContinuousCleat,
-        sheet: TrimSheet,
-        heading: Angle,
-        out: Angle,
-        drip: SectionPoint,
-    ) -> Result<(JunctionTrim, Vec<AlongLine>), Error> {
+    fn lay_cleat(&self, cleat: &ContinuousCleat, sheet: TrimSheet, heading: Angle, out: Angle, drip: SectionPoint) -> Result<LaidCleat, Error> {
         let fascia = Support { rise: heading, height: Length::ZERO };
         let drip_line = through(drip, out)?;
         let behind = Support { rise: out, height: (drip_line.height - cleat.sheet.thickness).length()? };
@@ -282,10 +293,14 @@ impl DripFace {
         // On the fascia, up is positive and the walk goes down.
         let up = |at: Sum| (-at).length();
         let fasteners = (bend_at - cleat.fasteners_above_bend).length()?;
-        let lines = vec![
-            AlongLine { name: "continuous cleat".into(), side: Side::Second, what: Along::ContinuousCleat, from_line: up(top.into())? },
-            cleat.fasteners.line("continuous cleat's fasteners", Side::Second, Bites::Structure, up(fasteners.into())?),
+        let (top_at, fasteners_at) = (up(top.into())?, up(fasteners.into())?);
+        let (row, edge) = ("continuous cleat's fasteners", "continuous cleat, top edge");
+        let along = vec![
+            AlongLine { name: "continuous cleat".into(), side: Side::Second, what: Along::ContinuousCleat, from_line: top_at },
+            cleat.fasteners.line(row, Side::Second, Bites::Structure, fasteners_at),
         ];
-        Ok((trim, lines))
+        let lines =
+            vec![LayoutLine::from_junction(edge, Side::Second, top_at.into())?, LayoutLine::from_line(row, Side::Second, edge, top_at, fasteners_at - top_at)?];
+        Ok(LaidCleat { trim, along, lines })
     }
 }

@@ -7,7 +7,7 @@ use super::draft::{TrimSheet, Walk, along, keep_under, opposite_sign, refuse_sho
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
 use super::levels::RoofSide;
-use super::parts::{Bites, JunctionTrim, Side, SideEnd, Solved};
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
@@ -246,7 +246,7 @@ impl Calculation for Eave {
             start: deck.point(top)?,
             legs: &[("deck flange", corner), ("face", face.bend), ("drip", face.drip)],
             start_edge: Edge::Raw,
-            end_edge: face.edge,
+            end_edge: face.edge.clone(),
             painted: Face::Upper,
         }
         .lay()?;
@@ -255,7 +255,6 @@ impl Calculation for Eave {
         let strip = self.lay_strip(on_flange, strip_top)?;
 
         let mut faults = Faults::default();
-        let mut cautions: Vec<Caution> = face.cautions.into_iter().map(|c| c.under("detail")).collect();
         let flange_row = (top + self.detail.flange.fasteners_from_edge).length()?;
         let strip_row = (strip_top + self.detail.strip.fasteners_from_edge).length()?;
         refuse_short(
@@ -309,16 +308,14 @@ impl Calculation for Eave {
         }
         faults.check()?;
 
-        if self.detail.flange.lies == FlangeLies::OverUnderlayment {
-            cautions.push(Caution::new(FLANGE_OVER_UNDERLAYMENT, "detail.flange.lies", Source::CommonPractice));
-        }
-        if nose.x < face.drip.x {
-            cautions.push(Caution::new(NOSE_BEHIND_DRIP, "detail.panel.overhang", Source::geometry()).arg("behind", (face.drip.x - nose.x).length()?));
-        }
+        let drip_x = face.drip.x;
         let mut solved = Solved::default();
-        if let Some((cleat, lines)) = face.cleat {
-            solved.trims.push(cleat);
-            solved.along.extend(lines);
+        face.give(&mut solved);
+        if self.detail.flange.lies == FlangeLies::OverUnderlayment {
+            solved.cautions.push(Caution::new(FLANGE_OVER_UNDERLAYMENT, "detail.flange.lies", Source::CommonPractice));
+        }
+        if nose.x < drip_x {
+            solved.cautions.push(Caution::new(NOSE_BEHIND_DRIP, "detail.panel.overhang", Source::geometry()).arg("behind", (drip_x - nose.x).length()?));
         }
         solved.trims.extend([drip, strip]);
         let up = |down: Length| (-down).length();
@@ -328,7 +325,7 @@ impl Calculation for Eave {
         if let Some(fixed) = &p.fixed {
             hold = Hold::Pins;
             solved.along.push(fixed.fasteners.line("panel fasteners", Side::First, Bites::Structure, fixed.up_the_slope));
-            cautions.push(Caution::new(EAVE_PINNED, "detail.panel.fixed", Source::CommonPractice));
+            solved.cautions.push(Caution::new(EAVE_PINNED, "detail.panel.fixed", Source::CommonPractice));
         }
         let end = PanelEnd::overhang(p.overhang).with_gap(p.gap).with_fold(p.fold).holding(hold);
         let past = end.allowance()?;
@@ -341,12 +338,30 @@ impl Calculation for Eave {
                 .gives(past)
         });
         solved.ends.push(SideEnd { side: Side::First, end });
-        solved.cautions = cautions;
+        solved.lines.extend(self.lines(up(top)?, up(strip_top)?)?);
         Ok(solved)
     }
 }
 
 impl Eave {
+    /// The trim is set to its line and the strip on it, then the panels are laid against the strip.
+    fn lines(&self, trim_top: Length, strip_top: Length) -> Result<Vec<LayoutLine>, Error> {
+        let (flange, strip, panel) = (&self.detail.flange, &self.detail.strip, &self.detail.panel);
+        let strip_edge = (-panel.overhang).length()?;
+        let mut out = vec![
+            LayoutLine::from_junction("trim top edge", Side::First, trim_top.into())?,
+            LayoutLine::below_top_edge("deck flange's fasteners", Side::First, trim_top, flange.fasteners_from_edge)?,
+            LayoutLine::from_junction("hook strip, top edge", Side::First, strip_top.into())?,
+            LayoutLine::from_line("hook strip's fasteners", Side::First, "hook strip, top edge", strip_top, -strip.fasteners_from_edge)?,
+            LayoutLine::from_junction("hook strip, lower edge", Side::First, strip_edge.into())?,
+            LayoutLine::from_line("panel nose", Side::First, "hook strip, lower edge", strip_edge, -panel.gap)?,
+        ];
+        if let Some(fixed) = &panel.fixed {
+            out.push(LayoutLine::from_junction("panel fasteners", Side::First, fixed.up_the_slope.into())?);
+        }
+        Ok(out)
+    }
+
     fn lay_strip(&self, on_flange: Support, top: Length) -> Result<JunctionTrim, Error> {
         Walk {
             name: "hook strip",

@@ -12,7 +12,7 @@ use crate::trim::{Edge, LegEnd};
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn asked(pitch: Pitch) -> Eave {
+pub(super) fn asked(pitch: Pitch) -> Eave {
     let detail = EaveDetail {
         sheet: sheet(),
         flange: DeckFlange { width: len("4\""), lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: len("1\"") },

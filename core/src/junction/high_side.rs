@@ -212,18 +212,14 @@ impl Calculation for HighSide {
             start,
             legs: &legs,
             start_edge: detail.end.drip.edge(),
-            end_edge: face.edge,
+            end_edge: face.edge.clone(),
             painted: Face::Upper,
         }
         .lay()?;
         let mut solved = Solved::default();
-        if let Some((cleat, lines)) = face.cleat {
-            solved.trims.push(cleat);
-            solved.along.extend(lines);
-        }
+        face.give(&mut solved);
         solved.trims.push(cap);
         ended.give("detail.end", &mut solved);
-        solved.cautions.extend(face.cautions.into_iter().map(|c| c.under("detail")));
         Ok(solved)
     }
 }

@@ -8,7 +8,7 @@ use crate::record::Calculation;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn asked(pitch: Pitch) -> HighSide {
+pub(super) fn asked(pitch: Pitch) -> HighSide {
     HighSide { roof: roof(pitch), detail: HighSideDetail { end: top_end(), sheet: sheet(), face: face() } }
 }
 

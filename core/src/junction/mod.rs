@@ -21,8 +21,10 @@ mod hip;
 mod levels;
 mod parts;
 mod rake;
+mod rake_parts;
 mod ridge;
 mod sidewall;
+mod sidewall_parts;
 mod support;
 mod top_closure;
 mod top_end;
@@ -38,6 +40,8 @@ mod covered_tests;
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
+#[cfg(test)]
+mod lines_tests;
 #[cfg(test)]
 mod rake_tests;
 #[cfg(test)]
@@ -66,9 +70,11 @@ pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
 pub use levels::{Levels, RoofSide};
 pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
-pub use rake::{PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ};
+pub use rake::{Rake, RakeDetail};
+pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
-pub use sidewall::{PanelSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot};
+pub use sidewall::{Sidewall, SidewallDetail};
+pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
 pub use top_closure::TopClosure;
 pub use top_end::TopEnd;

@@ -122,7 +122,7 @@ impl core::fmt::Display for Datum {
     }
 }
 
-/// A line to strike, parallel to the junction line.
+/// A line to strike, parallel to the junction line; or, where it lies over the edge of the deck, to gauge.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LayoutLine {
@@ -144,6 +144,11 @@ impl LayoutLine {
     pub(super) fn from_junction(name: &'static str, side: Side, at: Sum) -> Result<LayoutLine, Error> {
         let at = at.length()?;
         Ok(LayoutLine { name: name.into(), side, datum: Datum::JunctionLine, from_datum: at, from_line: at })
+    }
+
+    /// A line measured this far down from the trim's top edge, which lies at `top`.
+    pub(super) fn below_top_edge(name: &'static str, side: Side, top: Length, below: Length) -> Result<LayoutLine, Error> {
+        Ok(LayoutLine { name: name.into(), side, datum: Datum::TrimTopEdge, from_datum: below, from_line: (top - below).length()? })
     }
 
     /// A line measured this far up from one that was struck before it at `struck_at`.

@@ -7,129 +7,15 @@ use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
 use super::drip::DripFace;
 use super::levels::Levels;
-use super::parts::{Bites, JunctionTrim, Side, SideEnd, Solved};
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::BendAt;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::{Direction, Edge, Face};
-use crate::units::{Angle, Length};
-
-/// How the layout ends the last panel beside a rake.
-///
-/// ```
-/// use seamwright::junction::PanelEdge;
-/// assert_ne!(PanelEdge::Ripped, PanelEdge::Seam);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
-pub enum PanelEdge {
-    /// On a seam: its leg stands there as it came.
-    Seam,
-    /// Ripped to width and turned up.
-    Ripped,
-}
-
-/// The Z beside the turned-up edge: its web stands away from the rake, its lower flange points to the turned-up edge, dry behind the web, and its top
-/// flange away from it, under the trim.
-///
-/// ```
-/// use seamwright::junction::{Bites, RakeZ, FastenerRow, TrimSheet};
-/// use seamwright::record::Source;
-/// use seamwright::units::Length;
-/// let z = RakeZ {
-///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) },
-///     from_turned_up_edge: Length::parse("1/8\"")?,
-///     lower_flange: Length::inches(1),
-///     top_flange: Length::inches(1),
-///     tape_width: Length::parse("7/8\"")?,
-///     tape: Length::parse("1/16\"")?,
-///     bites: Bites::Panel,
-///     screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
-/// };
-/// assert_eq!(z.web_from_turned_up_edge()?, Length::parse("1 1/8\"")?);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct RakeZ {
-    /// Its sheet.
-    pub sheet: TrimSheet,
-    /// From the turned-up edge to the edge of the lower flange.
-    pub from_turned_up_edge: Length,
-    /// Width of the lower flange, from the face of the web to its edge.
-    pub lower_flange: Length,
-    /// Width of the top flange, from the face of the web to its edge.
-    pub top_flange: Length,
-    /// Width of the tape under the lower flange.
-    pub tape_width: Length,
-    /// That tape's thickness, compressed.
-    pub tape: Length,
-    /// What the screws through the lower flange bite.
-    pub bites: Bites,
-    /// Those screws, on the centreline of the tape in the middle of the lower flange.
-    pub screws: FastenerRow,
-}
-
-impl RakeZ {
-    /// From the turned-up edge to the face of the web.
-    ///
-    /// # Errors
-    /// [`ErrorKind::Overflow`] beyond the range.
-    pub fn web_from_turned_up_edge(&self) -> Result<Length, Error> {
-        (self.from_turned_up_edge + self.lower_flange).length()
-    }
-
-    fn check(&self) -> Result<(), Error> {
-        let mut faults = Faults::default();
-        keep_under(&mut faults, "sheet", self.sheet.check());
-        keep_under(&mut faults, "screws", self.screws.check());
-        for (path, length) in [("lower_flange", self.lower_flange), ("top_flange", self.top_flange), ("tape_width", self.tape_width)] {
-            faults.keep(length.positive(path));
-        }
-        for (path, length) in [("from_turned_up_edge", self.from_turned_up_edge), ("tape", self.tape)] {
-            faults.keep(length.not_negative(path));
-        }
-        if self.bites == Bites::Trim {
-            faults
-                .add(Error::new(ErrorKind::Conflict, "the screws of the Z go through the pan").at("bites").value_of("trim").accepts("structure, panel, slot"));
-        }
-        refuse_short(
-            &mut faults,
-            "tape_width",
-            "the tape is wider than the flange above it",
-            self.tape_width - self.lower_flange,
-            self.tape_width,
-            "narrower tape",
-        )?;
-        faults.check()
-    }
-}
-
-/// The edge of the rake trim on the roof: it runs past the top flange of the Z and turns down.
-///
-/// ```
-/// use seamwright::junction::RakeInnerEdge;
-/// use seamwright::practice::junction as practice;
-/// use seamwright::units::Length;
-/// let edge = RakeInnerEdge { cover: Length::parse("1/8\"")?, drop: Length::inches(1), hem: practice::EDGE_HEM, above_pan: Length::parse("1/4\"")? };
-/// assert!(edge.drop > edge.hem);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct RakeInnerEdge {
-    /// How far the trim runs past the edge of the top flange of the Z.
-    pub cover: Length,
-    /// How far it turns down.
-    pub drop: Length,
-    /// Width of the closed hem at its edge; in a job file [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
-    pub hem: Length,
-    /// What must stay free between its edge and the pan.
-    pub above_pan: Length,
-}
+use crate::units::{Angle, Length, Sum};
 
 /// What is chosen at a rake.
 ///
@@ -351,10 +237,24 @@ impl Rake {
         faults.check()
     }
 
+    /// The panel's edge first, then the Z from it, then the trim's edge from the Z.
+    fn lines(&self, web: Length, screws: Length, inner: Length) -> Result<[LayoutLine; 6], Error> {
+        let (edge, half) = (self.detail.edge_from_line, self.detail.z.tape_width.station(1, 2)?);
+        let from_web = |name: &'static str, at: Sum| LayoutLine::from_line(name, Side::First, "web of the Z", web, at - web);
+        Ok([
+            LayoutLine::from_junction("panel edge", Side::First, edge.into())?,
+            LayoutLine::from_line("web of the Z", Side::First, "panel edge", edge, web - edge)?,
+            from_web("tape under the Z, edge on the rake's side", screws - half)?,
+            from_web("screws of the Z", screws.into())?,
+            from_web("tape under the Z, edge on the roof's side", screws + half)?,
+            from_web("trim's edge", inner.into())?,
+        ])
+    }
+
     fn lay_z(&self, web: Length, foot: Length, top: Length) -> Result<JunctionTrim, Error> {
         let z = &self.detail.z;
         let under_top = (top - z.sheet.thickness).length()?;
-        let at = |from_line: crate::units::Sum, z: Length| -> Result<SectionPoint, Error> { Ok(SectionPoint { x: (-from_line).length()?, z }) };
+        let at = |from_line: Sum, z: Length| -> Result<SectionPoint, Error> { Ok(SectionPoint { x: (-from_line).length()?, z }) };
         Walk {
             name: "rake Z",
             sheet: z.sheet,
@@ -430,16 +330,13 @@ impl Calculation for Rake {
             start: inner_foot,
             legs: &[("inner edge", inner_corner), ("top", corner), ("face", face.bend), ("drip", face.drip)],
             start_edge: Edge::closed_hem(self.detail.inner.hem, Direction::Down),
-            end_edge: face.edge,
+            end_edge: face.edge.clone(),
             painted: Face::Upper,
         }
         .lay()?;
 
-        let mut solved = Solved { cautions: face.cautions.into_iter().map(|c| c.under("detail")).collect(), ..Solved::default() };
-        if let Some((cleat, lines)) = face.cleat {
-            solved.trims.push(cleat);
-            solved.along.extend(lines);
-        }
+        let mut solved = Solved::default();
+        face.give(&mut solved);
         solved.trims.extend([z_trim, trim]);
         // Toward the roof is the way in which distances are counted from this line.
         let screws = (web - z.lower_flange.station(1, 2)?).length()?;
@@ -448,6 +345,7 @@ impl Calculation for Rake {
         solved.along.push(z.screws.line("screws of the Z", Side::First, z.bites, screws));
         solved.along.push(tape("tape under the trim", Side::First, self.detail.trim_tape_width, false, rivets));
         solved.along.push(self.detail.rivets.line("rivets into the Z", Side::First, Bites::Trim, rivets));
+        solved.lines.extend(self.lines(web, screws, inner)?);
         // Through slots the Z stands still and the panel moves under it; through the pan alone it goes with the panel.
         let (hold, code) = match z.bites {
             Bites::Structure => (Hold::Pins, Some(RAKE_EDGE_PINNED)),

@@ -10,7 +10,7 @@ use crate::trim::Edge;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn asked() -> Rake {
+pub(super) fn asked() -> Rake {
     let detail = RakeDetail {
         edge_from_line: len("1/2\""),
         turn_up: len("45 mm"),

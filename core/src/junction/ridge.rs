@@ -6,7 +6,7 @@
 use super::cautions::{CAP_OFF_LINE, VENT_CHOKED};
 use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short};
 use super::levels::RoofSide;
-use super::parts::{Side, Solved};
+use super::parts::{LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{Place, TopEnd, cap, side_name};
 use crate::error::{Error, ErrorKind, Faults};
@@ -251,6 +251,11 @@ impl Calculation for Ridge {
         });
         let detail = &self.detail;
         let mut solved = Solved::default();
+        if let RidgeVent::Vented { slot, .. } = detail.vent {
+            for side in [Side::First, Side::Second] {
+                solved.lines.push(LayoutLine::from_junction("edge of the slot", side, -slot)?);
+            }
+        }
         let mut corners = Vec::with_capacity(2);
         let mut faults = Faults::default();
         for (side, path, end, roof, seam_tops) in

@@ -10,7 +10,7 @@ use crate::record::Calculation;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn asked(first: Pitch, second: Pitch) -> Ridge {
+pub(super) fn asked(first: Pitch, second: Pitch) -> Ridge {
     let detail = RidgeDetail { first: top_end(), second: top_end(), sheet: sheet(), vent: RidgeVent::Closed };
     Ridge { first: roof(first), second: roof(second), detail }
 }

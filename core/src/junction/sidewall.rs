@@ -1,114 +1,18 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
 use super::cautions::{KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::draft::{TrimSheet, Walk, keep_under, refuse_short, tape};
 use super::drip_edge::DripEdge;
 use super::levels::RoofSide;
-use super::parts::{AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
+use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 use super::support::Support;
 use super::wall::WallLeg;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::{Edge, Face};
-use crate::units::{Angle, Length};
-
-/// The edge of the last panel, beside the wall.
-///
-/// ```
-/// use seamwright::junction::PanelSide;
-/// use seamwright::units::Length;
-/// let edge = PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? };
-/// assert_ne!(edge, PanelSide::Flat);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
-pub enum PanelSide {
-    /// Turned up, at least as high as the seams.
-    TurnedUp {
-        /// How high, from the pan.
-        height: Length,
-    },
-    /// Ended flat, short of the wall.
-    Flat,
-}
-
-/// What the wall flashing's flange lies on.
-///
-/// ```
-/// use seamwright::junction::{Bites, FastenerRow, SidewallFlange};
-/// use seamwright::record::Source;
-/// use seamwright::units::Length;
-/// let on_pan = SidewallFlange::OnPan {
-///     width: Length::inches(5),
-///     tape_width: Length::parse("7/8\"")?,
-///     edge_to_fasteners: Length::parse("7/16\"")?,
-///     bites: Bites::Panel,
-///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
-/// };
-/// assert!(matches!(on_pan, SidewallFlange::OnPan { bites: Bites::Panel, .. }));
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
-pub enum SidewallFlange {
-    /// On a Z that stands on the pan, at the level of the seam tops; its foot points to the wall.
-    OnZ {
-        /// From the wall's face to the Z's web.
-        web_from_wall: Length,
-        /// Width of the Z's foot, from its web toward the wall.
-        foot: Length,
-        /// From the web to the screws through the foot.
-        web_to_screws: Length,
-        /// Width of the tape under the foot, centred on the screws.
-        tape_width: Length,
-        /// Thickness of that tape, compressed.
-        tape_beneath: Length,
-        /// What the screws bite.
-        bites: Bites,
-        /// The screws.
-        screws: FastenerRow,
-        /// How far the flange runs past the web to its edge.
-        cover: Length,
-        /// The rivets through the flange into the Z's top flange, halfway over the cover.
-        rivets: FastenerRow,
-    },
-    /// On tape on the pan, this side of the first seam.
-    OnPan {
-        /// Width of the flange, from the flashing's bend.
-        width: Length,
-        /// Width of the tape, along the flange's edge.
-        tape_width: Length,
-        /// From the flange's edge to its fasteners.
-        edge_to_fasteners: Length,
-        /// What the fasteners bite.
-        bites: Bites,
-        /// The fasteners.
-        fasteners: FastenerRow,
-    },
-}
-
-/// The lower end of a sidewall.
-///
-/// ```
-/// use seamwright::junction::SidewallFoot;
-/// use seamwright::units::Length;
-/// let foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) };
-/// assert_ne!(foot, SidewallFoot::EndsAtEave);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
-pub enum SidewallFoot {
-    /// The wall ends with the eave, or before it.
-    EndsAtEave,
-    /// The eave dies into the wall.
-    DiesIntoWall {
-        /// How far from the wall a kick-out throws the water; none if there is no kick-out.
-        #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-        kick_out: Option<Length>,
-    },
-}
+use crate::units::{Angle, Length, Sum};
 
 /// What is chosen at a sidewall.
 ///
@@ -234,6 +138,7 @@ struct Flange {
     /// Its edge, from the wall's face.
     edge: Length,
     along: Vec<AlongLine>,
+    lines: Vec<LayoutLine>,
     bites: Bites,
     trims: Vec<JunctionTrim>,
 }
@@ -346,7 +251,16 @@ impl Sidewall {
                     screws.line("screws of the Z", Side::First, *bites, (-screws_at).length()?),
                     rivets.line("rivets", Side::First, Bites::Trim, (-(*web_from_wall + cover.station(1, 2)?)).length()?),
                 ];
-                Ok(Flange { height: h, edge, along, bites: *bites, trims })
+                let (web_at, screws_at) = ((-*web_from_wall).length()?, -screws_at);
+                let from_web = |name: &'static str, at: Sum| LayoutLine::from_line(name, Side::First, "web of the Z", web_at, at - web_at);
+                let lines = vec![
+                    LayoutLine::from_junction("web of the Z", Side::First, web_at.into())?,
+                    from_web("tape under the Z, edge on the roof's side", screws_at - half)?,
+                    from_web("screws of the Z", screws_at)?,
+                    from_web("tape under the Z, edge on the wall's side", screws_at + half)?,
+                    from_web("trim's edge", -edge)?,
+                ];
+                Ok(Flange { height: h, edge, along, lines, bites: *bites, trims })
             }
             SidewallFlange::OnPan { width, tape_width, edge_to_fasteners, bites, fasteners } => {
                 let height = (self.roof.levels.pan_face()? + self.roof.levels.tape).length()?;
@@ -382,7 +296,14 @@ impl Sidewall {
                     tape("tape under the flange", Side::First, *tape_width, false, (tape_width.station(1, 2)? - edge).length()?),
                     fasteners.line("fasteners of the flange", Side::First, *bites, (*edge_to_fasteners - edge).length()?),
                 ];
-                Ok(Flange { height, edge, along, bites: *bites, trims: Vec::new() })
+                let edge_at = (-edge).length()?;
+                let from_edge = |name: &'static str, by: Length| LayoutLine::from_line(name, Side::First, "trim's edge", edge_at, by.into());
+                let lines = vec![
+                    LayoutLine::from_junction("trim's edge", Side::First, edge_at.into())?,
+                    from_edge("tape under the flange, edge on the wall's side", *tape_width)?,
+                    from_edge("fasteners of the flange", *edge_to_fasteners)?,
+                ];
+                Ok(Flange { height, edge, along, lines, bites: *bites, trims: Vec::new() })
             }
         }
     }
@@ -464,6 +385,8 @@ impl Calculation for Sidewall {
 
         let hold = if flange.bites == Bites::Structure { Hold::Pins } else { Hold::Slides };
         let mut solved = Solved { trims: flange.trims, along: flange.along, cautions: self.cautions(flange.bites), ..Solved::default() };
+        solved.lines.push(LayoutLine::from_junction("panel edge", Side::First, -self.detail.edge_from_wall)?);
+        solved.lines.extend(flange.lines);
         solved.trims.push(flashing);
         solved.ends.push(SideEnd { side: Side::First, end: end.holding(hold) });
         wall.give(&mut solved);

@@ -12,7 +12,7 @@ use crate::record::Calculation;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn raised() -> Sidewall {
+pub(super) fn raised() -> Sidewall {
     let detail = SidewallDetail {
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
@@ -43,7 +43,7 @@ fn raised() -> Sidewall {
     Sidewall { roof: RoofSide { pitch: Pitch::parse("4:12").unwrap(), levels }, first_seam_from_wall: len("12\""), detail }
 }
 
-fn on_pan() -> Sidewall {
+pub(super) fn on_pan() -> Sidewall {
     let mut s = raised();
     s.detail.edge = PanelSide::Flat;
     s.detail.flange =

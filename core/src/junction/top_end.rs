@@ -274,7 +274,7 @@ impl TopEnd {
             from_face("closure tape, lower edge", lines.fasteners - half)?,
             from_face("closure screws", lines.fasteners.into())?,
             from_face("closure tape, upper edge", lines.fasteners + half)?,
-            from_face("trim's edge", Sum::ZERO)?,
+            from_face("trim lower edge", Sum::ZERO)?,
         ])
     }
 

@@ -2,7 +2,7 @@
 
 use super::cautions;
 use super::draft::{TrimSheet, Walk, along, hem, keep_under, refuse_short};
-use super::parts::{JunctionTrim, Side, SideEnd, Solved};
+use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{meets_seams, skew_caution};
 use super::valley_hook::{Receiver, ValleyHook, add_receivers};
@@ -260,7 +260,12 @@ impl ValleySide {
         let (along, cautions) = self.hook.along(r, &mut faults, side, front, from_line, seen.backing)?;
         faults.check()?;
         let end = PanelEnd::hold_back(from_line).with_gap(self.gap).with_fold(self.fold).with_field_trim(self.field_trim);
-        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, cautions, ..Solved::default() };
+        // The pan is set to its edge; everything else is struck on it from its centreline.
+        let centreline = "pan centreline";
+        let mut lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
+        lines.extend(self.hook.lines(side, (centreline, centre), front)?);
+        lines.push(LayoutLine::from_line("panel nose", side, centreline, centre, half_open.into())?);
+        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, lines, cautions, ..Solved::default() };
         solved.cautions.extend(skew_caution(seen.meeting(), self.field_trim));
         Ok(solved)
     }
@@ -387,6 +392,7 @@ impl Calculation for Valley {
         for (prefix, side, asked) in [("detail.first", first, &self.detail.first), ("detail.second", second, &self.detail.second)] {
             if let Some(side) = side {
                 solved.along.extend(side.along);
+                solved.lines.extend(side.lines);
                 solved.ends.extend(side.ends);
                 solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
             }

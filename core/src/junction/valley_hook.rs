@@ -2,12 +2,12 @@
 
 use super::cautions;
 use super::draft::{FastenerRow, TrimSheet, refuse_short};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Bend, Direction, Edge, Leg, LegEnd};
-use crate::units::{Angle, BendAngle, Length};
+use crate::units::{Angle, BendAngle, Length, Sum};
 
 /// What the panels' ends hook on one side of a valley.
 ///
@@ -143,6 +143,21 @@ impl ValleyHook {
         ];
         let through = Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height);
         Ok((along, vec![through]))
+    }
+}
+
+impl ValleyHook {
+    /// The lines of a cleat whose front lies this far from the pan's centreline; a receiver fold is part of the pan.
+    pub(super) fn lines(&self, side: Side, centreline: (&'static str, Length), front: Length) -> Result<Vec<LayoutLine>, Error> {
+        let ValleyHook::OffsetCleat { width, tape_width, screws_below_tape_edge, .. } = self else { return Ok(Vec::new()) };
+        let (name, front_at) = ("offset cleat, front", (centreline.1 + front).length()?);
+        let from_front = |line: &'static str, by: Sum| LayoutLine::from_line(line, side, name, front_at, by);
+        Ok(vec![
+            LayoutLine::from_line(name, side, centreline.0, centreline.1, front.into())?,
+            from_front("cleat tape, lower edge", *width - *tape_width)?,
+            from_front("cleat screws", *width - *screws_below_tape_edge)?,
+            from_front("cleat back", (*width).into())?,
+        ])
     }
 }
 

@@ -23,7 +23,7 @@ fn cleat() -> ValleyHook {
     }
 }
 
-fn receiver() -> ValleyHook {
+pub(super) fn receiver() -> ValleyHook {
     ValleyHook::ReceiverFold { depth: len("1 1/2\""), opening: len("1/8\"") }
 }
 
@@ -40,7 +40,7 @@ fn side(hook: ValleyHook) -> ValleySide {
     }
 }
 
-fn valley(first: &str, second: &str) -> Valley {
+pub(super) fn valley(first: &str, second: &str) -> Valley {
     let detail = ValleyDetail {
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         bed: len("1/8\""),

@@ -1,12 +1,12 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
 use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, refuse_short};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side, Solved};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Seen, Source, Step};
 use crate::trim::{Direction, Edge, Face};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Length, Sum};
 use std::borrow::Cow;
 
 /// A least dimension of a wall flashing, with the document that asks for it.
@@ -238,8 +238,13 @@ impl WallLeg {
         };
         self.upstand.check(&mut faults, "leg", upstand, self.leg, cure)?;
         let mut counterflashing = None;
+        // Marked on the wall before the flashing hides the line: a reglet is cut first, cladding comes down last.
+        let (top_edge, row) = ("leg, top edge", "leg fasteners");
+        let mut lines = vec![LayoutLine::from_junction(top_edge, Side::Second, top.z.into())?];
+        let on_leg = |name: &'static str, by: Sum| LayoutLine::from_line(name, Side::Second, top_edge, top.z, by);
+        lines.push(on_leg(row, -self.fasteners_below_top)?);
         let fasteners = (top.z - self.fasteners_below_top).length()?;
-        let mut along = vec![self.fasteners.line("leg fasteners", Side::Second, Bites::Structure, fasteners)];
+        let mut along = vec![self.fasteners.line(row, Side::Second, Bites::Structure, fasteners)];
         let covered = match &self.cover {
             WallCover::Cladding { lap, .. } => *lap,
             WallCover::Reglet(c) => c.lap()?,
@@ -263,6 +268,7 @@ impl WallLeg {
                     *clearance,
                     "a longer leg",
                 )?;
+                lines.push(on_leg("cladding, lower edge", -*lap)?);
             }
             WallCover::Reglet(c) => {
                 c.rule.check(&mut faults, "cover.reglet.tongue", c.tongue, c.tongue, "a longer tongue in a deeper reglet".into())?;
@@ -281,6 +287,7 @@ impl WallLeg {
                 let x = (-(self.stands_out + sheet.thickness)).length()?;
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
                 let legs = [("counterflashing face", SectionPoint { x, z }), ("tongue", SectionPoint { x: c.tongue, z })];
+                lines.insert(0, LayoutLine::from_junction("reglet", Side::Second, z.into())?);
                 let bead = Along::Bead { width: c.bead_width, depth: c.bead_depth };
                 along.push(AlongLine { name: "reglet bead".into(), side: Side::Second, what: bead, from_line: z });
                 let walk = Walk {
@@ -296,7 +303,7 @@ impl WallLeg {
             }
         }
         faults.check()?;
-        Ok(OnWall { top, counterflashing, along })
+        Ok(OnWall { top, counterflashing, along, lines })
     }
 }
 
@@ -305,6 +312,7 @@ pub(super) struct OnWall {
     pub(super) top: SectionPoint,
     pub(super) counterflashing: Option<JunctionTrim>,
     pub(super) along: Vec<AlongLine>,
+    lines: Vec<LayoutLine>,
 }
 
 impl OnWall {
@@ -312,5 +320,6 @@ impl OnWall {
     pub(super) fn give(self, solved: &mut Solved) {
         solved.trims.extend(self.counterflashing);
         solved.along.extend(self.along);
+        solved.lines.extend(self.lines);
     }
 }
