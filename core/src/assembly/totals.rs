@@ -91,7 +91,7 @@ pub struct SealantTotals {
 /// assert_eq!(sealant_totals(&[])?.plugs, 0);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
-pub fn sealant_totals(lines: &[LineAssembly]) -> Result<SealantTotals, Error> {
+pub fn sealant_totals<'a>(lines: impl IntoIterator<Item = &'a LineAssembly>) -> Result<SealantTotals, Error> {
     let mut tapes: BTreeMap<Length, Sum> = BTreeMap::new();
     let mut beads: BTreeMap<(Length, Length), Sum> = BTreeMap::new();
     let mut plugs = 0;

@@ -3,14 +3,15 @@
 use super::choices::Chosen;
 use super::input::Job;
 use super::lay::{Lay, PlaneLay};
-use super::order::Bought;
+use super::order::{Bought, total_mass};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary, of_job};
 use super::progress::{Progress, Stage, Teller};
 use super::sections::{Sections, along_the_seams, order};
 use super::trims::{self, TrimItem, Wanted};
 use super::wire::Wiring;
-use super::{cautions, movement};
-use crate::assembly::{ClipSchedule, LineAssembly, MovementReport, PlanePanels};
+use super::cautions;
+use super::plane_work::{PlaneClips, PlaneHeat};
+use crate::assembly::{LineAssembly, PlanePanels};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Side, Solved};
 use crate::layout::EdgeUse;
@@ -76,11 +77,10 @@ impl Job {
         scheduled.finish(self)?;
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
-        let wiring = Wiring::new(self, &roof, &planes, &panels)?;
+        let mut wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
         let junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
-        let clips = self.clips(r, teller, &wiring)?;
-        let movement = movement::reports(self, &wiring, r)?;
+        let (clips, heat) = self.planes(r, teller, &mut wiring, &junctions)?;
         let trims = self.trims(r, teller, &junctions)?;
         let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips }.lines()?;
         teller.tell(Stage::Order, 1, 1)?;
@@ -106,10 +106,12 @@ impl Job {
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
         }
         for clip in &clips {
-            all.extend(clip.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.clips", clip.plane))));
+            all.extend(clip.schedule.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.clips", clip.plane))));
         }
-        for report in &movement {
-            all.extend(report.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.movement", report.plane))));
+        for of in &heat {
+            let path = format!("planes.{}", of.plane);
+            all.extend(of.pins.cautions.iter().map(|c| c.clone().under(&path)));
+            all.extend(of.movement.iter().flat_map(|m| &m.cautions).map(|c| c.clone().under(&path)));
         }
         if self.temperatures.is_none() {
             all.push(Caution::new(cautions::MOVEMENT_UNCHECKED, "temperatures", Source::user()));
@@ -130,7 +132,7 @@ impl Job {
             corners,
             trims,
             clips,
-            movement,
+            heat,
             order,
             cautions: all,
             site: SITE_CAUTIONS.iter().map(|s| (*s).into()).collect(),
@@ -237,14 +239,22 @@ impl Job {
         Ok(out)
     }
 
-    fn clips<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, wiring: &Wiring<'_>) -> Result<Vec<ClipSchedule>, Error> {
-        let mut out = Vec::new();
-        let planes = wiring.planes.len();
-        for plane in 0..planes {
-            out.push(wiring.clips(r, plane)?);
-            teller.tell(Stage::Clips, plane + 1, planes)?;
+    fn planes<R: Recorder>(
+        &self,
+        r: &mut R,
+        teller: &mut Teller<'_>,
+        wiring: &mut Wiring<'_>,
+        junctions: &[JunctionItem],
+    ) -> Result<(Vec<PlaneClips>, Vec<PlaneHeat>), Error> {
+        wiring.pinned_lines = junctions.iter().filter(|j| along_the_seams(j.kind) && j.pins()).map(|j| j.line).collect();
+        let of = wiring.planes.len();
+        let (mut clips, mut heat) = (Vec::with_capacity(of), Vec::with_capacity(of));
+        for plane in 0..of {
+            clips.push(wiring.clips(r, plane)?);
+            heat.push(wiring.heat(r, plane)?);
+            teller.tell(Stage::Clips, plane + 1, of)?;
         }
-        Ok(out)
+        Ok((clips, heat))
     }
 
     fn trims<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, junctions: &[JunctionItem]) -> Result<Vec<TrimItem>, Error> {
@@ -313,20 +323,20 @@ fn summary(
     planes: &[PlaneLay],
     junctions: &[JunctionItem],
     trims: &[TrimItem],
-    clips: &[ClipSchedule],
+    clips: &[PlaneClips],
     cautions: &[Caution],
 ) -> Result<Summary, Error> {
     let groups = || planes.iter().flat_map(|p| &p.laid.groups);
     let rows = || junctions.iter().flat_map(|j| &j.along.rows);
     let mut sources = SourceCount::default();
-    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| &row.source)).chain(clips.iter().map(|c| &c.source)) {
+    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| &row.source)).chain(clips.iter().map(|c| c.rule.source())) {
         sources.add(source);
     }
     for trim in trims {
         sources.add(trim.flat.rule().source());
     }
     let lengths: std::collections::BTreeSet<Length> = groups().map(|g| g.order).collect();
-    let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.engineered).count();
+    let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.schedule.engineered).count();
     let all_rows = rows().count() + clips.len();
     Ok(Summary {
         planes: planes.len(),
@@ -339,7 +349,7 @@ fn summary(
         longest: lengths.last().copied().unwrap_or_default(),
         panel_length: Length::total(groups().map(|g| &g.total))?,
         coil: Length::total(planes.iter().map(|p| &p.laid.coil.length))?,
-        coil_mass: planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(Mass::total).transpose()?,
+        coil_mass: planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?,
         trims: trims.len(),
         sticks: trims.iter().map(|t| u64::from(t.cutting.stick_count())).sum(),
         closures: junctions.iter().flat_map(|j| &j.along.closures).map(|c| u64::try_from(c.list.pieces).unwrap_or(u64::MAX)).sum(),

@@ -4,11 +4,12 @@ use super::input::Job;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
 use super::trims::TrimItem;
-use crate::assembly::{ClipSchedule, sealant_totals};
+use super::plane_work::PlaneClips;
+use crate::assembly::sealant_totals;
 use crate::error::Error;
 use crate::junction::Bites;
 use crate::record::Source;
-use crate::units::{Length, LengthFormat, Mass};
+use crate::units::{Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
 
 /// What kind of thing a line of the order buys.
@@ -86,6 +87,11 @@ fn text(format: LengthFormat, length: Length) -> Result<String, Error> {
     Ok(format.text(length)?.as_str().to_owned())
 }
 
+/// The masses of all planes together.
+pub(super) fn total_mass(all: &[Mass]) -> Result<Mass, Error> {
+    Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)
+}
+
 fn count(n: usize) -> u64 {
     u64::try_from(n).unwrap_or(u64::MAX)
 }
@@ -96,7 +102,7 @@ pub(super) struct Bought<'a> {
     pub(super) planes: &'a [PlaneLay],
     pub(super) trims: &'a [TrimItem],
     pub(super) junctions: &'a [JunctionItem],
-    pub(super) clips: &'a [ClipSchedule],
+    pub(super) clips: &'a [PlaneClips],
 }
 
 impl Bought<'_> {
@@ -132,7 +138,7 @@ impl Bought<'_> {
         // One coil width a job: every plane takes the same.
         let length = Length::total(self.planes.iter().map(|p| &p.laid.coil.length))?;
         if let Some(first) = self.planes.first() {
-            let mass = self.planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(Mass::total).transpose()?;
+            let mass = self.planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?;
             let spec = format!("{} wide, {sheet}", text(self.format(), first.laid.coil.width)?);
             let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
             out.push(OrderLine { length: Some(length), net: Some(length), mass, ..line });
@@ -209,11 +215,11 @@ impl Bought<'_> {
 
     fn clips(&self, out: &mut Vec<OrderLine>) {
         for engineered in [true, false] {
-            let schedules = || self.clips.iter().filter(move |c| c.engineered == engineered);
+            let schedules = || self.clips.iter().filter(move |c| c.schedule.engineered == engineered);
             let Some(first) = schedules().next() else { continue };
-            let marked = |line: OrderLine| OrderLine { engineered: Some(engineered), source: Some(first.source.clone()), ..line };
-            let clips = schedules().map(|c| c.clips).sum();
-            let screws = schedules().map(|c| c.screws).sum();
+            let marked = |line: OrderLine| OrderLine { engineered: Some(engineered), source: Some(first.rule.source().clone()), ..line };
+            let clips = count(schedules().map(|c| c.schedule.clips).sum());
+            let screws = count(schedules().map(|c| c.schedule.screws).sum());
             out.push(marked(OrderLine::new(OrderGroup::Clips, "clip", format!("{} seam", self.job.panel.seam.name()), clips, "each")));
             out.push(marked(OrderLine::new(OrderGroup::Fasteners, "clip screw", "low-profile head, into the structure", screws, "each")));
         }

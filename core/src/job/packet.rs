@@ -4,8 +4,10 @@ use super::input::{Job, Metals, Paperwork};
 use super::lay::PlaneLay;
 use super::order::OrderLine;
 use super::trims::TrimItem;
-use crate::assembly::{ClipSchedule, LineAssembly, MovementReport, RoofCorners};
+use super::plane_work::{PlaneClips, PlaneHeat};
+use crate::assembly::{LineAssembly, RoofCorners};
 use crate::junction::{Levels, Solved};
+use crate::panel::Hold;
 use crate::record::{Caution, Seen, Source};
 use crate::roof::{LineKind, Roof};
 use crate::units::{Angle, Area, Length, Mass};
@@ -61,6 +63,11 @@ pub struct JunctionItem {
 }
 
 impl JunctionItem {
+    /// Whether a fastener of its section goes through a panel into the structure.
+    pub(super) fn pins(&self) -> bool {
+        self.section.ends.iter().any(|e| e.end.hold == Hold::Pins)
+    }
+
     /// Rows of fasteners whose spacing no engineer gave.
     pub fn not_engineered(&self) -> impl Iterator<Item = &str> {
         self.along.rows.iter().filter(|r| !r.engineered).map(|r| r.name.as_str())
@@ -175,9 +182,9 @@ pub struct Packet {
     /// The trims.
     pub trims: Vec<TrimItem>,
     /// The clips of every plane.
-    pub clips: Vec<ClipSchedule>,
-    /// Heat movement of every plane; none without temperatures.
-    pub movement: Vec<MovementReport>,
+    pub clips: Vec<PlaneClips>,
+    /// Where the panels of every plane are held, and how they move with heat.
+    pub heat: Vec<PlaneHeat>,
     /// The order.
     pub order: Vec<OrderLine>,
     /// Every caution, its subject a path into the packet or the job.

@@ -39,7 +39,7 @@ pub(super) struct Sections<'a> {
 }
 
 impl Sections<'_> {
-    fn levels(&self) -> Levels {
+    pub(super) fn levels(&self) -> Levels {
         let l = &self.job.levels;
         Levels {
             underlayment: l.underlayment,

@@ -1,5 +1,6 @@
 //! What is bought, and in which sizes.
 
+use crate::assembly::{CornerAllowances, TapeChoice};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::practice::{closure, movement};
 use crate::stock::StockLength;
@@ -34,8 +35,9 @@ pub struct TrimSupply {
     /// Lost at the ends of one stock length.
     #[cfg_attr(feature = "serde", serde(default))]
     pub end_loss: Length,
-    /// What a trim takes on at a corner where it laps over, or under, another.
-    pub corner: Length,
+    /// What a trim takes on at corners; common practice unless given.
+    #[cfg_attr(feature = "serde", serde(default = "CornerAllowances::usual"))]
+    pub corners: CornerAllowances,
     /// The widest sheet that trims are slit from; none where the shop sets no limit.
     #[cfg_attr(feature = "serde", serde(default))]
     pub greatest_girth: Option<Length>,
@@ -63,7 +65,7 @@ impl TrimSupply {
             }
         }
         let lengths =
-            [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss), ("corner", self.corner)];
+            [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
         for (path, length) in lengths {
             faults.keep(length.not_negative(path));
         }
@@ -104,8 +106,9 @@ impl ClosureSupply {
 pub struct SealantSupply {
     /// Length of tape on one roll.
     pub roll: Length,
-    /// One lap of tape on tape.
-    pub tape_lap: Length,
+    /// How tape is lapped at the seams.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub tape_laps: TapeChoice,
     /// Share of tape ordered beyond what is needed: 0.1 is a tenth more.
     pub tape_waste_ratio: f64,
     /// What one tube of gun sealant holds.
@@ -199,7 +202,7 @@ impl Supplies {
             ("closures.clearance", self.closures.clearance),
             ("closures.top_lap", self.closures.top_lap),
             ("closures.from_tab", self.closures.from_tab),
-            ("sealant.tape_lap", self.sealant.tape_lap),
+            ("sealant.tape_laps.lap", self.sealant.tape_laps.lap),
             ("clips.end_distance", self.clips.end_distance),
             ("crew.tolerance", self.crew.tolerance),
             ("crew.end_distance", self.crew.end_distance),

@@ -5,12 +5,12 @@ use super::input::Job;
 use super::lay::PlaneLay;
 use super::sections::order;
 use crate::assembly::{
-    ClosureChoice, CornerAllowances, Corners, Flank, JunctionLine, JunctionSide, KindAllowance, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels,
-    RoofCorners, SeamSurface, StrikeChoice, TapeChoice, TrimChoice,
+    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels,
+    RoofCorners, SeamSurface, StrikeChoice, TrimChoice,
 };
 use crate::error::Error;
 use crate::junction::{Side, Solved, TopEnd};
-use crate::record::{Calculation, Recorder, Source};
+use crate::record::{Calculation, Recorder};
 use crate::roof::{Line, Roof};
 use crate::units::Length;
 
@@ -23,6 +23,8 @@ pub(super) struct Wiring<'a> {
     seam_foot: Length,
     surface: SeamSurface,
     choices: LineChoices,
+    /// Lines along the seams whose fasteners pin the panels beside them, by number.
+    pub(super) pinned_lines: Vec<usize>,
 }
 
 impl<'a> Wiring<'a> {
@@ -32,20 +34,24 @@ impl<'a> Wiring<'a> {
         let trims = &s.trims;
         let choices = LineChoices {
             row_end_distance: s.crew.end_distance,
-            tape: TapeChoice { lap: s.sealant.tape_lap, ..TapeChoice::usual() },
+            tape: s.sealant.tape_laps,
             trim: TrimChoice { lap: trims.lap, takes_corners: true },
             named: trims.laps.iter().map(|l| NamedTrim { name: l.trim.clone(), choice: TrimChoice { lap: l.lap, takes_corners: true } }).collect(),
             strike: StrikeChoice { tape: s.crew.tape, tolerance: s.crew.tolerance },
         };
         let surface = SeamSurface::upright(job.panel.seam_height, seam_foot).map_err(|e| e.under("panel"))?;
-        Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices })
+        Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices, pinned_lines: Vec::new() })
     }
 
     /// Where the lines meet.
     pub(super) fn corners<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
-        let allowances = CornerAllowances { usual: self.job.supplies.trims.corner, by_kind: Vec::<KindAllowance>::new(), source: Source::user() };
-        let corners = Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances: &allowances };
-        corners.run(r).map_err(|e| e.under("corners"))
+        let allowances = &self.job.supplies.trims.corners;
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.under("supplies.trims.corners"))
+    }
+
+    /// The edges of a plane's layout along which its panels are pinned.
+    pub(super) fn pinned_along(&self, lay: &PlaneLay) -> Vec<usize> {
+        lay.lines.iter().enumerate().filter(|(_, line)| self.pinned_lines.contains(line)).map(|(edge, _)| edge).collect()
     }
 
     fn closure(&self, end: &TopEnd) -> ClosureChoice {
@@ -97,7 +103,7 @@ fn top_end(detail: &Detail, side: Side) -> Option<&TopEnd> {
         (Detail::Hip(d), Side::Second) => Some(&d.second),
         (Detail::HighEdge(d), Side::First) => Some(&d.end),
         (Detail::Headwall(d) | Detail::CurbFront(d), Side::First) => Some(&d.end),
-        (Detail::ShallowToSteep(d) | Detail::SteepToShallow(d), Side::First) => Some(&d.lower),
+        (Detail::ShallowToSteep(d) | Detail::SteepToShallow(d), Side::First) => Some(&d.end),
         _ => None,
     }
 }
