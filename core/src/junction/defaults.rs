@@ -15,6 +15,7 @@ macro_rules! lengths {
 
 lengths! {
     clearance => practice::movement::CLEARANCE,
+    cleat_front_below_top => practice::junction::CLEAT_FRONT_BELOW_TOP,
     cleat_screws_below_tape_edge => practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
     cleat_width => practice::junction::CLEAT_WIDTH,
     counterflashing_lap => practice::junction::COUNTERFLASHING_LAP_LEAST,

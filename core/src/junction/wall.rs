@@ -58,7 +58,7 @@ impl WallRule {
     }
 
     /// A fault unless `have` is at least the rule's.
-    fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
+    pub(super) fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
         if have >= self.least {
             return Ok(());
         }
