@@ -120,6 +120,8 @@ pub struct Bay {
     pub meeting: Angle,
     /// The hand.
     pub hand: Hand,
+    /// Whether the panel goes on past the line beside the bay: it is cut around an opening or a notch there.
+    pub notched: bool,
     /// What it ends at on the left.
     pub left: BayEnd,
     /// What it ends at on the right.

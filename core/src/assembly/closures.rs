@@ -75,7 +75,7 @@ impl ClosureChoice {
 /// use seamwright::units::{Angle, Length};
 /// let bay = |k: i16, width: i16| Bay {
 ///     panel: 0, strip: 0, run: 0, mark: "A".into(), end: PanelEdge::Upper, from: Length::inches(16 * k), to: Length::inches(16 * k + width),
-///     length: Length::inches(width), width: Length::inches(width), meeting: Angle::SQUARE, hand: Hand::Square, left: BayEnd::Seam, right: BayEnd::Seam,
+///     length: Length::inches(width), width: Length::inches(width), meeting: Angle::SQUARE, hand: Hand::Square, notched: false, left: BayEnd::Seam, right: BayEnd::Seam,
 /// };
 /// let bays = SideBays {
 ///     side: Side::First, plane: 0, meeting: Angle::SQUARE, bays: vec![bay(0, 16), bay(1, 16), bay(2, 2)], gaps: vec![], beside: vec![],

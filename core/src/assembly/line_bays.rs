@@ -1,8 +1,8 @@
 //! The real bays along one side of a line.
 
-use super::bay::{Bay, BayEnd, Beside, Flank, Hand, SideBays, Stretch};
+use super::bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 use super::cautions::{CORNER_BAY, NO_PANELS_ALONG};
-use super::plane_panels::{NOISE, PartAt, PlanePanels, clear_at, foot, head, same_place, vector};
+use super::plane_panels::{NOISE, PlanePanels, clear_at, foot, head, same_place, vector};
 use crate::error::{Error, ErrorKind};
 use crate::junction::Side;
 use crate::layout::LaidPanel;
@@ -95,32 +95,67 @@ fn bay_end(panel: &LaidPanel, left: bool, x: Length) -> Result<BayEnd, Error> {
 }
 
 impl LineBays<'_> {
-    /// One bay, cut at the line's ends; `None` for noise.
-    fn bay(&self, at: &PartAt<'_>, ruler: &Ruler, ends: (Point, Point)) -> Result<Option<Bay>, Error> {
-        let Some(panel) = self.panels.laid().panels.get(at.panel) else { return Ok(None) };
-        let left = if at.part.left.x < ends.0.x { ends.0 } else { at.part.left };
-        let right = if at.part.right.x > ends.1.x { ends.1 } else { at.part.right };
+    /// One bay between two points of the line; `None` for noise.
+    fn bay(&self, number: usize, end: PanelEdge, (left, right): (Point, Point), meeting: Angle, ruler: &Ruler) -> Result<Option<Bay>, Error> {
         let width = (right.x - left.x).length()?;
-        if width <= NOISE {
-            return Ok(None);
-        }
+        let Some(panel) = self.panels.laid().panels.get(number).filter(|_| width > NOISE) else { return Ok(None) };
         let (a, b) = (ruler.station(left)?, ruler.station(right)?);
-        let meeting = Angle::degrees_from(90.0 - at.part.skew.degrees())?;
         Ok(Some(Bay {
-            panel: at.panel,
+            panel: number,
             strip: panel.strip,
             run: panel.run,
-            mark: self.panels.mark(at.panel),
-            end: at.end,
+            mark: self.panels.mark(number),
+            end,
             from: a.min(b),
             to: a.max(b),
             length: Length::ZERO,
             width,
             meeting,
             hand: Hand::of(meeting),
+            notched: false,
             left: bay_end(panel, true, left.x)?,
             right: bay_end(panel, false, right.x)?,
         }))
+    }
+
+    /// The bays of panels that end at the line, cut at its ends.
+    fn ending(&self, edge: usize, ruler: &Ruler, ends: (Point, Point)) -> Result<Vec<Bay>, Error> {
+        let mut out = Vec::new();
+        for at in self.panels.parts(edge, ends.0.x, ends.1.x) {
+            let left = if at.part.left.x < ends.0.x { ends.0 } else { at.part.left };
+            let right = if at.part.right.x > ends.1.x { ends.1 } else { at.part.right };
+            let meeting = Angle::degrees_from(90.0 - at.part.skew.degrees())?;
+            out.extend(self.bay(at.panel, at.end, (left, right), meeting, ruler)?);
+        }
+        Ok(out)
+    }
+
+    /// The bays of panels that are cut around an opening or a notch at the line: its stretches where no panel ends.
+    fn notched(&self, of: &RoofSide, taken: &[Bay], ruler: &Ruler, ends: (Point, Point)) -> Result<Vec<Bay>, Error> {
+        let run = (ends.1.x - ends.0.x).length()?.mm();
+        let point = |x: Length| -> Result<Point, Error> {
+            let up = (ends.1.y - ends.0.y).length()?.mm() * ((x - ends.0.x).length()?.mm() / run);
+            Ok(Point::new(x, (ends.0.y + Length::from_mm(up)?).length()?))
+        };
+        // The plane lies on the left of its edges: above one that runs to the right.
+        let end = if of.end.x > of.start.x { PanelEdge::Lower } else { PanelEdge::Upper };
+        let meeting = Angle::degrees_from(90.0 - of.skew.degrees())?;
+        let mut ended: Vec<usize> = taken.iter().map(|b| b.panel).collect();
+        ended.sort_unstable();
+        let mut out = Vec::new();
+        for (k, p) in self.panels.between(ends.0.x, ends.1.x).filter(|(k, p)| p.notched && ended.binary_search(k).is_err()) {
+            let (left, right) = (p.left.max(ends.0.x), p.right.min(ends.1.x));
+            if right <= left {
+                continue;
+            }
+            let middle = point((left + (right - left).length()?.station(1, 2)?).length()?)?;
+            if middle.y <= foot(p) || middle.y >= head(p) {
+                continue;
+            }
+            let bay = self.bay(k, end, (point(left)?, point(right)?), meeting, ruler)?;
+            out.extend(bay.map(|b| Bay { notched: true, ..b }));
+        }
+        Ok(out)
     }
 
     /// The panels beside a line along the seams.
@@ -175,7 +210,7 @@ fn seams(bays: &[Bay], flank: Flank) -> Vec<Length> {
     let mut out: Vec<Length> = Vec::new();
     for bay in bays {
         // The plane lies on the left of the line at a lower end from left to right, at an upper end from right to left.
-        let rightward = (bay.end == super::bay::PanelEdge::Lower) == (flank == Flank::Left);
+        let rightward = (bay.end == PanelEdge::Lower) == (flank == Flank::Left);
         let (first, last) = if rightward { (bay.left, bay.right) } else { (bay.right, bay.left) };
         for (end, at) in [(first, bay.from), (last, bay.to)] {
             if end == BayEnd::Seam && out.last() != Some(&at) {
@@ -203,10 +238,11 @@ impl Calculation for LineBays<'_> {
         let ends = if of.start.x <= of.end.x { (of.start, of.end) } else { (of.end, of.start) };
         let mut bays = Vec::new();
         if !along_seams {
-            for part in self.panels.parts(edge, ends.0.x, ends.1.x) {
-                bays.extend(self.bay(part, &ruler, ends)?);
+            bays = self.ending(edge, &ruler, ends)?;
+            if bays.iter().map(|b| b.to - b.from).sum::<Sum>() + NOISE < length.into() {
+                bays.extend(self.notched(of, &bays, &ruler, ends)?);
             }
-            bays.sort_by_key(|b| b.from);
+            bays.sort_by_key(|b| (b.from, b.to));
         }
         let beside = if along_seams { self.beside(of, &ruler)? } else { Vec::new() };
         let gaps = if along_seams { Vec::new() } else { close(&mut bays, length)? };

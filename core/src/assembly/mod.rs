@@ -26,6 +26,15 @@ mod tapes;
 mod totals;
 mod trim_runs;
 
+#[cfg(test)]
+mod along_tests;
+#[cfg(test)]
+mod bay_tests;
+#[cfg(test)]
+mod plane_tests;
+#[cfg(test)]
+mod test_lines;
+
 pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
 pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};

@@ -71,7 +71,8 @@ impl Fixing {
 pub struct PinPlan<'a> {
     /// The plane's panels.
     pub panels: &'a PlanePanels<'a>,
-    /// Edges along the seams, in the order of the outline's, whose junction pins the panels beside them along their length: a Z screwed through the pan.
+    /// Edges along the seams, in the order of the outline's, whose junction pins the panels beside them along their length, as a Z screwed through the
+    /// pan does. An edge along the seams whose use says that it pins counts without being named.
     pub pinned_along: &'a [usize],
     /// The band of fixed clips, which pins every panel that crosses it.
     pub fixed: Option<FixedZone>,
@@ -190,10 +191,10 @@ impl<'a> PinPlan<'a> {
         let edges: Vec<usize> = self.pinned_along.iter().copied().chain(said.map(|(k, _)| k)).collect();
         for edge in edges {
             for panel in self.panels.beside_edge(edge).ok_or_else(|| {
-                Error::new(ErrorKind::OutOfRange, "the outline has no such edge along the seams")
+                Error::new(ErrorKind::OutOfRange, "the outline has no such edge")
                     .at("pinned_along")
                     .value_of(edge)
-                    .accepts(format!("less than {}, the number of an edge along the seams", self.panels.edges().len()))
+                    .accepts(format!("less than {}", self.panels.edges().len()))
             })? {
                 if let Some(a) = along.get_mut(panel) {
                     *a = true;

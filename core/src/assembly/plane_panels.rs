@@ -87,11 +87,12 @@ impl<'a> PlanePanels<'a> {
         for (panel, p) in laid.panels.iter().enumerate() {
             for (end, list) in [(PanelEdge::Lower, &p.lower), (PanelEdge::Upper, &p.upper)] {
                 for part in list {
-                    let Some(on_edge) = parts.get_mut(part.edge) else {
-                        return Err(Error::new(ErrorKind::Conflict, "a laid panel ends at an edge that the outline has not")
+                    let lies = edges.get(part.edge).is_some_and(|e| lies_on(e, part));
+                    let Some(on_edge) = parts.get_mut(part.edge).filter(|_| lies) else {
+                        return Err(Error::new(ErrorKind::Conflict, "a laid panel ends at an edge that the outline has not there")
                             .at(format!("laid.panels[{panel}]"))
-                            .value_of(part.edge)
-                            .accepts(format!("less than {}", edges.len()))
+                            .value_of(format_args!("edge {}", part.edge))
+                            .accepts(format!("the edges of the layout's outline, which has {}", edges.len()))
                             .cured_by("the plane as laid by this layout"));
                     };
                     on_edge.push(PartAt { panel, end, part });
@@ -177,9 +178,20 @@ impl<'a> PlanePanels<'a> {
         self.laid.panels.get(range).unwrap_or_default().iter().enumerate().map(move |(k, p)| (first + k, p))
     }
 
-    /// The panels beside an edge along the seams; `None` for any other edge.
+    /// The panels of every strip that overlaps the stretch between two x, with their numbers, from the left.
+    pub(super) fn between(&self, left: Length, right: Length) -> impl Iterator<Item = (usize, &'a LaidPanel)> {
+        let first = self.strips.partition_point(|s| s.right <= left);
+        let end = self.strips.partition_point(|s| s.left < right);
+        let panels = self.strips.get(first..end).unwrap_or_default().iter().flat_map(|s| s.panels.clone());
+        panels.filter_map(|k| self.laid.panels.get(k).map(|p| (k, p)))
+    }
+
+    /// The panels beside an edge along the seams, or cut by one that is not quite along them; `None` where the outline has no such edge.
     pub(super) fn beside_edge(&self, edge: usize) -> Option<Vec<usize>> {
-        let e = self.edges.get(edge).filter(|e| e.from.x == e.to.x)?;
+        let e = self.edges.get(edge)?;
+        if e.from.x != e.to.x {
+            return Some(self.parts.get(edge)?.iter().map(|p| p.panel).collect());
+        }
         let (low, high) = (e.from.y.min(e.to.y), e.from.y.max(e.to.y));
         let of = |p: &LaidPanel| foot(p).max(low) < head(p).min(high);
         Some(self.beside(e.from.x, e.to.y > e.from.y).filter(|(_, p)| of(p)).map(|(k, _)| k).collect())
@@ -196,6 +208,12 @@ impl<'a> PlanePanels<'a> {
             None => String::new(),
         }
     }
+}
+
+/// Whether a part lies within its edge's bounds.
+fn lies_on(edge: &Edge, part: &EndPart) -> bool {
+    let within = |at: Length, a: Length, b: Length| (at >= a.min(b) || same_place(at, a.min(b))) && (at <= a.max(b) || same_place(at, a.max(b)));
+    [part.left, part.right].iter().all(|p| within(p.x, edge.from.x, edge.to.x) && within(p.y, edge.from.y, edge.to.y))
 }
 
 /// From one point to another, in millimetres.

@@ -70,7 +70,7 @@ pub struct TapeChoice {
 /// use seamwright::units::{Angle, Length};
 /// let bay = |k: i16| Bay {
 ///     panel: 0, strip: 0, run: 0, mark: "A".into(), end: PanelEdge::Upper, from: Length::inches(16 * k), to: Length::inches(16 * (k + 1)),
-///     length: Length::inches(16), width: Length::inches(16), meeting: Angle::SQUARE, hand: Hand::Square, left: BayEnd::Seam, right: BayEnd::Seam,
+///     length: Length::inches(16), width: Length::inches(16), meeting: Angle::SQUARE, hand: Hand::Square, notched: false, left: BayEnd::Seam, right: BayEnd::Seam,
 /// };
 /// let bays = SideBays {
 ///     side: Side::First, plane: 0, meeting: Angle::SQUARE, bays: (0..30).map(bay).collect(), gaps: vec![], beside: vec![],
