@@ -18,6 +18,8 @@ mod laid;
 mod lay;
 mod measure;
 
+#[cfg(all(test, feature = "serde"))]
+mod demo_tests;
 #[cfg(test)]
 mod law_tests;
 #[cfg(test)]
