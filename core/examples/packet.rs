@@ -1,0 +1,11 @@
+//! Works out a job and writes its packet: the demo job into `target/packet`, or the job file and the folder given as arguments.
+use seamwright::job::Job;
+use core::ops::ControlFlow;
+fn main() -> Result<(), Box<dyn std::error::Error>> {
+    let job = Job::from_json(&std::fs::read(std::env::args().nth(1).unwrap())?)?;
+    let t = std::time::Instant::now();
+    let p = job.packet(&mut |_p| ControlFlow::Continue(()))?;
+    println!("{:?} {:#?}", t.elapsed(), p.summary);
+    for c in &p.cautions { println!("{c}"); }
+    Ok(())
+}
