@@ -26,9 +26,9 @@ pub enum Detail {
     Headwall(Box<HeadwallDetail>),
     /// A wall beside a roof.
     Sidewall(Box<SidewallDetail>),
-    /// A steep roof above a shallow one.
-    ShallowToSteep(Box<PitchTransitionDetail>),
     /// A shallow roof above a steep one.
+    ShallowToSteep(Box<PitchTransitionDetail>),
+    /// A steep roof above a shallow one.
     SteepToShallow(Box<PitchTransitionDetail>),
     /// The lower side of a curb: a headwall to the panels below it.
     CurbFront(Box<HeadwallDetail>),
@@ -65,6 +65,25 @@ impl Detail {
             Detail::CurbFront(_) => LineKind::CurbFront,
             Detail::CurbSide(_) => LineKind::CurbSide,
             Detail::CurbBack(_) => LineKind::CurbBack,
+        }
+    }
+
+    /// Its name in a job's text.
+    const fn tag(&self) -> &'static str {
+        match self {
+            Detail::Eave(_) => "eave",
+            Detail::Rake(_) => "rake",
+            Detail::Ridge(_) => "ridge",
+            Detail::HighEdge(_) => "high-edge",
+            Detail::Hip(_) => "hip",
+            Detail::Valley(_) => "valley",
+            Detail::Headwall(_) => "headwall",
+            Detail::Sidewall(_) => "sidewall",
+            Detail::ShallowToSteep(_) => "shallow-to-steep",
+            Detail::SteepToShallow(_) => "steep-to-shallow",
+            Detail::CurbFront(_) => "curb-front",
+            Detail::CurbSide(_) => "curb-side",
+            Detail::CurbBack(_) => "curb-back",
         }
     }
 }
@@ -154,10 +173,10 @@ impl JunctionChoices {
 
     /// The detail of a line; none where its kind is unknown.
     pub(super) fn of(&self, line: &Line) -> Option<Chosen<'_>> {
-        let single = self.lines.iter().enumerate().find(|(_, c)| c.line == line.name).map(|(i, c)| Chosen { detail: &c.detail, path: format!("junctions.lines[{i}].detail") });
+        let single = self.lines.iter().enumerate().find(|(_, c)| c.line == line.name).map(|(i, c)| Chosen { detail: &c.detail, path: format!("junctions.lines[{i}].detail.{}", c.detail.tag()) });
         single.or_else(|| {
             let found = self.kinds.iter().enumerate().find(|(_, d)| d.kind() == line.kind);
-            found.map(|(i, detail)| Chosen { detail, path: format!("junctions.kinds[{i}]") })
+            found.map(|(i, detail)| Chosen { detail, path: format!("junctions.kinds[{i}].{}", detail.tag()) })
         })
     }
 }

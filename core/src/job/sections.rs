@@ -89,7 +89,7 @@ impl Sections<'_> {
                 Err(Error::new(ErrorKind::Internal, "a line along the seams sets no panel end").value_of(line.kind))
             }
         };
-        solved.map_err(|e| e.under(&chosen.path))
+        solved.map_err(|e| placed(e, line, chosen))
     }
 
     /// The section of a line along the seams, from the panels beside it.
@@ -106,8 +106,14 @@ impl Sections<'_> {
             }
             _ => Err(Error::new(ErrorKind::Internal, "a line across the seams needs no panels").value_of(line.kind)),
         };
-        solved.map_err(|e| e.under(&chosen.path))
+        solved.map_err(|e| placed(e, line, chosen))
     }
+}
+
+/// An error's path from the section's own terms to the job's: to the detail, or to the line where the roof or its panels are what does not fit.
+fn placed(e: Error, line: &Line, chosen: &Chosen<'_>) -> Error {
+    let line = format!("lines.{}", line.name);
+    e.under(&line).moved(&format!("{line}.detail"), &chosen.path)
 }
 
 /// The narrowest panel along a line, and whether every panel there has its seam on the line.
