@@ -58,8 +58,10 @@ impl Fixing {
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
 /// let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) })?;
 /// let outline = Outline::new(vec![p(0, 0), p(40, 0), p(40, 20), p(0, 20)], vec![])?;
-/// let layout = Layout::new(outline, panel, Start::Left, |e| {
-///     EdgeUse::End(PanelEnd::hold_back(Length::ZERO).holding(if e.from.y == Length::ZERO { Hold::Slides } else { Hold::Pins }))
+/// let end = |hold| EdgeUse::End(PanelEnd::hold_back(Length::ZERO).holding(hold));
+/// let layout = Layout::new(outline, panel, Start::Left, |e| match (e.from.x == e.to.x, e.from.y == Length::ZERO) {
+///     (true, _) => EdgeUse::Side,
+///     (false, eave) => end(if eave { Hold::Slides } else { Hold::Pins }),
 /// })?;
 /// let laid = layout.compute()?;
 /// let panels = PlanePanels::new("south", &layout, &laid)?;
