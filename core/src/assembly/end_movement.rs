@@ -49,7 +49,7 @@ pub struct MovementChoice {
 
 /// The moving ends of a plane's panels, checked edge by edge.
 ///
-/// A panel pinned at an end is taken to move over its whole finished length, on the safe side. Panels with a fault of their pins are passed over:
+/// A panel pinned at an end, or at an opening, is taken to move over its whole finished length, on the safe side. Panels with a fault of their pins are passed over:
 /// the pins' cautions name them.
 ///
 /// # Errors
@@ -176,8 +176,8 @@ impl<'a> MovementPlan<'a> {
     fn gather(&self) -> Result<MovingAt, Error> {
         let mut out = MovingAt::new();
         for (panel, pin) in self.panels.laid().panels.iter().zip(&self.pins.panels) {
-            let lower = matches!(pin.fixing, Fixing::Upper | Fixing::Zone);
-            let upper = matches!(pin.fixing, Fixing::Lower | Fixing::Zone);
+            let lower = matches!(pin.fixing, Fixing::Upper | Fixing::Zone | Fixing::Opening);
+            let upper = matches!(pin.fixing, Fixing::Lower | Fixing::Zone | Fixing::Opening);
             for (end, parts, moves) in [(PanelEdge::Lower, &panel.lower, lower), (PanelEdge::Upper, &panel.upper, upper)] {
                 for part in parts.iter().filter(|p| moves && self.end(p.edge).is_some()) {
                     let to_fixed = self.travel_length(panel, pin.fixing, end, part)?;
