@@ -49,7 +49,7 @@ pub struct MovementChoice {
 
 /// The moving ends of a plane's panels, checked edge by edge.
 ///
-/// A panel pinned at an end is taken to move over its whole finished length, on the safe side. Panels with a fault of their pins are passed over:
+/// A panel pinned at an end, or at an opening, is taken to move over its whole finished length, on the safe side. Panels with a fault of their pins are passed over:
 /// the pins' cautions name them.
 ///
 /// # Errors
@@ -66,12 +66,10 @@ pub struct MovementChoice {
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
 /// let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) })?;
 /// let outline = Outline::new(vec![p(0, 0), p(40, 0), p(40, 40), p(0, 40)], vec![])?;
-/// let layout = Layout::new(outline, panel, Start::Left, |e| {
-///     EdgeUse::End(if e.from.y == Length::ZERO {
-///         PanelEnd::hold_back(Length::inches(1)).with_fold(Length::inches(1))
-///     } else {
-///         PanelEnd::hold_back(Length::ZERO).holding(Hold::Pins)
-///     })
+/// let layout = Layout::new(outline, panel, Start::Left, |e| match (e.from.x == e.to.x, e.from.y == Length::ZERO) {
+///     (true, _) => EdgeUse::Side,
+///     (false, true) => EdgeUse::End(PanelEnd::hold_back(Length::inches(1)).with_fold(Length::inches(1))),
+///     (false, false) => EdgeUse::End(PanelEnd::hold_back(Length::ZERO).holding(Hold::Pins)),
 /// })?;
 /// let laid = layout.compute()?;
 /// let panels = PlanePanels::new("south", &layout, &laid)?;
@@ -148,6 +146,9 @@ pub struct PlaneMovement {
 /// Panels that move at an edge, with the distance to the fixed line.
 type Moving = Vec<(Length, usize)>;
 
+/// Them edge by edge, with the meeting angle there.
+type MovingAt = BTreeMap<(usize, PanelEdge), (Angle, Moving)>;
+
 impl<'a> MovementPlan<'a> {
     fn end(&self, edge: usize) -> Option<&'a PanelEnd> {
         match self.panels.layout().edges.get(edge)? {
@@ -157,7 +158,7 @@ impl<'a> MovementPlan<'a> {
     }
 
     /// From the end of a panel that lies on this part to its fixed line.
-    fn to_fixed(&self, panel: &LaidPanel, fixing: Fixing, end: PanelEdge, part: &EndPart) -> Result<Length, Error> {
+    fn travel_length(&self, panel: &LaidPanel, fixing: Fixing, end: PanelEdge, part: &EndPart) -> Result<Length, Error> {
         let Some(zone) = self.fixed.filter(|_| fixing == Fixing::Zone) else { return Ok(panel.finished) };
         let beyond = match self.end(part.edge) {
             Some(e) => e.along_seam(part.meeting())?,
@@ -172,14 +173,14 @@ impl<'a> MovementPlan<'a> {
         Ok((clear + beyond).length()?.max(Length::ZERO))
     }
 
-    fn gather(&self) -> Result<BTreeMap<(usize, PanelEdge), (Angle, Moving)>, Error> {
-        let mut out: BTreeMap<(usize, PanelEdge), (Angle, Moving)> = BTreeMap::new();
+    fn gather(&self) -> Result<MovingAt, Error> {
+        let mut out = MovingAt::new();
         for (panel, pin) in self.panels.laid().panels.iter().zip(&self.pins.panels) {
-            let lower = matches!(pin.fixing, Fixing::Upper | Fixing::Zone);
-            let upper = matches!(pin.fixing, Fixing::Lower | Fixing::Zone);
+            let lower = matches!(pin.fixing, Fixing::Upper | Fixing::Zone | Fixing::Opening);
+            let upper = matches!(pin.fixing, Fixing::Lower | Fixing::Zone | Fixing::Opening);
             for (end, parts, moves) in [(PanelEdge::Lower, &panel.lower, lower), (PanelEdge::Upper, &panel.upper, upper)] {
                 for part in parts.iter().filter(|p| moves && self.end(p.edge).is_some()) {
-                    let to_fixed = self.to_fixed(panel, pin.fixing, end, part)?;
+                    let to_fixed = self.travel_length(panel, pin.fixing, end, part)?;
                     out.entry((part.edge, end)).or_insert_with(|| (part.meeting(), Vec::new())).1.push((to_fixed, pin.panel));
                 }
             }

@@ -131,28 +131,13 @@ impl LineBays<'_> {
     }
 
     /// The bays of panels that are cut around an opening or a notch at the line: its stretches where no panel ends.
-    fn notched(&self, of: &RoofSide, taken: &[Bay], ruler: &Ruler, ends: (Point, Point)) -> Result<Vec<Bay>, Error> {
-        let run = (ends.1.x - ends.0.x).length()?.mm();
-        let point = |x: Length| -> Result<Point, Error> {
-            let up = (ends.1.y - ends.0.y).length()?.mm() * ((x - ends.0.x).length()?.mm() / run);
-            Ok(Point::new(x, (ends.0.y + Length::from_mm(up)?).length()?))
-        };
+    fn notched(&self, of: &RoofSide, edge: usize, ruler: &Ruler, ends: (Point, Point)) -> Result<Vec<Bay>, Error> {
         // The plane lies on the left of its edges: above one that runs to the right.
         let end = if of.end.x > of.start.x { PanelEdge::Lower } else { PanelEdge::Upper };
         let meeting = Angle::degrees_from(90.0 - of.skew.degrees())?;
-        let mut ended: Vec<usize> = taken.iter().map(|b| b.panel).collect();
-        ended.sort_unstable();
         let mut out = Vec::new();
-        for (k, p) in self.panels.between(ends.0.x, ends.1.x).filter(|(k, p)| p.notched && ended.binary_search(k).is_err()) {
-            let (left, right) = (p.left.max(ends.0.x), p.right.min(ends.1.x));
-            if right <= left {
-                continue;
-            }
-            let middle = point((left + (right - left).length()?.station(1, 2)?).length()?)?;
-            if middle.y <= foot(p) || middle.y >= head(p) {
-                continue;
-            }
-            let bay = self.bay(k, end, (point(left)?, point(right)?), meeting, ruler)?;
+        for (panel, stretch) in self.panels.passing(edge, ends)? {
+            let bay = self.bay(panel, end, stretch, meeting, ruler)?;
             out.extend(bay.map(|b| Bay { notched: true, ..b }));
         }
         Ok(out)
@@ -240,7 +225,7 @@ impl Calculation for LineBays<'_> {
         if !along_seams {
             bays = self.ending(edge, &ruler, ends)?;
             if bays.iter().map(|b| b.to - b.from).sum::<Sum>() + NOISE < length.into() {
-                bays.extend(self.notched(of, &bays, &ruler, ends)?);
+                bays.extend(self.notched(of, edge, &ruler, ends)?);
             }
             bays.sort_by_key(|b| (b.from, b.to));
         }

@@ -24,6 +24,8 @@ pub enum Fixing {
     Upper,
     /// By the fixed clips of its seams.
     Zone,
+    /// At the edge of an opening that it is cut around.
+    Opening,
     /// At two levels: a fault.
     Twice,
     /// Along a side: a fault.
@@ -36,7 +38,7 @@ impl Fixing {
     /// Whether the panel is held, and can move with heat.
     #[must_use]
     pub const fn lets_move(self) -> bool {
-        matches!(self, Fixing::Lower | Fixing::Upper | Fixing::Zone)
+        matches!(self, Fixing::Lower | Fixing::Upper | Fixing::Zone | Fixing::Opening)
     }
 }
 
@@ -58,8 +60,10 @@ impl Fixing {
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
 /// let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) })?;
 /// let outline = Outline::new(vec![p(0, 0), p(40, 0), p(40, 20), p(0, 20)], vec![])?;
-/// let layout = Layout::new(outline, panel, Start::Left, |e| {
-///     EdgeUse::End(PanelEnd::hold_back(Length::ZERO).holding(if e.from.y == Length::ZERO { Hold::Slides } else { Hold::Pins }))
+/// let end = |hold| EdgeUse::End(PanelEnd::hold_back(Length::ZERO).holding(hold));
+/// let layout = Layout::new(outline, panel, Start::Left, |e| match (e.from.x == e.to.x, e.from.y == Length::ZERO) {
+///     (true, _) => EdgeUse::Side,
+///     (false, eave) => end(if eave { Hold::Slides } else { Hold::Pins }),
 /// })?;
 /// let laid = layout.compute()?;
 /// let panels = PlanePanels::new("south", &layout, &laid)?;
@@ -114,6 +118,9 @@ impl PlanePins {
     }
 }
 
+/// The lowest and the highest place of pins.
+type Band = (Length, Length);
+
 /// Height of an end at this x.
 fn height(parts: &[EndPart], x: Length) -> Option<f64> {
     let part = parts.iter().find(|p| p.left.x <= x && x <= p.right.x)?;
@@ -136,52 +143,71 @@ impl<'a> PinPlan<'a> {
         }
     }
 
-    /// The parts that pin, their lowest and highest place, and the drop over one panel at the most skew of them.
-    fn pinned(&self, parts: &[EndPart]) -> Option<(Length, Length, f64)> {
-        let mut out: Option<(Length, Length, f64)> = None;
+    /// The band of the parts that pin, and the drop over one panel at the most skew of them.
+    fn pinned(&self, parts: &[EndPart]) -> Option<(Band, f64)> {
+        let mut out: Option<(Band, f64)> = None;
         for part in parts.iter().filter(|p| self.end(p.edge).is_some_and(|e| e.hold == Hold::Pins)) {
             let (low, high) = (part.left.y.min(part.right.y), part.left.y.max(part.right.y));
             let drop = self.panels.layout().panel.coverage.mm() * part.skew.tan().abs();
-            out = Some(out.map_or((low, high, drop), |o| (o.0.min(low), o.1.max(high), o.2.max(drop))));
+            out = Some(out.map_or(((low, high), drop), |(band, d)| ((band.0.min(low), band.1.max(high)), d.max(drop))));
         }
         out
     }
 
-    fn fixing(&self, panel: &LaidPanel, along: bool) -> Result<(Fixing, Option<Length>), Error> {
+    fn fixing(&self, panel: &LaidPanel, along: bool, opening: Option<Band>) -> Result<(Fixing, Option<Length>), Error> {
         if along {
             return Ok((Fixing::Along, None));
         }
         let (lower, upper) = (self.pinned(&panel.lower), self.pinned(&panel.upper));
-        let zone = self.fixed.filter(|z| z.from <= head(panel) && z.to >= foot(panel));
-        let drop = lower.map_or(0.0, |l| l.2).max(upper.map_or(0.0, |u| u.2));
+        let zone = self.fixed.filter(|z| z.from <= head(panel) && z.to >= foot(panel)).map(|z| (z.from, z.to));
+        let drop = lower.map_or(0.0, |l| l.1).max(upper.map_or(0.0, |u| u.1));
         let tolerance = match self.tolerance {
             Some(t) => t,
             None => Length::from_mm(drop)?,
         };
-        let mut apart = Length::ZERO;
-        if lower.is_some() && upper.is_some() {
-            apart = Length::from_mm(greatest_clear(panel))?;
-        }
-        if let Some(z) = zone {
-            if let Some((_, high, _)) = lower {
-                apart = apart.max((z.from - high).length()?);
+        let mut apart = match (lower, upper) {
+            (Some(_), Some(_)) => Length::from_mm(greatest_clear(panel))?,
+            _ => Length::ZERO,
+        };
+        // Between the others what counts is the room between their bands.
+        let bands: Vec<Band> = [lower.map(|l| l.0), opening, zone, upper.map(|u| u.0)].into_iter().flatten().collect();
+        let ends_only = opening.is_none() && zone.is_none();
+        for (k, a) in bands.iter().enumerate().filter(|_| !ends_only) {
+            for b in bands.iter().skip(k + 1) {
+                apart = apart.max((a.0.max(b.0) - a.1.min(b.1)).length()?);
             }
-            if let Some((low, _, _)) = upper {
-                apart = apart.max((low - z.to).length()?);
-            }
         }
-        let several = [lower.is_some(), upper.is_some(), zone.is_some()].iter().filter(|p| **p).count() > 1;
+        let several = bands.len() > 1;
         let apart_at = several.then_some(apart);
         if several && apart > tolerance {
             return Ok((Fixing::Twice, apart_at));
         }
-        let fixing = match (lower, upper, zone) {
-            (_, Some(_), _) => Fixing::Upper,
-            (Some(_), None, _) => Fixing::Lower,
-            (None, None, Some(_)) => Fixing::Zone,
-            (None, None, None) => Fixing::Nowhere,
+        let fixing = match (lower, upper, zone, opening) {
+            (_, Some(_), ..) => Fixing::Upper,
+            (Some(_), None, ..) => Fixing::Lower,
+            (None, None, Some(_), _) => Fixing::Zone,
+            (None, None, None, Some(_)) => Fixing::Opening,
+            (None, None, None, None) => Fixing::Nowhere,
         };
         Ok((fixing, apart_at))
+    }
+
+    /// The heights at which the edges of openings pin each panel that is cut around them.
+    fn openings(&self) -> Result<Vec<Option<Band>>, Error> {
+        let mut out: Vec<Option<Band>> = vec![None; self.panels.laid().panels.len()];
+        for (k, e) in self.panels.edges().iter().enumerate() {
+            if e.from.x == e.to.x || self.end(k).is_none_or(|e| e.hold != Hold::Pins) {
+                continue;
+            }
+            let ends = if e.from.x < e.to.x { (e.from, e.to) } else { (e.to, e.from) };
+            for (panel, (a, b)) in self.panels.passing(k, ends)? {
+                if let Some(band) = out.get_mut(panel) {
+                    let (low, high) = (a.y.min(b.y), a.y.max(b.y));
+                    *band = Some(band.map_or((low, high), |o| (o.0.min(low), o.1.max(high))));
+                }
+            }
+        }
+        Ok(out)
     }
 
     /// Which panels an edge along the seams pins along their length.
@@ -221,10 +247,10 @@ impl Calculation for PinPlan<'_> {
             faults.keep(zone.check("fixed"));
         }
         faults.check()?;
-        let along = self.along()?;
+        let (along, openings) = (self.along()?, self.openings()?);
         let mut out = PlanePins { panels: Vec::with_capacity(along.len()), cautions: Vec::new() };
-        for (k, (panel, along)) in self.panels.laid().panels.iter().zip(along).enumerate() {
-            let (fixing, apart) = self.fixing(panel, along)?;
+        for (k, ((panel, along), opening)) in self.panels.laid().panels.iter().zip(along).zip(openings).enumerate() {
+            let (fixing, apart) = self.fixing(panel, along, opening)?;
             out.panels.push(PanelPin { panel: k, fixing, apart });
         }
         r.step(|| {
@@ -233,6 +259,7 @@ impl Calculation for PinPlan<'_> {
                 .with("lower", out.count(Fixing::Lower))
                 .with("upper", out.count(Fixing::Upper))
                 .with("fixed clips", out.count(Fixing::Zone))
+                .with("openings", out.count(Fixing::Opening))
                 .with("twice", out.count(Fixing::Twice))
                 .with("along a side", out.count(Fixing::Along))
                 .with("nowhere", out.count(Fixing::Nowhere))

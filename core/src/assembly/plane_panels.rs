@@ -3,7 +3,7 @@
 use super::bay::PanelEdge;
 use crate::error::{Error, ErrorKind};
 use crate::layout::{EndPart, LaidPanel, LaidPlane, Layout};
-use crate::roof::{Edge, Side as RoofSide};
+use crate::roof::{Edge, Point, Side as RoofSide};
 use crate::units::Length;
 use core::ops::Range;
 
@@ -178,8 +178,31 @@ impl<'a> PlanePanels<'a> {
         self.laid.panels.get(range).unwrap_or_default().iter().enumerate().map(move |(k, p)| (first + k, p))
     }
 
+    /// The panels that pass this edge, cut around an opening or a notch, between two points of it, with the stretch of each.
+    pub(super) fn passing(&self, edge: usize, ends: (Point, Point)) -> Result<Vec<(usize, (Point, Point))>, Error> {
+        let run = (ends.1.x - ends.0.x).length()?.mm();
+        let point = |x: Length| -> Result<Point, Error> {
+            let up = (ends.1.y - ends.0.y).length()?.mm() * ((x - ends.0.x).length()?.mm() / run);
+            Ok(Point::new(x, (ends.0.y + Length::from_mm(up)?).length()?))
+        };
+        let mut ended: Vec<usize> = self.parts(edge, ends.0.x, ends.1.x).iter().map(|p| p.panel).collect();
+        ended.sort_unstable();
+        let mut out = Vec::new();
+        for (k, p) in self.between(ends.0.x, ends.1.x).filter(|(k, p)| p.notched && ended.binary_search(k).is_err()) {
+            let (left, right) = (p.left.max(ends.0.x), p.right.min(ends.1.x));
+            if right <= left {
+                continue;
+            }
+            let middle = point((left + (right - left).length()?.station(1, 2)?).length()?)?;
+            if middle.y > foot(p) && middle.y < head(p) {
+                out.push((k, (point(left)?, point(right)?)));
+            }
+        }
+        Ok(out)
+    }
+
     /// The panels of every strip that overlaps the stretch between two x, with their numbers, from the left.
-    pub(super) fn between(&self, left: Length, right: Length) -> impl Iterator<Item = (usize, &'a LaidPanel)> {
+    fn between(&self, left: Length, right: Length) -> impl Iterator<Item = (usize, &'a LaidPanel)> {
         let first = self.strips.partition_point(|s| s.right <= left);
         let end = self.strips.partition_point(|s| s.left < right);
         let panels = self.strips.get(first..end).unwrap_or_default().iter().flat_map(|s| s.panels.clone());
@@ -217,7 +240,7 @@ fn lies_on(edge: &Edge, part: &EndPart) -> bool {
 }
 
 /// From one point to another, in millimetres.
-pub(super) fn vector(from: crate::roof::Point, to: crate::roof::Point) -> (f64, f64) {
+pub(super) fn vector(from: Point, to: Point) -> (f64, f64) {
     let mm = |a: Length, b: Length| Length::from_mm(b.mm() - a.mm()).unwrap_or_default().mm();
     match ((to.x - from.x).length(), (to.y - from.y).length()) {
         (Ok(x), Ok(y)) => (x.mm(), y.mm()),

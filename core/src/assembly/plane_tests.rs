@@ -284,6 +284,26 @@ fn a_z_screwed_through_the_pan_pins_the_end_panel_along() {
 }
 
 #[test]
+fn a_curb_screwed_down_pins_the_panels_that_pass_it() {
+    // The curb's front pins; so does the top: the panels beside the opening are pinned at two levels, those under it by the curb alone.
+    let with = |front: Hold| {
+        let laid = Laid::with_ends(shed_with_curb(), Start::Left, |kind| match kind {
+            LineKind::CurbFront => EdgeUse::End(PanelEnd::hold_back(Length::inches(2)).holding(front)),
+            _ => usual_end(kind),
+        });
+        let out = pins(&laid, 0, None, None);
+        assert_eq!(laid.planes[0].panels.len(), 30 + 3);
+        out
+    };
+    let (fast, loose) = (with(Hold::Pins), with(Hold::Slides));
+    assert_eq!((fast.count(Fixing::Twice), fast.count(Fixing::Upper), fast.count(Fixing::Nowhere)), (2, 31, 0));
+    let apart = fast.panels.iter().find_map(|p| p.apart).unwrap();
+    assert!((apart.get(LengthUnit::Inch) - 11.0 * 3.0 * 17.0_f64.sqrt()).abs() < 1e-9);
+    // With a loose curb the pieces below it hang on nothing.
+    assert_eq!((loose.count(Fixing::Twice), loose.count(Fixing::Upper), loose.count(Fixing::Nowhere)), (0, 30, 3));
+}
+
+#[test]
 fn a_short_panel_pinned_at_both_ends_counts_as_pinned_once_within_the_drop() {
     // Eave and hip both pin: only the triangle at the hip's foot is as short as the drop over one panel.
     let laid = Laid::with_ends(hip(40.0, 10.0), Start::Left, |kind| match kind {

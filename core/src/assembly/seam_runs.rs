@@ -32,6 +32,23 @@ struct Across {
     y1: f64,
     /// Along a seam.
     hold_back: f64,
+    /// The line that goes on from it at an outward corner on the left and on the right, already shifted by its hold-back: near the corner it may be
+    /// what ends the panel.
+    beside: [Option<Shifted>; 2],
+}
+
+/// A line shifted by its hold-back.
+#[derive(Debug, Clone, Copy)]
+struct Shifted {
+    x: f64,
+    y: f64,
+    slope: f64,
+}
+
+impl Shifted {
+    fn at(&self, x: f64) -> f64 {
+        self.y + (x - self.x) * self.slope
+    }
 }
 
 impl Across {
@@ -41,6 +58,19 @@ impl Across {
 
     fn slope(&self) -> f64 {
         (self.y1 - self.y0) / (self.x1 - self.x0)
+    }
+
+    /// Where panels end below this line, or start above it.
+    fn shifted(&self, upper: bool) -> Shifted {
+        let back = if upper { -self.hold_back } else { self.hold_back };
+        Shifted { x: self.x0, y: self.y0 + back, slope: self.slope() }
+    }
+
+    /// The end of the panels at x.
+    fn panel_end(&self, x: f64, upper: bool) -> f64 {
+        let own = if upper { self.y(x) - self.hold_back } else { self.y(x) + self.hold_back };
+        let beside = self.beside.iter().flatten().map(|b| b.at(x));
+        if upper { beside.fold(own, f64::min) } else { beside.fold(own, f64::max) }
     }
 }
 
@@ -62,8 +92,7 @@ fn inside(active: &[Across], x: f64, left: bool) -> Vec<Interval> {
     cut.chunks_exact(2)
         .filter_map(|pair| {
             let [a, b] = *pair else { return None };
-            let (low, high) = (a.y(x), b.y(x));
-            Some(Interval { low, high, from: low + a.hold_back, to: high - b.hold_back })
+            Some(Interval { low: a.y(x), high: b.y(x), from: a.panel_end(x, false), to: b.panel_end(x, true) })
         })
         .collect()
 }
@@ -124,28 +153,60 @@ impl Sweep<'_> {
     }
 }
 
-/// The stretches along every seam within the plane and, where asked for, along the edges that lie along the seams.
-pub(super) fn seam_runs(panels: &PlanePanels<'_>, along_edges: bool) -> Result<SeamRuns, Error> {
+/// Every edge across the seams, and the x of those along them.
+fn edges(panels: &PlanePanels<'_>) -> Result<(Vec<Across>, Vec<Length>), Error> {
     let low = panels.layout().outline.bounds().low;
     let mm = |from: Length, to: Length| (to - from).length().map(Length::mm);
-    let mut across = Vec::new();
-    let mut beside: Vec<Length> = Vec::new();
-    for (edge, use_) in panels.edges().iter().zip(&panels.layout().edges) {
-        let (a, b) = if edge.from.x < edge.to.x { (edge.from, edge.to) } else { (edge.to, edge.from) };
+    // In the order of the outline, with the ring and whether the plane lies below.
+    let mut all: Vec<Option<(Across, bool)>> = Vec::with_capacity(panels.edges().len());
+    let mut along = Vec::new();
+    for (edge, edge_use) in panels.edges().iter().zip(&panels.layout().edges) {
+        let upper = edge.to.x < edge.from.x;
+        let (a, b) = if upper { (edge.to, edge.from) } else { (edge.from, edge.to) };
         if a.x == b.x {
-            beside.push(a.x);
+            along.push(a.x);
+            all.push(None);
             continue;
         }
         let (x0, y0, x1, y1) = (mm(low.x, a.x)?, mm(low.y, a.y)?, mm(low.x, b.x)?, mm(low.y, b.y)?);
-        let square = match use_ {
+        let square = match edge_use {
             EdgeUse::End(end) => match end.reach {
                 Reach::HoldBack(d) => d.mm(),
                 Reach::Overhang(_) => 0.0,
             },
             EdgeUse::Side => 0.0,
         };
-        across.push(Across { x0, y0, x1, y1, hold_back: square * crate::num::hypot(x1 - x0, y1 - y0) / (x1 - x0) });
+        let hold_back = square * crate::num::hypot(x1 - x0, y1 - y0) / (x1 - x0);
+        all.push(Some((Across { x0, y0, x1, y1, hold_back, beside: [None, None] }, upper)));
     }
+    let mut counts: Vec<usize> = Vec::new();
+    for edge in panels.edges() {
+        match counts.get_mut(edge.ring) {
+            Some(count) => *count += 1,
+            None => counts.push(1),
+        }
+    }
+    let mut out = Vec::with_capacity(all.len());
+    for (k, (edge, own)) in panels.edges().iter().zip(&all).enumerate() {
+        let Some((own, upper)) = own else { continue };
+        let first = k - edge.index;
+        let count = counts.get(edge.ring).copied().unwrap_or(1);
+        let other = |step: usize| all.get(first + (edge.index + step) % count).copied().flatten().filter(|o| o.1 == *upper).map(|o| o.0);
+        // An upper ring edge runs to the left, so the one after it lies on its left.
+        let (left, right) = if *upper { (other(1), other(count - 1)) } else { (other(count - 1), other(1)) };
+        let outward = |l: f64, r: f64| if *upper { l > r } else { l < r };
+        let left = left.filter(|l| outward(l.slope(), own.slope())).map(|l| l.shifted(*upper));
+        let right = right.filter(|r| outward(own.slope(), r.slope())).map(|r| r.shifted(*upper));
+        out.push(Across { beside: [left, right], ..*own });
+    }
+    Ok((out, along))
+}
+
+/// The stretches along every seam within the plane and, where asked for, along the edges that lie along the seams.
+pub(super) fn seam_runs(panels: &PlanePanels<'_>, along_edges: bool) -> Result<SeamRuns, Error> {
+    let low = panels.layout().outline.bounds().low;
+    let mm = |from: Length, to: Length| (to - from).length().map(Length::mm);
+    let (mut across, mut beside) = edges(panels)?;
     across.sort_by(|a, b| a.x0.total_cmp(&b.x0));
     let mut out = SeamRuns::default();
     let mut keep = |x: Length, on_edge: bool, list: Vec<Interval>| -> Result<(), Error> {

@@ -151,9 +151,7 @@ impl StrikeLines<'_> {
     /// The running total, and what it starts from.
     fn total(&self, line: &LayoutLine, before: &[StruckLine], faults: &mut Faults, at: usize) -> Result<Option<(Datum, Length)>, Error> {
         let Datum::Line(name) = &line.datum else { return Ok(Some((line.datum.clone(), line.from_datum))) };
-        let named: Vec<&StruckLine> = before.iter().filter(|b| b.name == **name).collect();
-        let here: Vec<&StruckLine> = named.iter().copied().filter(|b| b.side == line.side).collect();
-        let meant = if here.is_empty() { named } else { here };
+        let meant: Vec<&StruckLine> = before.iter().filter(|b| b.side == line.side && b.name == **name).collect();
         if meant.len() > 1 {
             faults.add(
                 Error::new(ErrorKind::Conflict, format!("{} is measured from a name that several lines have", line.name))
@@ -168,12 +166,12 @@ impl StrikeLines<'_> {
                 Error::new(ErrorKind::Missing, format!("{} is measured from a line that is not struck yet", line.name))
                     .at(format!("lines[{at}].datum"))
                     .value_of(name)
-                    .accepts("the junction line, a trim's edge, or a line before it"),
+                    .accepts("the junction line, a trim's edge, or a line before it on the same side"),
             );
             return Ok(None);
         };
         let expected = (datum.from_line.exact + line.from_datum).length()?;
-        if datum.side == line.side && !same_place(expected, line.from_line) {
+        if !same_place(expected, line.from_line) {
             faults.add(
                 Error::new(ErrorKind::Conflict, format!("{} does not lie where its datum puts it", line.name))
                     .at(format!("lines[{at}].from_datum"))

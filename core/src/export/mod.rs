@@ -14,6 +14,8 @@ mod labels;
 mod length_list;
 mod number;
 mod plan;
+mod plan_box;
+mod plan_text;
 mod svg;
 mod trim_drawing;
 mod trim_flat;
