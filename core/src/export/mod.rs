@@ -3,19 +3,31 @@
 //! | writer | gives |
 //! |---|---|
 //! | [`TrimDrawing`] | the folded section and the flat of a trim, as SVG and as DXF |
+//! | [`JunctionDrawing`] | the section of a junction for the crew, as SVG |
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
+//! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
+mod crew_page;
 mod dxf;
 mod dxf_frame;
 mod fold;
+mod junction_drawing;
 mod labels;
 mod length_list;
 mod number;
 mod plan;
 mod plan_box;
 mod plan_text;
+mod section_axis;
+mod section_balloons;
+mod section_dims;
+mod section_ground;
+mod section_marks;
+mod section_metal;
+mod section_panel;
+mod section_scene;
 mod svg;
 mod trim_drawing;
 mod trim_flat;
@@ -25,9 +37,12 @@ mod worksheet;
 #[cfg(test)]
 mod trim_drawing_tests;
 
+pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
+pub use junction_drawing::{JunctionDrawing, KeyEntry};
 pub use length_list::{ListColumn, ListField, length_list_csv};
 pub use plan::roof_plan_svg;
+pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;
 pub use trim_drawing::{GaugeEdge, TrimDrawing};
 pub use worksheet::worksheet_markdown;

@@ -79,6 +79,11 @@ pub(super) fn text_width(text: &str, size: f64) -> f64 {
     ems * size
 }
 
+/// The width of a text that is set narrow, as print faces run.
+pub(super) fn narrow_width(text: &str, size: f64) -> f64 {
+    text_width(text, size) * 0.86
+}
+
 /// A document under way.
 #[derive(Debug)]
 pub(super) struct Svg {
@@ -145,6 +150,11 @@ impl Svg {
         self.push(&format!("<{} points=\"{}\"/>", if closed { "polygon" } else { "polyline" }, list.join(" ")));
     }
 
+    /// A circle.
+    pub(super) fn circle(&mut self, centre: Point, radius: f64) {
+        self.push(&format!("<circle cx=\"{}\" cy=\"{}\" r=\"{}\"/>", at(centre.0), at(centre.1), at(radius)));
+    }
+
     /// Lines and arcs.
     pub(super) fn path(&mut self, steps: &[Go]) {
         let mut d = String::new();
@@ -166,6 +176,15 @@ impl Svg {
 
     /// A text of this size on its base line, turned clockwise by these degrees about its point.
     pub(super) fn text(&mut self, point: Point, size: f64, anchor: Anchor, turned: f64, text: &str) {
+        self.text_as_wide_as(text_width(text, size), point, size, anchor, turned, text);
+    }
+
+    /// A text set narrow; else as [`Svg::text`].
+    pub(super) fn narrow_text(&mut self, point: Point, size: f64, anchor: Anchor, turned: f64, text: &str) {
+        self.text_as_wide_as(narrow_width(text, size), point, size, anchor, turned, text);
+    }
+
+    fn text_as_wide_as(&mut self, width: f64, point: Point, size: f64, anchor: Anchor, turned: f64, text: &str) {
         if text.is_empty() {
             return;
         }
@@ -175,7 +194,7 @@ impl Svg {
             Anchor::End => "end",
         };
         let mut open = format!("<text x=\"{}\" y=\"{}\" font-size=\"{}\" text-anchor=\"{anchor}\"", at(point.0), at(point.1), at(size));
-        let _ = write!(open, " textLength=\"{}\" lengthAdjust=\"spacingAndGlyphs\"", at(text_width(text, size)));
+        let _ = write!(open, " textLength=\"{}\" lengthAdjust=\"spacingAndGlyphs\"", at(width));
         if turned != 0.0 {
             let _ = write!(open, " transform=\"rotate({} {} {})\"", at(turned), at(point.0), at(point.1));
         }

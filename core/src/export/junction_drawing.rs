@@ -1,0 +1,501 @@
+//! The section of a junction as the crew reads it: what lies where, numbered, with the lines to strike.
+
+use super::fold::Point;
+use super::labels::Area;
+use super::section_axis::{Axes, Other, SectionPlane};
+use super::section_balloons::RADIUS;
+use super::section_dims;
+use super::section_marks::Mark;
+use super::section_metal::{Piece, SHEET};
+use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
+use super::svg::{Anchor, Go, Look, PaperUnit, Svg, narrow_width};
+use super::trim_drawing::letter;
+use crate::error::Error;
+use crate::junction::{Along, AlongLine, Bites, Side, Solved};
+use crate::num;
+use crate::units::{Length, LengthFormat};
+
+const TITLE: f64 = 4.6;
+const LEGEND: f64 = 3.9;
+const ROW: f64 = 5.0;
+const MARGIN: f64 = 2.0;
+const INK: &str = "#000000";
+const METAL: &str = "#000000";
+const CLOSURE: &str = "#6f6f6f";
+const TAPE_INK: &str = "#000000";
+const PAN: &str = "#2b5f8c";
+const SEAM: &str = "#e4ecf3";
+const QUIET: &str = "#4a4a4a";
+/// Width of the white line about each piece of metal.
+const APART: f64 = 0.12;
+const HATCH: &str = "#9a9a9a";
+
+/// One entry of a drawing's key.
+///
+/// ```
+/// use seamwright::export::KeyEntry;
+/// let entry = KeyEntry { mark: "3".into(), text: "closures, 1 11/16\" high".into() };
+/// assert_eq!(entry.mark, "3");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct KeyEntry {
+    /// The number or letter on the drawing.
+    pub mark: String,
+    /// What it marks.
+    pub text: String,
+}
+
+/// The section of a junction drawn for the crew.
+///
+/// Parts are numbered, the lines to strike are lettered in the order of the work, and each line's distance is given from its datum. Trims lie at their
+/// true place; sheet too thin to be seen is drawn thicker, and thin layers that lie on one another are drawn apart, as the drawing says.
+///
+/// ```
+/// use seamwright::export::{JunctionDrawing, Other, SectionPlane};
+/// use seamwright::junction::{Levels, Side, SideEnd, Solved};
+/// use seamwright::panel::PanelEnd;
+/// use seamwright::units::{Angle, Length, LengthFormat};
+/// let solved = Solved {
+///     ends: vec![SideEnd { side: Side::First, end: PanelEnd::hold_back(Length::inches(2)).with_turn_up(Length::inches(1)) }],
+///     ..Solved::default()
+/// };
+/// let levels = Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() };
+/// let plane = SectionPlane { rise: Angle::parse("18.4 deg")?, levels };
+/// let drawing = JunctionDrawing::new("top of the porch", &solved, plane, Other::Wall, LengthFormat::parse("in/16")?)?;
+/// assert_eq!(drawing.parts().first().map(|p| p.mark.as_str()), Some("1"));
+/// assert!(drawing.svg()?.starts_with("<?xml"));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone)]
+pub struct JunctionDrawing<'a> {
+    title: &'a str,
+    solved: &'a Solved,
+    first: SectionPlane,
+    other: Other,
+    axes: Axes,
+    format: LengthFormat,
+    width: Length,
+    height: Length,
+    paper: PaperUnit,
+    is_alone: bool,
+    parts: Vec<KeyEntry>,
+    numbered: Vec<Numbered>,
+    letters: Vec<String>,
+}
+
+impl<'a> JunctionDrawing<'a> {
+    /// The drawing of a solved junction: its plane on the side of negative x, what is on the other side, and how lengths are written.
+    /// The figure is at most 185 mm wide and 115 mm high, and sizes are said in millimetres, unless said otherwise.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange) for a deck that is plumb or a face that does not go down, or a negative layer;
+    /// [`ErrorKind::Conflict`](crate::error::ErrorKind::Conflict) where the junction has a second side and nothing is said to be there.
+    pub fn new(title: &'a str, solved: &'a Solved, first: SectionPlane, other: Other, format: LengthFormat) -> Result<JunctionDrawing<'a>, Error> {
+        let axes = Axes::of(solved, &first, &other)?;
+        let (parts, numbered) = numbered(solved, format)?;
+        let letters = (0..solved.lines.len()).map(|i| letter(i).to_uppercase()).collect();
+        Ok(JunctionDrawing {
+            title,
+            solved,
+            first,
+            other,
+            axes,
+            format,
+            width: Length::micrometres(185_000),
+            height: Length::micrometres(115_000),
+            paper: PaperUnit::Millimetre,
+            is_alone: true,
+            parts,
+            numbered,
+            letters,
+        })
+    }
+
+    /// The greatest width and height of the figure on paper; the title and the key come around it.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange) for zero or less.
+    pub fn figure(mut self, width: Length, height: Length) -> Result<JunctionDrawing<'a>, Error> {
+        self.width = width.positive("width")?;
+        self.height = height.positive("height")?;
+        Ok(self)
+    }
+
+    /// The unit in which the drawing says its size.
+    #[must_use]
+    pub fn paper(mut self, unit: PaperUnit) -> JunctionDrawing<'a> {
+        self.paper = unit;
+        self
+    }
+
+    /// Without the title and the key of the lines, for a sheet that has both.
+    #[must_use]
+    pub fn for_sheet(mut self) -> JunctionDrawing<'a> {
+        self.is_alone = false;
+        self
+    }
+
+    /// The numbered parts, as the key names them. Parts of one name on both sides share a number.
+    #[must_use]
+    pub fn parts(&self) -> &[KeyEntry] {
+        &self.parts
+    }
+
+    /// The lettered lines, in the order of [`Solved::lines`].
+    #[must_use]
+    pub fn lines(&self) -> Vec<KeyEntry> {
+        self.letters.iter().zip(&self.solved.lines).map(|(mark, line)| KeyEntry { mark: mark.clone(), text: line.name.to_string() }).collect()
+    }
+
+    /// The drawing as SVG.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Missing`](crate::error::ErrorKind::Missing) and [`ErrorKind::Geometry`](crate::error::ErrorKind::Geometry) for a trim without two
+    /// corners apart; those of [`Profile::unfold`](crate::trim::Profile::unfold); [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where a
+    /// length cannot be rounded to the format.
+    pub fn svg(&self) -> Result<String, Error> {
+        let (scene, said) = self.scene()?;
+        Ok(self.write(&scene, &said))
+    }
+
+    /// Everything laid out at the largest of the usual scales at which it keeps to the figure.
+    fn scene(&self) -> Result<(Scene, String), Error> {
+        const SCALES: [f64; 17] = [1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
+        let asked = Asked {
+            solved: self.solved,
+            first: &self.first,
+            other: &self.other,
+            axes: self.axes,
+            format: self.format,
+            parts: &self.numbered,
+            letters: &self.letters,
+        };
+        let (width, height) = (self.width.mm(), self.height.mm());
+        let mut last = None;
+        for n in SCALES {
+            let bare = self.bare_extent();
+            if bare.0 / n > width || bare.1 / n > height {
+                continue;
+            }
+            let scene = asked.lay(1.0 / n)?;
+            let fits = scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
+            last = Some((scene, format!("{n}")));
+            if fits {
+                break;
+            }
+        }
+        match last {
+            Some(found) => Ok(found),
+            None => Ok((asked.lay(0.01)?, "100".to_owned())),
+        }
+    }
+
+    /// Width and height of the trims in true millimetres.
+    fn bare_extent(&self) -> Point {
+        let mut area = Area::EMPTY;
+        area.cover((0.0, 0.0));
+        for c in self.solved.trims.iter().flat_map(|t| &t.corners) {
+            area.cover((c.x.mm(), c.z.mm()));
+        }
+        (area.high.0 - area.low.0, area.high.1 - area.low.1)
+    }
+
+    fn write(&self, scene: &Scene, said: &str) -> String {
+        let area = scene.area;
+        let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
+        let mut key: Vec<KeyEntry> = self.parts.clone();
+        if self.is_alone {
+            key.extend(self.lines());
+        }
+        let note = format!("About 1:{said}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
+        let inner = self.width.mm().max(figure_width);
+        let head = if self.is_alone { MARGIN + TITLE + 2.5 } else { 0.0 };
+        // Beside a narrow figure, else under it.
+        let beside = key_width(&key);
+        let is_beside = figure_width + beside + 4.0 <= inner && key.iter().fold(ROW, |h, _| h + ROW) <= figure_height;
+        let (columns, key_top) =
+            if is_beside { (columns(&key, beside, inner - beside), head + 2.0) } else { (columns(&key, inner, 0.0), head + figure_height + 2.0) };
+        let rows = columns.iter().map(|c| c.rows).fold(0.0, f64::max);
+        let foot = if is_beside { head + figure_height + 1.0 } else { key_top + rows * ROW };
+        let height = foot + ROW + if self.is_alone { MARGIN } else { 0.0 };
+        let room = if is_beside { inner - beside } else { inner };
+        let shift = MARGIN + (room - figure_width) / 2.0;
+        let map = |p: Point| (p.0 - area.low.0 + shift, area.high.1 - p.1 + head);
+
+        let mut svg = Svg::new(inner + 2.0 * MARGIN, height, self.paper, self.title);
+        if self.is_alone {
+            svg.group("title", Look::area(INK), |svg| svg.narrow_text((MARGIN, MARGIN + TITLE * 0.8), TITLE, Anchor::Start, 0.0, self.title));
+        }
+        draw_ground(&mut svg, scene, map);
+        draw_metal(&mut svg, scene, |i| self.solved.trims.get(i).is_some_and(|t| is_cleat(self.solved, &t.name)), map);
+        draw_marks(&mut svg, scene, map);
+        draw_line(&mut svg, map);
+        draw_rows(&mut svg, scene, map);
+        draw_slopes(&mut svg, scene, map);
+        draw_balloons(&mut svg, scene, map);
+        svg.group("key", Look::area(INK), |svg| {
+            for column in &columns {
+                let mut y = key_top + 0.75 * ROW;
+                for entry in column.entries {
+                    let x = MARGIN + column.at;
+                    svg.narrow_text((x + 3.5, y), LEGEND, Anchor::Middle, 0.0, &entry.mark);
+                    svg.narrow_text((x + 8.0, y), LEGEND, Anchor::Start, 0.0, &entry.text);
+                    y += ROW;
+                }
+            }
+        });
+        svg.group("note", Look::area(QUIET), |svg| svg.narrow_text((MARGIN, foot + 0.75 * ROW), LABEL, Anchor::Start, 0.0, &note));
+        svg.finish()
+    }
+}
+
+/// A column of the key.
+struct Column<'k> {
+    entries: &'k [KeyEntry],
+    at: f64,
+    rows: f64,
+}
+
+/// The width of the key in one column.
+fn key_width(entries: &[KeyEntry]) -> f64 {
+    entries.iter().map(|k| narrow_width(&k.text, LEGEND)).fold(0.0, f64::max) + 12.0
+}
+
+/// The key in as many columns, up to four, as the width holds, from a place on.
+fn columns(key: &[KeyEntry], width: f64, from: f64) -> Vec<Column<'_>> {
+    for count in [4, 3, 2, 1] {
+        let (mut out, mut at) = (Vec::new(), 0.0);
+        for entries in key.chunks(key.len().div_ceil(count).max(1)) {
+            out.push(Column { entries, at: from + at, rows: entries.iter().fold(0.0, |n, _| n + 1.0) });
+            at += key_width(entries);
+        }
+        if at <= width || count == 1 {
+            return out;
+        }
+    }
+    Vec::new()
+}
+
+fn draw_ground(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
+    for band in &scene.bands {
+        svg.group(band.name, Look { stroke: HATCH, width: 0.13, dashes: &[], fill: "#ffffff" }, |svg| {
+            svg.polyline(&band.ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+            for (from, to) in &band.hatch {
+                svg.line(map(*from), map(*to));
+            }
+        });
+        svg.group("face", Look::line(INK, 0.35), |svg| {
+            if let (Some(from), Some(to)) = (band.ring.first(), band.ring.get(1)) {
+                svg.line(map(*from), map(*to));
+            }
+        });
+    }
+    svg.group("seams", Look { stroke: PAN, width: 0.15, dashes: &[], fill: SEAM }, |svg| {
+        for panel in scene.panels.iter().filter(|p| !p.seam.is_empty()) {
+            svg.polyline(&panel.seam.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+        }
+    });
+    svg.group("breaks", Look::line(QUIET, 0.2), |svg| {
+        for line in &scene.breaks {
+            svg.polyline(&line.iter().map(|p| map(*p)).collect::<Vec<_>>(), false);
+        }
+    });
+    svg.group("underlayment", Look::dashed(QUIET, 0.3, &[2.2, 1.0]), |svg| {
+        for line in &scene.underlayment {
+            svg.polyline(&line.iter().map(|p| map(*p)).collect::<Vec<_>>(), false);
+        }
+    });
+}
+
+fn draw_metal(svg: &mut Svg, scene: &Scene, is_cleat: impl Fn(usize) -> bool, map: impl Fn(Point) -> Point) {
+    let is_grey = |piece: Piece| match piece {
+        Piece::Trim(i) => is_cleat(i),
+        Piece::Closure(_) | Piece::Cleat(_) => true,
+    };
+    svg.group("panels", Look::line(PAN, SHEET), |svg| {
+        for panel in &scene.panels {
+            svg.polyline(&panel.pan.iter().map(|p| map(*p)).collect::<Vec<_>>(), false);
+        }
+    });
+    let ring = |svg: &mut Svg, points: &[Point]| svg.polyline(&points.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+    svg.group("closures and cleats", Look { stroke: "#ffffff", width: APART, dashes: &[], fill: CLOSURE }, |svg| {
+        for metal in scene.metal.iter().filter(|m| is_grey(m.piece)) {
+            ring(svg, &metal.outline);
+        }
+    });
+    svg.group("trims", Look { stroke: "#ffffff", width: APART, dashes: &[], fill: METAL }, |svg| {
+        for metal in scene.metal.iter().filter(|m| !is_grey(m.piece)) {
+            ring(svg, &metal.outline);
+        }
+    });
+}
+
+fn draw_marks(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
+    svg.group("tape", Look { stroke: TAPE_INK, width: 0.15, dashes: &[], fill: "#c9c9c9" }, |svg| {
+        for mark in &scene.marks {
+            if let Mark::Tape(ring) = mark {
+                svg.polyline(&ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+            }
+        }
+    });
+    svg.group("beads", Look { stroke: TAPE_INK, width: 0.2, dashes: &[], fill: "#c9c9c9" }, |svg| {
+        for mark in &scene.marks {
+            if let Mark::Bead { at, radius } = mark {
+                svg.circle(map(*at), *radius);
+            }
+        }
+    });
+    svg.group("fasteners", Look::line(INK, 0.45), |svg| {
+        for mark in &scene.marks {
+            if let Mark::Fastener { head, point, rivet } = mark {
+                let l = num::hypot(point.0 - head.0, point.1 - head.1);
+                let (x, y) = if l > 0.0 { ((point.0 - head.0) / l, (point.1 - head.1) / l) } else { (0.0, -1.0) };
+                let on = |forward: f64, aside: f64| map((head.0 + x * forward - y * aside, head.1 + y * forward + x * aside));
+                svg.line(on(0.0, 0.0), on(l, 0.0));
+                if *rivet {
+                    svg.polyline(&[on(-0.1, -1.0), on(-0.8, -0.5), on(-0.8, 0.5), on(-0.1, 1.0)], true);
+                } else {
+                    svg.polyline(&[on(-0.3, -1.2), on(-0.3, 1.2)], false);
+                    svg.polyline(&[on(l - 0.9, -0.5), on(l, 0.0), on(l - 0.9, 0.5)], false);
+                }
+            }
+        }
+    });
+}
+
+/// The junction line, which runs square into the paper.
+fn draw_line(svg: &mut Svg, map: impl Fn(Point) -> Point) {
+    svg.group("junction line", Look { stroke: INK, width: 0.25, dashes: &[], fill: "#ffffff" }, |svg| {
+        svg.circle(map((0.0, 0.0)), 1.1);
+        svg.line(map((-1.9, 0.0)), map((1.9, 0.0)));
+        svg.line(map((0.0, -1.9)), map((0.0, 1.9)));
+    });
+}
+
+fn draw_rows(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
+    svg.group("witness lines", Look::line(QUIET, 0.13), |svg| {
+        for witness in scene.rows.iter().flat_map(|r| &r.witnesses) {
+            svg.polyline(&witness.map(&map), false);
+        }
+    });
+    svg.group("dimension lines", Look::line(INK, 0.2), |svg| {
+        for row in &scene.rows {
+            svg.line(map(row.bar.0), map(row.bar.1));
+        }
+    });
+    svg.group("marks", Look::area(INK), |svg| {
+        for row in &scene.rows {
+            svg.circle(map(row.origin), 0.8);
+            for tick in &row.ticks {
+                svg.circle(map(*tick), 0.45);
+            }
+        }
+    });
+    svg.group("distances", Look::area(INK), |svg| {
+        for figure in scene.rows.iter().flat_map(|r| &r.figures) {
+            // The base line lies a third of the size below the middle of the text.
+            let down = (num::sin_deg(figure.turned), -num::cos_deg(figure.turned));
+            let at = (figure.at.0 + down.0 * section_dims::TEXT * 0.35, figure.at.1 + down.1 * section_dims::TEXT * 0.35);
+            let anchor = if figure.ends_here { Anchor::End } else { Anchor::Start };
+            svg.narrow_text(map(at), section_dims::TEXT, anchor, -figure.turned, &figure.text);
+        }
+    });
+}
+
+fn draw_slopes(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
+    svg.group("pitch", Look::line(INK, 0.25), |svg| {
+        for slope in &scene.slopes {
+            svg.polyline(&slope.corners.map(&map), true);
+        }
+    });
+    svg.group("pitch figures", Look::area(INK), |svg| {
+        for (at, text) in scene.slopes.iter().flat_map(|s| [&s.run, &s.rise]) {
+            svg.narrow_text(map(*at), LABEL, Anchor::Middle, 0.0, text);
+        }
+    });
+}
+
+fn draw_balloons(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
+    let all = || scene.balloons.iter().chain(&scene.labels);
+    svg.group("leaders' room", Look::line("#ffffff", 0.6), |svg| {
+        for placed in all() {
+            let (from, to) = placed.leader;
+            let share = |t: f64| (from.0 + (to.0 - from.0) * t, from.1 + (to.1 - from.1) * t);
+            svg.line(map(share(0.25)), map(to));
+        }
+    });
+    svg.group("leaders", Look { stroke: INK, width: 0.18, dashes: &[], fill: INK }, |svg| {
+        for placed in all() {
+            svg.path(&[Go::Move(map(placed.leader.0)), Go::Line(map(placed.leader.1))]);
+            svg.circle(map(placed.leader.0), 0.4);
+        }
+    });
+    svg.group("balloons", Look { stroke: INK, width: 0.25, dashes: &[], fill: "#ffffff" }, |svg| {
+        for placed in &scene.balloons {
+            svg.circle(map(placed.centre()), RADIUS);
+        }
+    });
+    svg.group("numbers", Look::area(INK), |svg| {
+        for placed in all() {
+            let at = map(placed.centre());
+            svg.narrow_text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
+        }
+    });
+}
+
+/// Whether a trim is a cleat: something along the line of that kind bears its name.
+fn is_cleat(solved: &Solved, name: &str) -> bool {
+    solved.along.iter().any(|line| matches!(line.what, Along::ContinuousCleat | Along::OffsetCleat) && line.name.starts_with(name))
+}
+
+/// Trims, what lies along the line, and panels, in this order, each name with one number.
+fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec<Numbered>), Error> {
+    let mut all: Vec<(String, Target)> = Vec::new();
+    for (i, trim) in solved.trims.iter().enumerate() {
+        all.push((trim.name.to_string(), Target::Trim(i)));
+    }
+    for (i, line) in solved.along.iter().enumerate() {
+        let is_trim = matches!(line.what, Along::ContinuousCleat | Along::OffsetCleat) && solved.trims.iter().any(|t| line.name.starts_with(&*t.name));
+        if !is_trim {
+            all.push((along_text(line, format)?, Target::Along(i)));
+        }
+    }
+    for side in [Side::First, Side::Second] {
+        if let Some(end) = solved.end(side) {
+            let mut text = "panel".to_owned();
+            for (what, length) in [("fold", end.fold), ("turned up", end.turn_up)] {
+                if length.is_positive() {
+                    text = format!("{text}, {what} {}", format.text(length)?.as_str());
+                }
+            }
+            all.push((text, Target::Panel(side)));
+        }
+    }
+    let mut parts: Vec<KeyEntry> = Vec::new();
+    let mut numbered: Vec<Numbered> = Vec::new();
+    for (text, target) in all {
+        match parts.iter().position(|p| p.text == text).and_then(|i| numbered.get_mut(i)) {
+            Some(n) => n.targets.push(target),
+            None => {
+                let number = (parts.len() + 1).to_string();
+                parts.push(KeyEntry { mark: number.clone(), text });
+                numbered.push(Numbered { number, targets: vec![target] });
+            }
+        }
+    }
+    Ok((parts, numbered))
+}
+
+fn along_text(line: &AlongLine, format: LengthFormat) -> Result<String, Error> {
+    let text = |length: Length| -> Result<String, Error> { Ok(format.text(length)?.as_str().to_owned()) };
+    Ok(match &line.what {
+        Along::Fasteners { bites, spacing, .. } => {
+            let bites = if *bites == Bites::Slot { ", through slots" } else { "" };
+            format!("{}, {} on centre{bites}", line.name, text(*spacing)?)
+        }
+        Along::Tape { width, .. } => format!("{}, {} wide", line.name, text(*width)?),
+        Along::Bead { width, depth } => format!("{}, {} by {}", line.name, text(*width)?, text(*depth)?),
+        Along::Closures { web } => format!("{}, {} high", line.name, text(*web)?),
+        Along::ContinuousCleat | Along::OffsetCleat => line.name.to_string(),
+    })
+}
