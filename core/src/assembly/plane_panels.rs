@@ -31,6 +31,9 @@ struct StripAt {
     panels: Range<usize>,
 }
 
+/// A panel that passes an edge, by number, and the stretch of the edge that it passes.
+pub(super) type Passing = (usize, (Point, Point));
+
 /// A plane with its panels laid, indexed once so that every line round it finds its own panels without a search.
 ///
 /// ```
@@ -141,13 +144,27 @@ impl<'a> PlanePanels<'a> {
                 .accepts(format!("an edge of the outline of {}", self.name))
                 .cured_by("lay the panels on the plane's own outline")
         };
-        let number = self.rings.get(side.ring).map(|first| first + side.edge).filter(|&k| self.edges.get(k).is_some_and(|e| e.ring == side.ring));
-        let edge =
-            number.and_then(|k| self.edges.get(k).map(|e| (k, e))).ok_or_else(|| unlike("the line lies on an edge that the layout's outline has not"))?;
-        let (a, b) = (vector(side.start, side.end), vector(edge.1.from, edge.1.to));
-        let (dot, cross) = (a.0 * b.0 + a.1 * b.1, a.0 * b.1 - a.1 * b.0);
-        // Within a degree: out-of-true edges that the roof took for one differ by far less.
-        if dot > 0.0 && cross.abs() <= dot * 0.0175 { Ok(edge.0) } else { Err(unlike("the line does not run along its edge of the layout's outline")) }
+        let line = vector(side.start, side.end);
+        let first = self.rings.get(side.ring).copied().ok_or_else(|| unlike("the line lies on a ring that the layout's outline has not"))?;
+        // An edge of the plane may be parted where one line ends and the next begins: the edge that holds the middle of the line is its own.
+        let mut best: Option<(usize, f64)> = None;
+        for (k, e) in self.edges.iter().enumerate().skip(first).take_while(|(_, e)| e.ring == side.ring) {
+            let along = vector(e.from, e.to);
+            let (dot, cross) = (along.0 * line.0 + along.1 * line.1, along.0 * line.1 - along.1 * line.0);
+            // Within a degree: out-of-true edges that the roof took for one differ by far less.
+            if dot <= 0.0 || cross.abs() > dot * 0.0175 {
+                continue;
+            }
+            let start = vector(e.from, side.start);
+            let middle = (start.0 + line.0 / 2.0, start.1 + line.1 / 2.0);
+            let squared = along.0 * along.0 + along.1 * along.1;
+            let share = (middle.0 * along.0 + middle.1 * along.1) / squared;
+            let off = (middle.1 * along.0 - middle.0 * along.1).abs() / squared.sqrt();
+            if (0.0..=1.0).contains(&share) && best.is_none_or(|(_, least)| off < least) {
+                best = Some((k, off));
+            }
+        }
+        best.map(|(k, _)| k).ok_or_else(|| unlike("the line does not run along an edge of the layout's outline"))
     }
 
     pub(super) fn edge(&self, number: usize) -> Option<&Edge> {
@@ -179,7 +196,7 @@ impl<'a> PlanePanels<'a> {
     }
 
     /// The panels that pass this edge, cut around an opening or a notch, between two points of it, with the stretch of each.
-    pub(super) fn passing(&self, edge: usize, ends: (Point, Point)) -> Result<Vec<(usize, (Point, Point))>, Error> {
+    pub(super) fn passing(&self, edge: usize, ends: (Point, Point)) -> Result<Vec<Passing>, Error> {
         let run = (ends.1.x - ends.0.x).length()?.mm();
         let point = |x: Length| -> Result<Point, Error> {
             let up = (ends.1.y - ends.0.y).length()?.mm() * ((x - ends.0.x).length()?.mm() / run);

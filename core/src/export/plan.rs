@@ -505,7 +505,8 @@ mod tests {
     #[cfg(feature = "serde")]
     #[test]
     fn no_text_of_a_real_roof_lies_on_another() {
-        let input: RoofInput = serde_json::from_str(include_str!("../../examples/demo_roof.json")).unwrap();
+        let job: serde_json::Value = serde_json::from_str(include_str!("../../examples/demo_job.json")).unwrap();
+        let input: RoofInput = serde_json::from_value(job["roof"].clone()).unwrap();
         let roof = input.compute().unwrap();
         let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
         let lay = |plane: &Plane| {

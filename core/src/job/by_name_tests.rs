@@ -1,5 +1,7 @@
 //! Calculations by name: that each is its type's, and what is refused.
 
+#![cfg(feature = "serde")]
+
 use super::*;
 use crate::error::{Error, ErrorKind};
 use crate::record::Calculation;

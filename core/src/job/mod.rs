@@ -20,7 +20,7 @@ mod supplies;
 mod trims;
 mod wire;
 
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod by_name_tests;
 
 #[cfg(feature = "serde")]

@@ -2,7 +2,6 @@
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, paths, row};
 use super::{SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
-use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};

@@ -1,5 +1,7 @@
 //! The roof of the demo job: real in size, with every kind of line that the job must show, and nothing to warn of.
 
+#![cfg(feature = "serde")]
+
 use super::{EdgeUse, LaidPlane, Layout, Start};
 use crate::panel::{Panel, PanelEnd, Seam};
 use crate::record::Calculation;
@@ -7,7 +9,8 @@ use crate::roof::{Edge, LineKind, Roof, RoofInput};
 use crate::units::{AreaUnit, Length};
 
 fn demo() -> Roof {
-    let input: RoofInput = serde_json::from_str(include_str!("../../examples/demo_roof.json")).unwrap();
+    let job: serde_json::Value = serde_json::from_str(include_str!("../../examples/demo_job.json")).unwrap();
+    let input: RoofInput = serde_json::from_value(job["roof"].clone()).unwrap();
     input.compute().unwrap()
 }
 
