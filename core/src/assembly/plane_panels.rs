@@ -23,6 +23,9 @@ pub(super) struct PartAt<'a> {
     pub(super) part: &'a EndPart,
 }
 
+/// A panel that passes an edge, from a point of the edge to another on its right.
+pub(super) type Passing = (usize, (Point, Point));
+
 /// The panels of one strip.
 #[derive(Debug, Clone)]
 struct StripAt {
@@ -179,7 +182,7 @@ impl<'a> PlanePanels<'a> {
     }
 
     /// The panels that pass this edge, cut around an opening or a notch, between two points of it, with the stretch of each.
-    pub(super) fn passing(&self, edge: usize, ends: (Point, Point)) -> Result<Vec<(usize, (Point, Point))>, Error> {
+    pub(super) fn passing(&self, edge: usize, ends: (Point, Point)) -> Result<Vec<Passing>, Error> {
         let run = (ends.1.x - ends.0.x).length()?.mm();
         let point = |x: Length| -> Result<Point, Error> {
             let up = (ends.1.y - ends.0.y).length()?.mm() * ((x - ends.0.x).length()?.mm() / run);
