@@ -313,3 +313,21 @@ proptest! {
         }
     }
 }
+
+#[cfg(feature = "serde")]
+#[test]
+fn choices_come_and_results_go_as_text() {
+    let choices = choices();
+    let text = serde_json::to_string(&choices).unwrap();
+    assert_eq!(serde_json::from_str::<super::LineChoices>(&text).unwrap(), choices);
+    let e =
+        serde_json::from_str::<super::ClosureChoice>(r#"{"seam_width_at_foot":"1 in","tab":"1 in","lower_flange":"2 in","from_tab":"1 in","colour":"red"}"#);
+    assert!(e.unwrap_err().to_string().contains("unknown field `colour`"));
+    let laid = Laid::new(gable(), Start::Left);
+    let out = laid.line("ridge 1", &ridge(), true).unwrap();
+    let value = serde_json::to_value(&out).unwrap();
+    assert_eq!(value["closures"][0]["list"]["groups"][0]["piece"]["length"], "387.35 mm");
+    assert_eq!((&value["kind"], &value["sides"][1]["bays"][0]["left"]), (&"ridge".into(), &"seam".into()));
+    // The same roof gives the same bytes.
+    assert_eq!(serde_json::to_string(&laid.line("ridge 1", &ridge(), true).unwrap()).unwrap(), serde_json::to_string(&out).unwrap());
+}

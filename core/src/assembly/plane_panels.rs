@@ -23,6 +23,9 @@ pub(super) struct PartAt<'a> {
     pub(super) part: &'a EndPart,
 }
 
+/// A panel that passes an edge, from a point of the edge to another on its right.
+pub(super) type Passing = (usize, (Point, Point));
+
 /// The panels of one strip.
 #[derive(Debug, Clone)]
 struct StripAt {

@@ -8,7 +8,6 @@ use crate::error::Error;
 use crate::junction::{Along, AlongLine, Bites, Datum, LayoutLine, Side, Solved};
 use crate::layout::{EdgeUse, LaidPlane, Layout, Start};
 use crate::panel::{Hold, Panel, PanelEnd, Seam};
-use crate::pitch::Pitch;
 use crate::record::{Calculation, Source};
 use crate::roof::{Line, LineKind, Opening, PlaneInput, Point, Roof, RoofInput, Shape, Vertex};
 use crate::units::{Angle, Length, Rounding, ShopRounding};
@@ -31,7 +30,7 @@ pub(super) fn plane(name: &str, outer: &[(f64, f64)], holes: &[&[(f64, f64)]], p
     let shape = Shape::Plan {
         outer: ring(outer),
         holes: holes.iter().enumerate().map(|(k, h)| Opening { name: format!("curb {k}"), ring: ring(h) }).collect(),
-        pitch: Pitch::parse(pitch).unwrap(),
+        pitch: pitch.parse().unwrap(),
         down_slope: Angle::degrees_from(fall).unwrap(),
         anchor: Vertex::new(ft(anchor.0), ft(anchor.1), ft(anchor.2)),
     };
