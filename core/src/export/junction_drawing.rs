@@ -9,7 +9,6 @@ use super::section_marks::Mark;
 use super::section_metal::{Piece, SHEET};
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
 use super::svg::{Anchor, Go, Look, PaperUnit, Svg, narrow_width};
-use super::trim_drawing::letter;
 use crate::error::Error;
 use crate::junction::{Along, AlongLine, Bites, Side, Solved};
 use crate::num;
@@ -93,7 +92,7 @@ impl<'a> JunctionDrawing<'a> {
     pub fn new(title: &'a str, solved: &'a Solved, first: SectionPlane, other: Other, format: LengthFormat) -> Result<JunctionDrawing<'a>, Error> {
         let axes = Axes::of(solved, &first, &other)?;
         let (parts, numbered) = numbered(solved, format)?;
-        let letters = (0..solved.lines.len()).map(|i| letter(i).to_uppercase()).collect();
+        let letters = (0..solved.lines.len()).map(line_letter).collect();
         Ok(JunctionDrawing {
             title,
             solved,
@@ -154,12 +153,12 @@ impl<'a> JunctionDrawing<'a> {
     /// corners apart; those of [`Profile::unfold`](crate::trim::Profile::unfold); [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where a
     /// length cannot be rounded to the format.
     pub fn svg(&self) -> Result<String, Error> {
-        let (scene, said) = self.scene()?;
-        Ok(self.write(&scene, &said))
+        let (scene, scale) = self.scene()?;
+        Ok(self.write(&scene, scale))
     }
 
     /// Everything laid out at the largest of the usual scales at which it keeps to the figure.
-    fn scene(&self) -> Result<(Scene, String), Error> {
+    pub(super) fn scene(&self) -> Result<(Scene, f64), Error> {
         const SCALES: [f64; 17] = [1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
         let asked = Asked {
             solved: self.solved,
@@ -179,14 +178,14 @@ impl<'a> JunctionDrawing<'a> {
             }
             let scene = asked.lay(1.0 / n)?;
             let fits = scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
-            last = Some((scene, format!("{n}")));
+            last = Some((scene, n));
             if fits {
                 break;
             }
         }
         match last {
             Some(found) => Ok(found),
-            None => Ok((asked.lay(0.01)?, "100".to_owned())),
+            None => Ok((asked.lay(0.01)?, 100.0)),
         }
     }
 
@@ -200,14 +199,14 @@ impl<'a> JunctionDrawing<'a> {
         (area.high.0 - area.low.0, area.high.1 - area.low.1)
     }
 
-    fn write(&self, scene: &Scene, said: &str) -> String {
+    fn write(&self, scene: &Scene, scale: f64) -> String {
         let area = scene.area;
         let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
         let mut key: Vec<KeyEntry> = self.parts.clone();
         if self.is_alone {
             key.extend(self.lines());
         }
-        let note = format!("About 1:{said}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
+        let note = format!("About 1:{scale}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
         let inner = self.width.mm().max(figure_width);
         let head = if self.is_alone { MARGIN + TITLE + 2.5 } else { 0.0 };
         // Beside a narrow figure, else under it.
@@ -379,14 +378,14 @@ fn draw_rows(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
         }
     });
     svg.group("dimension lines", Look::line(INK, 0.2), |svg| {
-        for row in &scene.rows {
-            svg.line(map(row.bar.0), map(row.bar.1));
+        for bar in scene.rows.iter().flat_map(|r| &r.bars) {
+            svg.line(map(bar.ends.0), map(bar.ends.1));
         }
     });
     svg.group("marks", Look::area(INK), |svg| {
-        for row in &scene.rows {
-            svg.circle(map(row.origin), 0.8);
-            for tick in &row.ticks {
+        for bar in scene.rows.iter().flat_map(|r| &r.bars) {
+            svg.circle(map(bar.origin), 0.75);
+            for tick in &bar.ticks {
                 svg.circle(map(*tick), 0.45);
             }
         }
@@ -441,6 +440,16 @@ fn draw_balloons(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             svg.narrow_text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
         }
     });
+}
+
+/// The letter of a line: A to Z without I and O, which read as figures, then A1 and so on.
+fn line_letter(index: usize) -> String {
+    const LETTERS: &[u8] = b"ABCDEFGHJKLMNPQRSTUVWXYZ";
+    let letter = LETTERS.get(index % LETTERS.len()).map_or('?', |b| char::from(*b));
+    match index / LETTERS.len() {
+        0 => letter.to_string(),
+        round => format!("{letter}{round}"),
+    }
 }
 
 /// Whether a trim is a cleat: something along the line of that kind bears its name.

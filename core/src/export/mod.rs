@@ -35,6 +35,10 @@ mod trim_section;
 mod worksheet;
 
 #[cfg(test)]
+mod junction_drawing_tests;
+#[cfg(test)]
+mod junction_samples;
+#[cfg(test)]
 mod trim_drawing_tests;
 
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};

@@ -119,7 +119,14 @@ impl Axes {
         faults.check()?;
         let rise = first.rise.degrees();
         let up = match other {
-            Other::Wall => 1.0,
+            // Behind a curb the roof falls to the wall.
+            Other::Wall => {
+                if rise < 0.0 {
+                    -1.0
+                } else {
+                    1.0
+                }
+            }
             Other::Fascia { .. } | Other::Nothing => {
                 if rise > 0.0 {
                     1.0

@@ -1,4 +1,4 @@
-//! The dimensions of a section: for each datum a row of running distances, parallel to what the lines are struck on.
+//! The dimensions of a section, side by side: for each datum a bar with the lines that are measured from it, and a row of figures over the bars.
 
 use super::fold::Point;
 use super::labels::spread;
@@ -12,20 +12,26 @@ use crate::units::LengthFormat;
 pub(super) const TEXT: f64 = 3.6;
 /// Least distance between two figures of a row.
 const PITCH: f64 = 4.5;
-const BEND: f64 = 3.0;
+const BEND: f64 = 3.4;
+/// From one bar to the next.
+const STEP: f64 = 2.6;
 
-/// A row of running distances.
+/// From a datum to the lines that are measured from it.
+#[derive(Debug, Clone)]
+pub(super) struct Bar {
+    pub(super) ends: (Point, Point),
+    /// The datum.
+    pub(super) origin: Point,
+    /// The lines.
+    pub(super) ticks: Vec<Point>,
+}
+
+/// The dimensions of one side: a bar for each datum, and one row of figures.
 #[derive(Debug, Clone)]
 pub(super) struct Row {
-    /// From the datum to the farthest line.
-    pub(super) bar: (Point, Point),
-    /// Square to the bar, from what is struck through the bar, and on to the figure.
+    pub(super) bars: Vec<Bar>,
+    /// From what is struck square through the bars, and on to the figure.
     pub(super) witnesses: Vec<[Point; 4]>,
-    /// Where the datum lies on the bar.
-    pub(super) origin: Point,
-    /// Where the bar meets the struck lines.
-    pub(super) ticks: Vec<Point>,
-    /// The figures: where each starts, its text, and the degrees that it is turned, counter-clockwise, with whether it ends there instead.
     pub(super) figures: Vec<Figure>,
 }
 
@@ -34,98 +40,95 @@ pub(super) struct Row {
 pub(super) struct Figure {
     pub(super) at: Point,
     pub(super) text: String,
+    /// Degrees by which it is turned, counter-clockwise.
     pub(super) turned: f64,
+    /// Whether it ends at its point, rather than starting there.
     pub(super) ends_here: bool,
     /// Its long edges, for keeping clear of it.
     pub(super) edges: [(Point, Point); 2],
 }
 
-/// A line on its axis.
-struct OnAxis {
-    start: f64,
-    at: f64,
-    text: String,
+/// The lines that are measured from one datum.
+struct Group<'a> {
+    datum: &'a Datum,
+    origin: f64,
+    lines: Vec<f64>,
 }
 
-/// The rows of one side, from `base` outward (`outward` 1) or inward (-1); what is struck lies at height `struck`. The letter of each line comes with it.
-pub(super) fn rows(
+/// The dimensions of one side, from `base` outward (`outward` 1) or inward (-1); what is struck lies at height `struck`. The letter of each line comes
+/// with it.
+pub(super) fn row(
     lines: &[(String, &LayoutLine)],
     axis: &Axis,
     scale: f64,
     format: LengthFormat,
     (outward, base, struck): (f64, f64, f64),
-) -> Result<Vec<Row>, Error> {
-    let mut groups: Vec<(Datum, Vec<OnAxis>)> = Vec::new();
+) -> Result<Option<Row>, Error> {
+    let mut groups: Vec<Group<'_>> = Vec::new();
+    let mut stations: Vec<(f64, String)> = Vec::new();
     for (letter, line) in lines {
-        let up = axis.place(line.from_line, scale);
+        let at = axis.place(line.from_line, scale);
         // Down from a top edge, up from anything else.
         let way = if line.datum == Datum::TrimTopEdge { 1.0 } else { -1.0 };
-        let start = up + way * axis.place(line.from_datum, scale);
+        let origin = at + way * axis.place(line.from_datum, scale);
+        match groups.iter_mut().find(|g| *g.datum == line.datum && (g.origin - origin).abs() < 0.05) {
+            Some(group) => group.lines.push(at),
+            None => groups.push(Group { datum: &line.datum, origin, lines: vec![at] }),
+        }
         let size = if line.from_datum.is_negative() { (-line.from_datum).length()? } else { line.from_datum };
-        let on_axis = OnAxis { start, at: up, text: format!("{letter}  {}", format.text(size)?.as_str()) };
-        match groups.iter_mut().find(|(d, g)| *d == line.datum && g.first().is_some_and(|f| (f.start - start).abs() < 0.05)) {
-            Some((_, group)) => group.push(on_axis),
-            None => groups.push((line.datum.clone(), vec![on_axis])),
+        stations.push((at, format!("{letter}  {}{}", format.text(size)?.as_str(), from(&line.datum, lines))));
+    }
+    for group in &groups {
+        // A datum that is no line of its own says what it is.
+        let is_line = lines.iter().any(|(_, l)| (axis.place(l.from_line, scale) - group.origin).abs() < 0.05);
+        if *group.datum == Datum::JunctionLine || !is_line {
+            stations.push((group.origin, if *group.datum == Datum::JunctionLine { "0".to_owned() } else { group.datum.to_string() }));
         }
     }
-    let mut out = Vec::with_capacity(groups.len());
-    let mut height = base;
-    for (datum, mut group) in groups {
-        group.sort_by(|x, y| x.at.total_cmp(&y.at));
-        let origin = group.first().map_or(0.0, |g| g.start);
-        let zero = match &datum {
-            Datum::JunctionLine => "0".to_owned(),
-            Datum::TrimLowerEdge => "0 lower edge".to_owned(),
-            Datum::TrimTopEdge => "0 top edge".to_owned(),
-            Datum::Line(name) => match lines.iter().find(|(_, l)| l.name == *name) {
-                Some((letter, _)) => format!("0 at {letter}"),
-                None => format!("0 at {name}"),
-            },
-        };
-        let mut stations: Vec<(f64, String)> = group.iter().map(|g| (g.at, g.text.clone())).collect();
-        stations.push((origin, zero));
-        stations.sort_by(|x, y| x.0.total_cmp(&y.0));
-        let row = row(&stations, origin, axis, (outward, height, struck));
-        let longest = stations.iter().map(|(_, text)| narrow_width(text, TEXT)).fold(0.0, f64::max);
-        height += outward * (BEND + longest + 4.5);
-        out.push(row);
+    if stations.is_empty() {
+        return Ok(None);
     }
-    Ok(out)
+    stations.sort_by(|x, y| x.0.total_cmp(&y.0));
+    let mut height = base;
+    let mut bars = Vec::with_capacity(groups.len());
+    for group in &groups {
+        let (low, high) = group.lines.iter().fold((group.origin, group.origin), |(l, h), a| (l.min(*a), h.max(*a)));
+        let ticks = group.lines.iter().map(|a| axis.at(*a, height)).collect();
+        bars.push(Bar { ends: (axis.at(low, height), axis.at(high, height)), origin: axis.at(group.origin, height), ticks });
+        height += outward * STEP;
+    }
+    let (witnesses, figures) = figures(&stations, axis, (outward, height - outward * STEP, struck));
+    Ok(Some(Row { bars, witnesses, figures }))
 }
 
-fn row(stations: &[(f64, String)], origin: f64, axis: &Axis, (outward, height, struck): (f64, f64, f64)) -> Row {
+/// What a figure says of its datum; of the junction line nothing, which is the rule.
+fn from(datum: &Datum, lines: &[(String, &LayoutLine)]) -> String {
+    match datum {
+        Datum::JunctionLine => String::new(),
+        Datum::TrimLowerEdge | Datum::TrimTopEdge => " from edge".to_owned(),
+        Datum::Line(name) => match lines.iter().find(|(_, l)| l.name == *name) {
+            Some((letter, _)) => format!(" from {letter}"),
+            None => format!(" from {name}"),
+        },
+    }
+}
+
+fn figures(stations: &[(f64, String)], axis: &Axis, (outward, height, struck): (f64, f64, f64)) -> (Vec<[Point; 4]>, Vec<Figure>) {
     let places: Vec<f64> = stations.iter().map(|(a, _)| *a).collect();
-    let spread = spread(&places, PITCH);
-    let (low, high) = places.iter().fold((origin, origin), |(l, h), a| (l.min(*a), h.max(*a)));
     // Figures read from below or from the right.
-    let heading = axis.heading + outward * 90.0;
-    let flips = !(-89.9..=90.1).contains(&wrapped(heading));
-    let turned = if flips { wrapped(heading + 180.0) } else { wrapped(heading) };
+    let heading = wrapped(axis.heading + outward * 90.0);
+    let flips = !(-89.9..=90.1).contains(&heading);
+    let turned = if flips { wrapped(heading + 180.0) } else { heading };
     let mut witnesses = Vec::with_capacity(stations.len());
     let mut figures = Vec::with_capacity(stations.len());
-    for ((a, text), to) in stations.iter().zip(&spread) {
-        let foot = axis.at(*a, struck);
-        let bend = axis.at(*a, height + outward * 0.8);
-        let start = axis.at(*to, height + outward * BEND);
-        witnesses.push([foot, axis.at(*a, height), bend, start]);
-        let edge = |across: f64| {
-            (axis.at(to + across, height + outward * (BEND + 0.4)), axis.at(to + across, height + outward * (BEND + 0.4 + narrow_width(text, TEXT))))
-        };
-        figures.push(Figure {
-            at: axis.at(*to, height + outward * (BEND + 0.6)),
-            text: text.clone(),
-            turned,
-            ends_here: flips,
-            edges: [edge(-TEXT / 2.0), edge(TEXT / 2.0)],
-        });
+    for ((a, text), to) in stations.iter().zip(spread(&places, PITCH)) {
+        let start = height + outward * BEND;
+        witnesses.push([axis.at(*a, struck), axis.at(*a, height), axis.at(*a, height + outward * 0.8), axis.at(to, start)]);
+        let edge = |across: f64| (axis.at(to + across, start + outward * 0.4), axis.at(to + across, start + outward * (0.4 + narrow_width(text, TEXT))));
+        let edges = [edge(-TEXT / 2.0), edge(TEXT / 2.0)];
+        figures.push(Figure { at: axis.at(to, start + outward * 0.6), text: text.clone(), turned, ends_here: flips, edges });
     }
-    Row {
-        bar: (axis.at(low, height), axis.at(high, height)),
-        witnesses,
-        origin: axis.at(origin, height),
-        ticks: places.iter().filter(|a| (**a - origin).abs() > 0.01).map(|a| axis.at(*a, height)).collect(),
-        figures,
-    }
+    (witnesses, figures)
 }
 
 /// Degrees between -180 and 180.

@@ -203,7 +203,7 @@ impl Asked<'_> {
             let lines = self.lines_of(p.side);
             let top = scene.panels.iter().find(|q| q.side == p.side).map_or(0.0, |q| q.top);
             let place = if self.over() { (1.0, scene.top_over(&p.axis, p.far) + 3.5, top) } else { (-1.0, -DECK - 4.0, 0.0) };
-            scene.rows.extend(section_dims::rows(&lines, &p.axis, scale, self.format, place)?);
+            scene.rows.extend(section_dims::row(&lines, &p.axis, scale, self.format, place)?);
         }
         if let (Other::Wall | Other::Fascia { .. }, Some(axis)) = (self.other, &self.axes.second) {
             let lines = self.lines_of(Side::Second);
@@ -211,7 +211,7 @@ impl Asked<'_> {
                 Other::Wall => (-1.0, -section_ground::WALL - 4.0, 0.0),
                 _ => (1.0, scene.top_over(axis, 400.0) + 3.5, 0.0),
             };
-            scene.rows.extend(section_dims::rows(&lines, axis, scale, self.format, place)?);
+            scene.rows.extend(section_dims::row(&lines, axis, scale, self.format, place)?);
         }
         Ok(())
     }
@@ -288,7 +288,7 @@ impl Scene {
         figure.chords.extend(self.metal.iter().flat_map(|m| ring_chords(&m.outline)));
         figure.chords.extend(self.marks.iter().flat_map(Mark::chords));
         for row in &self.rows {
-            figure.words.push(row.bar);
+            figure.words.extend(row.bars.iter().map(|b| b.ends));
             figure.chords.extend(row.witnesses.iter().flat_map(|w| w.iter().copied().zip(w.iter().copied().skip(1))));
             figure.words.extend(row.figures.iter().flat_map(|f| f.edges));
         }

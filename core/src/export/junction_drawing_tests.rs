@@ -1,0 +1,340 @@
+use super::fold::Point;
+use super::junction_samples::{self, Sample};
+use super::section_axis::{Axes, on_paper};
+use super::section_marks::Mark;
+use super::section_metal::{Piece, heights};
+use super::section_scene::Scene;
+use super::*;
+use crate::error::ErrorKind;
+use crate::junction::{Along, Bites, Datum, JunctionTrim, LayoutLine, Levels, Side, Solved};
+use crate::num;
+use crate::units::{Angle, Length, LengthFormat};
+use proptest::prelude::*;
+
+fn format() -> LengthFormat {
+    LengthFormat::parse("in/16").unwrap()
+}
+
+fn drawing(sample: &Sample) -> JunctionDrawing<'_> {
+    JunctionDrawing::new(sample.name, &sample.solved, sample.first, sample.other, format()).unwrap()
+}
+
+/// Every sample with its scene and its millimetres of paper a millimetre.
+fn scenes(samples: &[Sample]) -> impl Iterator<Item = (&Sample, Scene, f64)> {
+    samples.iter().map(|s| {
+        let (scene, n) = drawing(s).scene().unwrap();
+        (s, scene, 1.0 / n)
+    })
+}
+
+/// From a point to the nearest of a segment.
+fn distance(p: Point, a: Point, b: Point) -> f64 {
+    let (x, y) = (b.0 - a.0, b.1 - a.1);
+    let square = x * x + y * y;
+    let t = if square > 0.0 { (((p.0 - a.0) * x + (p.1 - a.1) * y) / square).clamp(0.0, 1.0) } else { 0.0 };
+    num::hypot(a.0 + x * t - p.0, a.1 + y * t - p.1)
+}
+
+/// The names of the elements are opened and closed in turn, and text holds no bare mark.
+fn is_well_formed(xml: &str) -> bool {
+    let mut open: Vec<&str> = Vec::new();
+    let mut rest = xml.strip_prefix("<?xml version=\"1.0\" encoding=\"UTF-8\"?>").unwrap();
+    while let Some(start) = rest.find('<') {
+        if rest[..start].contains('>') {
+            return false;
+        }
+        let end = start + rest[start..].find('>').unwrap();
+        let tag = &rest[start + 1..end];
+        if tag.matches('"').count() % 2 != 0 {
+            return false;
+        }
+        if let Some(name) = tag.strip_prefix('/') {
+            if open.pop() != Some(name) {
+                return false;
+            }
+        } else if !tag.ends_with('/') {
+            open.push(tag.split(' ').next().unwrap());
+        }
+        rest = &rest[end + 1..];
+    }
+    open.is_empty() && rest.trim().is_empty()
+}
+
+#[test]
+fn every_kind_is_drawn_well_formed_and_the_same_again() {
+    for sample in &junction_samples::all().unwrap() {
+        let svg = drawing(sample).svg().unwrap();
+        assert!(is_well_formed(&svg), "{}", sample.name);
+        assert_eq!(svg, drawing(sample).svg().unwrap());
+        for word in ["NaN", "inf", "-0.000"] {
+            assert!(!svg.contains(word), "{}: {word}", sample.name);
+        }
+    }
+}
+
+#[test]
+fn every_trim_corner_lies_on_its_metal_and_in_the_figure() {
+    let samples = junction_samples::all().unwrap();
+    for (sample, scene, scale) in scenes(&samples) {
+        for (i, trim) in sample.solved.trims.iter().enumerate() {
+            let metal = scene.metal.iter().find(|m| m.piece == Piece::Trim(i)).unwrap();
+            for corner in &trim.corners {
+                let p = on_paper(*corner, scale);
+                let ring = metal.outline.iter().zip(metal.outline.iter().cycle().skip(1));
+                let off = ring.map(|(a, b)| distance(p, *a, *b)).fold(f64::INFINITY, f64::min);
+                // Opened hems, receiver folds and sheets drawn apart each give a sheet's drawn thickness or two.
+                assert!(off < 1.6, "{}, {}: {off} mm", sample.name, trim.name);
+                assert!(scene.area.low.0 <= p.0 && p.0 <= scene.area.high.0 && scene.area.low.1 <= p.1 && p.1 <= scene.area.high.1, "{}", sample.name);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_plain_trim_lies_where_the_section_says() {
+    // Without a hem or a neighbour, opened bends leave the corners of the middle line in place: the lower face is half the extra thickness away.
+    let samples = junction_samples::all().unwrap();
+    let (sample, scene, scale) = scenes(&samples).find(|(s, ..)| s.name == "rake").unwrap();
+    let at = sample.solved.trims.iter().position(|t| t.name == "rake Z").unwrap();
+    let metal = scene.metal.iter().find(|m| m.piece == Piece::Trim(at)).unwrap();
+    for corner in &sample.solved.trims[at].corners {
+        let p = on_paper(*corner, scale);
+        let ring = metal.outline.iter().zip(metal.outline.iter().cycle().skip(1));
+        assert!(ring.map(|(a, b)| distance(p, *a, *b)).fold(f64::INFINITY, f64::min) < 0.5);
+    }
+}
+
+#[test]
+fn bars_are_as_long_as_their_figures_say() {
+    let samples = junction_samples::all().unwrap();
+    for (sample, scene, scale) in scenes(&samples) {
+        let mut drawn: Vec<f64> =
+            scene.rows.iter().flat_map(|r| &r.bars).flat_map(|b| b.ticks.iter().map(|t| num::hypot(t.0 - b.origin.0, t.1 - b.origin.1) / scale)).collect();
+        let mut said: Vec<f64> = sample.solved.lines.iter().map(|l| l.from_datum.mm().abs()).collect();
+        drawn.sort_by(f64::total_cmp);
+        said.sort_by(f64::total_cmp);
+        assert_eq!(drawn.len(), said.len(), "{}", sample.name);
+        for (d, s) in drawn.iter().zip(&said) {
+            assert!((d - s).abs() < 1e-6, "{}: {d} {s}", sample.name);
+        }
+        // A line measured from another starts where that one was struck.
+        let texts: Vec<&str> = scene.rows.iter().flat_map(|r| &r.figures).map(|f| f.text.as_str()).collect();
+        for (key, line) in drawing(sample).lines().iter().zip(&sample.solved.lines) {
+            let from = match &line.datum {
+                Datum::JunctionLine => "",
+                Datum::TrimLowerEdge | Datum::TrimTopEdge => " from edge",
+                Datum::Line(_) => " from ",
+            };
+            let text = texts.iter().find(|t| t.starts_with(&format!("{}  ", key.mark))).unwrap();
+            assert!(text.contains(from), "{}: {text}", sample.name);
+        }
+    }
+}
+
+#[test]
+fn every_part_has_its_balloon_and_nothing_lies_on_anything() {
+    let samples = junction_samples::all().unwrap();
+    for (sample, scene, _) in scenes(&samples) {
+        for part in drawing(sample).parts() {
+            assert!(scene.balloons.iter().any(|b| b.text == part.mark), "{}: {}", sample.name, part.text);
+        }
+        let all: Vec<_> = scene.balloons.iter().chain(&scene.labels).collect();
+        let figures: Vec<_> = scene.rows.iter().flat_map(|r| &r.figures).collect();
+        for (i, a) in all.iter().enumerate() {
+            for b in &all[..i] {
+                assert!(!a.area.meets(&b.area), "{}: {} on {}", sample.name, a.text, b.text);
+            }
+            for f in &figures {
+                assert!(f.edges.iter().all(|(p, q)| !a.area.is_hit_by(*p, *q)), "{}: {} on {}", sample.name, a.text, f.text);
+            }
+            for metal in &scene.metal {
+                let mut ring = metal.outline.iter().zip(metal.outline.iter().cycle().skip(1));
+                assert!(ring.all(|(p, q)| !a.area.is_hit_by(*p, *q)), "{}: {} on metal", sample.name, a.text);
+            }
+        }
+        // Figures of one row keep their distance.
+        for row in &scene.rows {
+            for (i, f) in row.figures.iter().enumerate() {
+                for g in &row.figures[..i] {
+                    assert!(num::hypot(f.at.0 - g.at.0, f.at.1 - g.at.1) > 4.4, "{}: {} on {}", sample.name, f.text, g.text);
+                }
+            }
+        }
+    }
+}
+
+#[test]
+fn screws_of_closures_go_through_the_panel_and_its_deck() {
+    let samples = junction_samples::all().unwrap();
+    let mut seen = 0;
+    for (sample, scene, scale) in scenes(&samples) {
+        let axes = Axes::of(&sample.solved, &sample.first, &sample.other).unwrap();
+        for line in sample.solved.along.iter().filter(|l| l.name == "closure screws") {
+            let axis = axes.side(line.side);
+            let panel = scene.panels.iter().find(|p| p.side == line.side).unwrap();
+            let a = axis.place(line.from_line, scale);
+            // They lie on the panel, and so on its side of the line.
+            assert!(a * axis.panels > panel.end * axis.panels && a * axis.panels < panel.far * axis.panels, "{}", sample.name);
+            let on_axis = |p: Point| (axis.of(p).0 - a).abs() < 1e-6;
+            let screw = scene.marks.iter().any(|m| match m {
+                Mark::Fastener { head, point, rivet: false } => on_axis(*head) && axis.of(*head).1 > panel.top && axis.of(*point).1 < 0.0,
+                _ => false,
+            });
+            assert!(screw, "{}", sample.name);
+            seen += 1;
+        }
+    }
+    assert!(seen >= 10, "{seen}");
+}
+
+#[test]
+fn folds_are_drawn_about_what_they_hook() {
+    let samples = junction_samples::all().unwrap();
+    let mut seen = 0;
+    for (sample, scene, scale) in scenes(&samples) {
+        let axes = Axes::of(&sample.solved, &sample.first, &sample.other).unwrap();
+        for panel in &scene.panels {
+            let end = sample.solved.end(panel.side).unwrap();
+            if !end.fold.is_positive() {
+                continue;
+            }
+            let axis = axes.side(panel.side);
+            let a = panel.end + axis.panels * end.fold.mm() * scale * 0.7;
+            let fold = axis.of(*panel.pan.last().unwrap()).1;
+            let hooked = scene.metal.iter().flat_map(|m| heights(&m.outline, axis, a)).any(|(low, high)| low > fold && high < panel.top);
+            assert!(hooked, "{}: nothing lies in the fold", sample.name);
+            seen += 1;
+        }
+    }
+    assert!(seen >= 7, "{seen}");
+}
+
+#[test]
+fn text_cannot_break_the_drawing() {
+    let mut sample = junction_samples::all().unwrap().remove(0);
+    sample.solved.trims[0].name = "<b>&\"".into();
+    sample.solved.lines[0].name = "</text>".into();
+    let drawing = JunctionDrawing::new("<script>&", &sample.solved, sample.first, sample.other, format()).unwrap();
+    let svg = drawing.svg().unwrap();
+    assert!(is_well_formed(&svg));
+    assert!(svg.contains("&lt;script&gt;&amp;") && svg.contains(">&lt;b&gt;&amp;&quot;</text>") && svg.contains(">&lt;/text&gt;</text>"));
+    // A sheet has the title and the lines itself.
+    let for_sheet = drawing.for_sheet().svg().unwrap();
+    assert!(!for_sheet.contains(">&lt;script&gt;&amp;</text>") && !for_sheet.contains("&lt;/text&gt;"));
+}
+
+#[test]
+fn what_cannot_be_drawn_is_refused_by_name() {
+    let sample = junction_samples::all().unwrap().remove(0);
+    let plane = |degrees: f64| SectionPlane { rise: Angle::degrees_from(degrees).unwrap(), levels: Levels::default() };
+    let refused = |first: SectionPlane, other: Other| {
+        let e = JunctionDrawing::new("x", &sample.solved, first, other, format()).unwrap_err();
+        (e.kind(), e.path().to_owned())
+    };
+    assert_eq!(refused(plane(90.0), Other::Wall), (ErrorKind::OutOfRange, "first.rise".to_owned()));
+    assert_eq!(refused(plane(0.0), Other::Plane(plane(-91.0))), (ErrorKind::OutOfRange, "second.rise".to_owned()));
+    assert_eq!(refused(plane(0.0), Other::Fascia { fall: Angle::ZERO }), (ErrorKind::OutOfRange, "other.fall".to_owned()));
+    assert_eq!(refused(plane(-10.0), Other::Nothing), (ErrorKind::Conflict, "other".to_owned()));
+    let sunk = SectionPlane { levels: Levels { tape: Length::inches(-1), ..Levels::default() }, ..plane(1.0) };
+    assert_eq!(refused(sunk, Other::Wall).1, "first.levels.tape");
+
+    let whole = || JunctionDrawing::new("x", &sample.solved, sample.first, sample.other, format()).unwrap();
+    assert_eq!(whole().figure(Length::ZERO, Length::inches(4)).unwrap_err().path(), "width");
+    assert_eq!(whole().figure(Length::inches(4), Length::inches(-4)).unwrap_err().path(), "height");
+
+    let mut short = sample.solved.clone();
+    short.trims[1].corners.truncate(1);
+    let e = JunctionDrawing::new("x", &short, sample.first, sample.other, format()).unwrap().svg().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Missing, "solved.trims[1]"));
+    let first = short.trims[1].corners[0];
+    short.trims[1].corners.push(first);
+    let e = JunctionDrawing::new("x", &short, sample.first, sample.other, format()).unwrap().svg().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "solved.trims[1]"));
+}
+
+#[test]
+fn a_junction_of_nothing_is_a_plane_and_its_line() {
+    let plane = SectionPlane { rise: Angle::degrees_from(20.0).unwrap(), levels: Levels::default() };
+    let svg = JunctionDrawing::new("x", &Solved::default(), plane, Other::Nothing, LengthFormat::EXACT).unwrap().svg().unwrap();
+    // In metric the slope is said in degrees.
+    assert!(is_well_formed(&svg) && svg.contains("junction line") && svg.contains(">20\u{b0}</text>"));
+}
+
+#[test]
+fn letters_leave_out_what_reads_as_a_figure() {
+    let line = |i: usize| LayoutLine {
+        name: format!("line {i}").into(),
+        side: Side::First,
+        datum: Datum::JunctionLine,
+        from_datum: Length::inches(1),
+        from_line: Length::inches(1),
+    };
+    let solved = Solved { lines: (0..26).map(line).collect(), ..Solved::default() };
+    let plane = SectionPlane { rise: Angle::degrees_from(-20.0).unwrap(), levels: Levels::default() };
+    let drawing = JunctionDrawing::new("x", &solved, plane, Other::Nothing, format()).unwrap();
+    let marks: Vec<String> = drawing.lines().into_iter().map(|k| k.mark).collect();
+    assert!(!marks.iter().any(|m| m.contains(['I', 'O'])));
+    assert_eq!((marks[8].as_str(), marks[23].as_str(), marks[24].as_str()), ("J", "Z", "A1"));
+    assert_eq!(marks.iter().collect::<std::collections::BTreeSet<_>>().len(), 26);
+}
+
+/// The samples turned the other way round: x becomes -x.
+fn mirrored(solved: &Solved) -> Solved {
+    let other = |side: Side| if side == Side::First { Side::Second } else { Side::First };
+    let mut out = solved.clone();
+    out.ends.iter_mut().for_each(|e| e.side = other(e.side));
+    out.along.iter_mut().for_each(|a| a.side = other(a.side));
+    out.lines.iter_mut().for_each(|l| l.side = other(l.side));
+    let flip = |trim: &JunctionTrim| {
+        let corners = trim.corners.iter().rev().map(|c| crate::junction::SectionPoint { x: Length::from_pm(-c.x.pm()), z: c.z }).collect();
+        JunctionTrim { profile: trim.profile.reversed(), corners, name: trim.name.clone() }
+    };
+    out.trims = solved.trims.iter().map(flip).collect();
+    out
+}
+
+#[test]
+fn a_mirrored_junction_is_drawn_mirrored() {
+    for sample in junction_samples::all().unwrap() {
+        let Other::Plane(second) = sample.other else { continue };
+        let turned = |p: SectionPlane| SectionPlane { rise: Angle::degrees_from(-p.rise.degrees()).unwrap(), ..p };
+        let other = mirrored(&sample.solved);
+        let one = drawing(&sample).figure(Length::feet(3), Length::feet(3)).unwrap().scene().unwrap().0;
+        let two = JunctionDrawing::new("x", &other, turned(second), Other::Plane(turned(sample.first)), format()).unwrap();
+        let two = two.figure(Length::feet(3), Length::feet(3)).unwrap().scene().unwrap().0;
+        let mut places: Vec<(f64, f64)> = one.marks.iter().map(|m| m.handle()).map(|p| (-p.0, p.1)).collect();
+        let mut mirror: Vec<(f64, f64)> = two.marks.iter().map(|m| m.handle()).collect();
+        let order = |a: &(f64, f64), b: &(f64, f64)| (a.0 + 1e-3 * a.1).total_cmp(&(b.0 + 1e-3 * b.1));
+        places.sort_by(order);
+        mirror.sort_by(order);
+        for (p, q) in places.iter().zip(&mirror) {
+            assert!((p.0 - q.0).abs() < 0.02 && (p.1 - q.1).abs() < 0.02, "{}: {p:?} {q:?}", sample.name);
+        }
+        assert_eq!(places.len(), mirror.len());
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {
+        let samples = junction_samples::all().unwrap();
+        let sample = &samples[at % samples.len()];
+        let mm = |n: u32| Length::micrometres(i32::try_from(n).unwrap() * 1000);
+        let svg = drawing(sample).figure(mm(width), mm(height)).unwrap().svg().unwrap();
+        prop_assert!(is_well_formed(&svg));
+        prop_assert!(!svg.contains("NaN"));
+    }
+}
+
+#[test]
+fn fasteners_are_told_apart() {
+    let samples = junction_samples::all().unwrap();
+    for (sample, scene, _) in scenes(&samples) {
+        let count = |rivet: bool| scene.marks.iter().filter(|m| matches!(m, Mark::Fastener { rivet: r, .. } if *r == rivet)).count();
+        let asked =
+            |trim: bool| sample.solved.along.iter().filter(|l| matches!(l.what, Along::Fasteners { bites, .. } if (bites == Bites::Trim) == trim)).count();
+        assert_eq!((count(true), count(false)), (asked(true), asked(false)), "{}", sample.name);
+    }
+}

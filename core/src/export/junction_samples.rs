@@ -1,0 +1,339 @@
+//! Sections of every kind of junction, for drawings of them.
+
+use crate::closure::Face;
+use crate::error::Error;
+use crate::export::{Other, SectionPlane};
+use crate::junction::{
+    BeadSize, Bending, Bites, ContinuousCleat, Counterflashing, CricketRule, CurbBack, CurbBackDetail, DeckFlange, DripEdge, DripFace, DripHem, Eave,
+    EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, Levels,
+    OffsetCleat, PanelEdge, PanelSide, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide,
+    Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, Solved, SplashRib, TopClosure, TopEdge, TopEnd, TrimSheet, Valley, ValleyDetail, ValleyHook,
+    ValleySide, WallCover, WallLeg, WallRule,
+};
+use crate::pitch::{Corner, Pitch, SlopeRule};
+use crate::practice::{self, junction as jp, panel as pp};
+use crate::record::{Calculation, Source};
+use crate::trim::{BendRule, NeutralFactor};
+use crate::units::{Angle, Length};
+
+/// A junction to be drawn.
+pub(super) struct Sample {
+    pub(super) name: &'static str,
+    pub(super) solved: Solved,
+    pub(super) first: SectionPlane,
+    pub(super) other: Other,
+}
+
+const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+
+fn inch(text: &str) -> Result<Length, Error> {
+    Length::parse(&format!("{text}\""))
+}
+
+fn row() -> FastenerRow {
+    FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice }
+}
+
+fn levels() -> Result<Levels, Error> {
+    Ok(Levels { underlayment: Length::mils(40), pan: Length::mils(24), seam_height: inch("1 3/4")?, tape: inch("1/16")?, ..Levels::default() })
+}
+
+fn roof(pitch: &str) -> Result<RoofSide, Error> {
+    Ok(RoofSide { pitch: Pitch::parse(pitch)?, levels: levels()? })
+}
+
+fn plane(rise: f64) -> Result<SectionPlane, Error> {
+    Ok(SectionPlane { rise: Angle::degrees_from(rise)?, levels: levels()? })
+}
+
+fn face(depth: &str) -> Result<DripFace, Error> {
+    Ok(DripFace {
+        depth: inch(depth)?,
+        kick: Angle::degrees_from(40.0)?,
+        clears: inch("5/8")?,
+        hem: DripHem::Hooked(ContinuousCleat {
+            sheet: TrimSheet { thickness: Length::mils(28), inside_radius: Length::mils(28) },
+            height: inch("2")?,
+            fasteners_above_bend: inch("1")?,
+            fasteners: row(),
+            hem: jp::EDGE_HEM,
+            hem_gap: (Length::mils(28) + jp::HOOKED_HEM_ROOM).length()?,
+            short_of_fold: inch("1/16")?,
+            engagement: inch("3/8")?,
+        }),
+    })
+}
+
+fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
+    Ok(TopEnd {
+        flange: inch(flange)?,
+        drip: DripEdge { leg: inch("3/4")?, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
+        closure: TopClosure {
+            set_back: practice::closure::SET_BACK,
+            face: Face::LeadingEdge,
+            lower_flange: inch("2 1/2")?,
+            top_flange: inch("1 1/8")?,
+            tape_width: inch("7/8")?,
+            tape_beneath: inch("1/16")?,
+            panel_margin: inch("1/2")?,
+        },
+        bites: Bites::Structure,
+        screws: row(),
+        rivets: None,
+        hollow_seams: false,
+        cap_tape_width: inch("7/8")?,
+        hold_back: inch(hold_back)?,
+        clearance: inch("1/4")?,
+        turn_up: pp::TURN_UP,
+        field_trim: Length::ZERO,
+    })
+}
+
+fn riveted(flange: &str) -> Result<TopEnd, Error> {
+    let mut end = top_end(flange, "2")?;
+    end.closure = TopClosure { face: Face::Web, set_back: inch("1")?, top_flange: inch("1")?, lower_flange: inch("1 1/4")?, ..end.closure };
+    Ok(TopEnd { rivets: Some(row()), ..end })
+}
+
+fn offset_cleat() -> Result<OffsetCleat, Error> {
+    Ok(OffsetCleat {
+        sheet: SHEET,
+        width: jp::CLEAT_WIDTH,
+        tongue: inch("1 1/4")?,
+        rise: inch("1/4")?,
+        tape_width: inch("1 1/2")?,
+        tape: inch("1/16")?,
+        screws_below_tape_edge: jp::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+        screws: row(),
+        gap: inch("1/4")?,
+        fold: pp::END_FOLD,
+        least_engagement: inch("3/8")?,
+    })
+}
+
+fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
+    let cover = if is_let_in {
+        WallCover::Reglet(Counterflashing {
+            tongue: inch("2")?,
+            rule: WallRule::UFGS_INTO_WALL,
+            above_leg: inch("1")?,
+            face: inch("5")?,
+            least_lap: jp::COUNTERFLASHING_LAP_LEAST,
+            hem: jp::EDGE_HEM,
+            bead_width: inch("1/4")?,
+            bead_depth: inch("1/4")?,
+        })
+    } else {
+        WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("1")? }
+    };
+    Ok(WallLeg {
+        leg: inch("10")?,
+        stands_out: inch("1/8")?,
+        upstand: WallRule::UFGS_UPSTAND,
+        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners_below_top: inch("1")?,
+        cover,
+    })
+}
+
+/// One of every kind, and more where a kind has more than one look.
+pub(super) fn all() -> Result<Vec<Sample>, Error> {
+    let mut out = vec![eave()?, rake()?];
+    for (name, first, second) in [("ridge", "6:12", "6:12"), ("ridge of unequal pitches", "3:12", "9:12"), ("ridge of steep pitches", "12:12", "12:12")] {
+        out.push(ridge(name, first, second)?);
+    }
+    out.push(high_side()?);
+    out.extend([hip()?, valley("valley with cleats", true)?, valley("valley with receiver folds", false)?]);
+    out.extend([headwall("headwall behind cladding", "3:12", false)?, headwall("headwall with a reglet", "8:12", true)?]);
+    out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back()?]);
+    out.extend([transition("transition, shallow below", "3:12", "8:12", "1")?, transition("transition, steep below", "10:12", "4:12", "6")?]);
+    Ok(out)
+}
+
+fn rise(pitch: &str) -> Result<f64, Error> {
+    Ok(Pitch::parse(pitch)?.angle().degrees())
+}
+
+fn eave() -> Result<Sample, Error> {
+    let detail = EaveDetail {
+        sheet: SHEET,
+        flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
+        front: EaveFront::Plumb,
+        face: face("4")?,
+        strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
+        panel: EavePanel {
+            overhang: inch("1 1/4")?,
+            gap: inch("1/4")?,
+            fold: pp::END_FOLD,
+            fold_opening: inch("3/16")?,
+            clearance: practice::movement::CLEARANCE,
+            engagement: practice::movement::ENGAGEMENT,
+            fixed: None,
+        },
+        gutter: None,
+    };
+    let solved = Eave { roof: roof("4:12")?, detail }.compute()?;
+    Ok(Sample { name: "eave", solved, first: plane(-rise("4:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+}
+
+fn rake() -> Result<Sample, Error> {
+    let detail = RakeDetail {
+        edge_from_line: inch("1/2")?,
+        turn_up: inch("1 3/4")?,
+        seam_room: inch("1")?,
+        z: RakeZ {
+            sheet: SHEET,
+            from_turned_up_edge: inch("1/8")?,
+            lower_flange: inch("1")?,
+            top_flange: inch("1")?,
+            tape_width: inch("7/8")?,
+            tape: inch("1/16")?,
+            bites: Bites::Panel,
+            screws: row(),
+        },
+        sheet: SHEET,
+        inner: RakeInnerEdge { cover: inch("1/8")?, drop: inch("1")?, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
+        rivets: row(),
+        trim_tape_width: inch("7/8")?,
+        face: face("3")?,
+    };
+    let solved = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail }.compute()?;
+    Ok(Sample { name: "rake", solved, first: plane(0.0)?, other: Other::Fascia { fall: Angle::SQUARE } })
+}
+
+fn ridge(name: &'static str, first: &str, second: &str) -> Result<Sample, Error> {
+    let detail = RidgeDetail { first: riveted("8")?, second: riveted("8")?, sheet: SHEET, vent: RidgeVent::Closed };
+    let solved = Ridge { first: roof(first)?, second: roof(second)?, detail }.compute()?;
+    Ok(Sample { name, solved, first: plane(rise(first)?)?, other: Other::Plane(plane(-rise(second)?)?) })
+}
+
+fn high_side() -> Result<Sample, Error> {
+    let solved = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } }.compute()?;
+    Ok(Sample { name: "high side", solved, first: plane(rise("2:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+}
+
+fn hip() -> Result<Sample, Error> {
+    let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
+    let seen = corner.compute()?;
+    let detail = HipDetail { first: top_end("9", "2")?, second: top_end("9", "2")?, sheet: SHEET };
+    let solved = Hip { corner, first: levels()?, second: levels()?, detail }.compute()?;
+    Ok(Sample { name: "hip", solved, first: plane(seen.first.backing.degrees())?, other: Other::Plane(plane(-seen.second.backing.degrees())?) })
+}
+
+fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
+    let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
+    let seen = corner.compute()?;
+    let hook = if on_cleats {
+        ValleyHook::OffsetCleat {
+            width: jp::CLEAT_WIDTH,
+            tongue: inch("1 1/4")?,
+            tape_width: inch("1 1/2")?,
+            screws_below_tape_edge: jp::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+            screws: row(),
+            least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
+        }
+    } else {
+        ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")? }
+    };
+    let side = ValleySide {
+        leg: inch("12")?,
+        least_leg: jp::VALLEY_LEG_LEAST,
+        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
+        hook,
+        gap: inch("1/4")?,
+        fold: pp::END_FOLD,
+        least_engagement: inch("3/8")?,
+        field_trim: inch("2")?,
+    };
+    let detail = ValleyDetail {
+        sheet: SHEET,
+        bed: inch("1/8")?,
+        open_width: jp::VALLEY_OPEN_WIDTH,
+        least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        rib: on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? }),
+        edge_hem: jp::EDGE_HEM,
+        first: side.clone(),
+        second: side,
+        minimum: SlopeRule::IBC_STANDING_SEAM,
+        bend_rule: BendRule::neutral_axis(NeutralFactor::MIDDLE),
+        girth_limit: None,
+    };
+    let solved = Valley { corner, detail }.compute()?;
+    Ok(Sample { name, solved, first: plane(-seen.first.backing.degrees())?, other: Other::Plane(plane(seen.second.backing.degrees())?) })
+}
+
+fn headwall(name: &'static str, pitch: &str, is_let_in: bool) -> Result<Sample, Error> {
+    let detail = HeadwallDetail { end: top_end("9", "2")?, sheet: SHEET, wall: wall(is_let_in)? };
+    let solved = Headwall { roof: roof(pitch)?, detail }.compute()?;
+    Ok(Sample { name, solved, first: plane(rise(pitch)?)?, other: Other::Wall })
+}
+
+fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
+    let (edge, flange, leg) = if on_z {
+        let flange = SidewallFlange::OnZ {
+            web_from_wall: inch("3")?,
+            foot: inch("2")?,
+            web_to_screws: inch("1")?,
+            tape_width: inch("7/8")?,
+            tape_beneath: inch("1/16")?,
+            bites: Bites::Panel,
+            screws: row(),
+            cover: inch("3/4")?,
+            rivets: row(),
+        };
+        (PanelSide::TurnedUp { height: inch("1 3/4")? }, flange, inch("3/4")?)
+    } else {
+        let flange =
+            SidewallFlange::OnPan { width: inch("5")?, tape_width: inch("1")?, edge_to_fasteners: inch("1/2")?, bites: Bites::Panel, fasteners: row() };
+        (PanelSide::Flat, flange, Length::ZERO)
+    };
+    let detail = SidewallDetail {
+        sheet: SHEET,
+        edge,
+        edge_from_wall: inch("1/2")?,
+        flange,
+        drip: DripEdge { leg, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
+        wall: wall(on_z)?,
+        foot: SidewallFoot::EndsAtEave,
+    };
+    let solved = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail }.compute()?;
+    Ok(Sample { name, solved, first: plane(0.0)?, other: Other::Wall })
+}
+
+fn curb_back() -> Result<Sample, Error> {
+    let detail = CurbBackDetail {
+        sheet: SHEET,
+        wall: WallLeg { cover: WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("2")? }, ..wall(false)? },
+        reach: inch("18")?,
+        top_edge: TopEdge { hem: jp::EDGE_HEM, screws_below: inch("1")?, screws: row() },
+        under_panels: WallRule::UFGS_UNDER_COVERING,
+        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
+        clear_width: inch("6")?,
+        least_clear_width: inch("6")?,
+        seam_cut_back: inch("1 1/4")?,
+        least_to_seams: inch("7")?,
+        cleat: offset_cleat()?,
+        least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
+        cricket: CricketRule::IRC,
+    };
+    let solved = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail }.compute()?;
+    Ok(Sample { name: "back of a curb", solved, first: plane(-rise("4:12")?)?, other: Other::Wall })
+}
+
+fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {
+    let detail = PitchTransitionDetail {
+        sheet: SHEET,
+        end: top_end("14", hold_back)?,
+        seam_bead: Some(BeadSize { width: inch("3/8")?, depth: inch("1/4")? }),
+        packing: Length::ZERO,
+        bending: Bending::Direct,
+        unsupported_limit: inch("24")?,
+        upper_flange: inch("14")?,
+        top_edge: TopEdge { hem: Length::ZERO, screws_below: inch("1")?, screws: row() },
+        cleat: OffsetCleat { gap: Length::ZERO, ..offset_cleat()? },
+        front_below_top: jp::CLEAT_FRONT_BELOW_TOP,
+        head_lap: inch("1")?,
+    };
+    let solved = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail }.compute()?;
+    Ok(Sample { name, solved, first: plane(rise(lower)?)?, other: Other::Plane(plane(rise(upper)?)?) })
+}
