@@ -1,9 +1,13 @@
 //! Where numbers come from: sources, cautions, and the steps of a calculation.
 
 mod caution;
+#[cfg(feature = "serde")]
+mod json;
 mod source;
 mod worksheet;
 
 pub use caution::{Caution, CautionCode};
+#[cfg(feature = "serde")]
+pub(crate) use json::read_json;
 pub use source::{Citation, Seen, Source};
 pub use worksheet::{Calculation, Entry, Off, Recorder, Step, Worksheet};
