@@ -60,5 +60,6 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    files = [str(HERE / name) for name in ("typed.py", "cases.py", "test_units.py", "test_pitch.py", "test_trim.py")]
+    names = ("typed.py", "cases.py", "test_units.py", "test_pitch.py", "test_trim.py", "test_roof.py", "test_layout.py", "test_layout_strips.py")
+    files = [str(HERE / name) for name in names]
     run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)

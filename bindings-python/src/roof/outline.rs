@@ -182,10 +182,11 @@ impl Outline {
     /// The rings as the caller gave them, the outer one first.
     fn given_rings(&self) -> Vec<Vec<Point>> {
         let mut rings: Vec<Vec<Point>> = self.0.rings().map(|ring| ring.iter().copied().map(Point).collect()).collect();
-        for edge in self.0.edges().filter(|e| e.given != e.index) {
-            // A ring that was turned: its edges run the other way, so each ends at the vertex that its given edge leaves.
-            if let Some(vertex) = rings.get_mut(edge.ring).and_then(|ring| ring.get_mut(edge.given)) {
-                *vertex = Point(edge.to);
+        // A ring was turned if its first edge, which leaves the same vertex, is not the first that was given.
+        let turned: Vec<usize> = self.0.edges().filter(|e| e.index == 0 && e.given != 0).map(|e| e.ring).collect();
+        for ring in turned {
+            if let Some(rest) = rings.get_mut(ring).and_then(|points| points.get_mut(1..)) {
+                rest.reverse();
             }
         }
         rings
