@@ -98,7 +98,7 @@ pub(crate) fn unlike<W: Wraps>(obj: &Bound<'_, PyAny>) -> PyErr {
 }
 
 /// The type of an object, with its value if it is a number.
-fn described(obj: &Bound<'_, PyAny>) -> String {
+pub(crate) fn described(obj: &Bound<'_, PyAny>) -> String {
     let name = obj.get_type().name().map_or_else(|_| "an object".to_owned(), |n| n.to_string());
     if (obj.is_instance_of::<PyFloat>() || obj.is_instance_of::<PyInt>())
         && let Ok(text) = obj.repr()

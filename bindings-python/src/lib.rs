@@ -5,7 +5,7 @@
 
 #![forbid(unsafe_code)]
 
-mod document;
+mod by_name;
 mod error;
 mod given;
 mod layout;
@@ -25,6 +25,8 @@ mod units;
 mod _seamwright {
     use pyo3::pymodule;
 
+    #[pymodule_export]
+    use crate::by_name::{_calculation_names, _compute_json, _explain_json};
     #[pymodule_export]
     use crate::error::{_error_kinds, _panic_class, _raise_kind};
 

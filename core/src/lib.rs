@@ -18,6 +18,7 @@ pub mod error;
 #[cfg(feature = "export")]
 pub mod export;
 pub mod fastener;
+pub mod job;
 pub mod junction;
 pub mod layout;
 pub mod metal;

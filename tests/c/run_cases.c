@@ -5,9 +5,14 @@
  * `>` marks an expected output, `~` its absolute tolerance, `!` a case whose print is wrong and which must not match. In values, `%`,
  * `|`, `=` and a new line are written %25, %7C, %3D and %0A. A case that expects `>refused=KIND` must be refused with that kind.
  *
- * Outputs compare as quantities: a length by its picometres, a number by its value and unit, the rest as text.
+ * An operation that is none of those below is a calculation, run by its name: its input is the JSON of the field `{`, and the names of
+ * its outputs are paths into the result, or `worksheet.steps[N]` for what a step of its worksheet gives.
+ *
+ * Outputs compare as quantities: a length by its picometres, a number by its value and unit, a quantity in another unit by what it is in the
+ * unit that the library holds, the rest as text.
  */
 #include "seamwright.h"
+#include "json_at.h"
 #include <float.h>
 #include <math.h>
 #include <stdio.h>
@@ -21,7 +26,7 @@ typedef struct {
     const char *key, *value;
 } field;
 
-typedef enum { A_LENGTH, A_NUMBER, A_TEXT } form;
+typedef enum { A_LENGTH, A_NUMBER, A_TEXT, WRITTEN } form; /* written: text that may be a quantity */
 
 typedef struct {
     const char *key;
@@ -417,6 +422,54 @@ static const struct {
     {"trim.deduction", trim_deduction},
 };
 
+/* Calculations by their names. */
+
+typedef sw_status run_json(const char *, size_t, const char *, size_t, char *, size_t, size_t *, sw_error **);
+
+/* A calculation's JSON, to be freed; asked for with too small a buffer first. */
+static sw_status json_of(test_case *c, run_json *run, const char *json, char **out)
+{
+    size_t needed = 0;
+    sw_status status = run(c->op, strlen(c->op), json, strlen(json), NULL, 0, &needed, &c->error);
+    if (status != SW_OK) return status;
+    *out = malloc(needed);
+    if (!*out) return SW_INTERNAL;
+    return run(c->op, strlen(c->op), json, strlen(json), *out, needed, NULL, &c->error);
+}
+
+static sw_status calculation(test_case *c)
+{
+    static const char STEPS[] = "worksheet.steps[";
+    const char *json = input(c, "{"), *explained;
+    char *result = NULL, *document = NULL, text[TEXT_SIZE];
+    sw_status status = json_of(c, sw_compute_json, json, &result);
+    size_t i;
+    if (status == SW_OK) status = json_of(c, sw_explain_json, json, &document);
+    if (status == SW_OK) {
+        explained = json_field(document, "out", 3);
+        if (!explained || strncmp(explained, result, strlen(result)) != 0) c->broken = "an explanation with another result";
+        for (i = 0; i < c->count; i++) {
+            const char *path = c->fields[i].key, *from = result;
+            bool found;
+            if (c->fields[i].kind != '>') continue;
+            if (strncmp(path, STEPS, sizeof STEPS - 1) == 0) {
+                size_t number = strtoul(path + sizeof STEPS - 1, NULL, 10);
+                from = json_step(json_field(document, "worksheet", 9), &number);
+                found = from && json_at(from, "result", text, sizeof text);
+            } else {
+                found = json_at(from, path, text, sizeof text);
+            }
+            if (found) {
+                put_text(c, path, text);
+                c->outputs[c->output_count - 1].form = WRITTEN;
+            }
+        }
+    }
+    free(result);
+    free(document);
+    return status;
+}
+
 /* Comparison. Each gives whether an output is as expected, and says why not into `why`. */
 
 static bool same_length(const char *expected, const char *tolerance, sw_length got, char *why)
@@ -464,6 +517,49 @@ static bool same_number(const char *expected, const char *tolerance, double got,
     return fabs(e - got) <= t + noise;
 }
 
+/* The unit that each quantity is held in. Temperatures are not among them: `5 K` is one and a difference too. */
+static const struct {
+    int32_t quantity;
+    const char *unit;
+} HELD[] = {
+    {SW_QUANTITY_AREA, "m2"},          {SW_QUANTITY_VOLUME, "m3"},           {SW_QUANTITY_MASS, "kg"},          {SW_QUANTITY_FORCE, "N"},
+    {SW_QUANTITY_PRESSURE, "Pa"},      {SW_QUANTITY_LINE_LOAD, "N/m"},       {SW_QUANTITY_SURFACE_MASS, "kg/m2"}, {SW_QUANTITY_LINE_MASS, "kg/m"},
+    {SW_QUANTITY_DENSITY, "kg/m3"},    {SW_QUANTITY_EXPANSION, "/K"},
+};
+
+static bool same_held(const char *expected, const char *tolerance, const char *got, char *why)
+{
+    size_t i;
+    for (i = 0; i < sizeof HELD / sizeof *HELD; i++) {
+        const char *unit = HELD[i].unit;
+        double e, g, t = 0;
+        if (sw_convert(HELD[i].quantity, expected, strlen(expected), unit, strlen(unit), &e, NULL) != SW_OK) continue;
+        if (sw_convert(HELD[i].quantity, got, strlen(got), unit, strlen(unit), &g, NULL) != SW_OK) continue;
+        if (tolerance && sw_convert(HELD[i].quantity, tolerance, strlen(tolerance), unit, strlen(unit), &t, NULL) != SW_OK) continue;
+        snprintf(why, WHY_SIZE, "expected %s, got %s", expected, got);
+        return fabs(e - g) <= t + 4 * DBL_EPSILON * fmax(fabs(e), fabs(g));
+    }
+    snprintf(why, WHY_SIZE, "expected %s, got %s: not the same, or in units that do not compare", expected, got);
+    return strcmp(expected, got) == 0;
+}
+
+/* Text that may be a length, a number with or without a unit, another quantity, or a word. */
+static bool same_written(const char *expected, const char *tolerance, const char *got, char *why)
+{
+    sw_length length, e;
+    double number, ignored;
+    char *unit;
+    if (sw_length_parse(got, strlen(got), &length, NULL) == SW_OK && sw_length_parse(expected, strlen(expected), &e, NULL) == SW_OK)
+        return same_length(expected, tolerance, length, why);
+    number = strtod(got, &unit);
+    if (unit > got) {
+        if (*unit == ' ') unit++;
+        if (read_number(expected, unit, &ignored) && (!tolerance || read_number(tolerance, unit, &ignored)))
+            return same_number(expected, tolerance, number, unit, why);
+    }
+    return same_held(expected, tolerance, got, why);
+}
+
 static bool same_output(const test_case *c, const field *expected, char *why)
 {
     const char *tolerance = value_of(c, '~', expected->key);
@@ -472,6 +568,7 @@ static bool same_output(const test_case *c, const field *expected, char *why)
         const output *o = &c->outputs[i];
         if (strcmp(o->key, expected->key) != 0) continue;
         if (o->form == A_LENGTH) return same_length(expected->value, tolerance, o->length, why);
+        if (o->form == WRITTEN) return same_written(expected->value, tolerance, o->text, why);
         if (o->form == A_NUMBER) return same_number(expected->value, tolerance, o->number, o->unit, why);
         snprintf(why, WHY_SIZE, "expected %s, got %s", expected->value, o->text);
         return strcmp(expected->value, o->text) == 0;
@@ -607,12 +704,7 @@ int main(int argc, char **argv)
             continue;
         }
         while (op < sizeof OPS / sizeof *OPS && strcmp(OPS[op].op, c.op) != 0) op++;
-        if (op == sizeof OPS / sizeof *OPS) {
-            printf("no operation %s (%s)\n", c.op, c.name);
-            failed++;
-            continue;
-        }
-        match = matches(&c, OPS[op].run(&c));
+        match = matches(&c, op == sizeof OPS / sizeof *OPS ? calculation(&c) : OPS[op].run(&c));
         if (c.broken) {
             printf("%s (%s): the input %s is missing or wrong\n", c.name, c.op, c.broken);
             match = c.deviates;

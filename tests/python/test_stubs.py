@@ -60,6 +60,6 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    names = ("typed.py", "cases.py", "test_units.py", "test_pitch.py", "test_trim.py", "test_roof.py", "test_layout.py", "test_layout_strips.py")
-    files = [str(HERE / name) for name in names]
+    tests = ("job", "layout", "layout_strips", "pitch", "roof", "trim", "units")
+    files = [str(HERE / name) for name in ("typed.py", "cases.py", *(f"test_{test}.py" for test in tests))]
     run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)

@@ -15,7 +15,7 @@ fn every_case_matches_its_source() {
     let mut faults = Vec::new();
     let mut deviating = 0;
     for c in cases() {
-        let differences = match ops::run(&c.op, &c.inputs) {
+        let differences = match ops::run(&c) {
             Ok(got) => compare::differences(&c, &got),
             Err(ops::Fault::Refused(e)) if c.out.get("refused").is_some_and(|kind| kind == e.kind().name()) => Vec::new(),
             Err(fault) => vec![format!("{fault:?}")],

@@ -1,7 +1,7 @@
 //! `seamwright.roof.Roof` and its input.
 
 use super::{Drain, Line, Plane, Point};
-use crate::document::{json_of, objects_of};
+use crate::by_name::Document;
 use crate::error::{Raise, raised};
 use crate::given::Text;
 use crate::names::{hash_written, named};
@@ -36,12 +36,6 @@ impl Hash for RoofInput {
     }
 }
 
-impl RoofInput {
-    fn written(&self) -> PyResult<serde_json::Value> {
-        serde_json::to_value(&self.0).map_err(|e| raised(&Error::new(ErrorKind::Internal, e.to_string())))
-    }
-}
-
 #[pymethods]
 impl RoofInput {
     /// Reads a roof from JSON text.
@@ -53,17 +47,17 @@ impl RoofInput {
     /// Reads a roof from a dict.
     #[staticmethod]
     fn from_dict(mapping: &Bound<'_, PyDict>) -> PyResult<RoofInput> {
-        core_roof::RoofInput::from_json(json_of(mapping)?.as_bytes()).raise().map(RoofInput)
+        core_roof::RoofInput::from_json(mapping.extract::<Document>()?.0.as_bytes()).raise().map(RoofInput)
     }
 
     /// The roof as JSON text, with every quantity in its canonical form.
     fn to_json(&self) -> PyResult<String> {
-        Ok(self.written()?.to_string())
+        serde_json::to_string(&self.0).map_err(|e| raised(&Error::new(ErrorKind::Internal, e.to_string())))
     }
 
     /// The roof as a dict, with every quantity as text in its canonical form.
     fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-        Ok(objects_of(py, &self.written()?)?.cast_into::<PyDict>()?)
+        Ok(py.import("json")?.getattr("loads")?.call1((self.to_json()?,))?.cast_into::<PyDict>()?)
     }
 
     /// The roof with its lines named and measured.

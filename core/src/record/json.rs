@@ -1,20 +1,28 @@
-//! Inputs from JSON, with refusals that name the place in the text.
+//! Values from JSON, with refusals that name the place in the text: one reader for every format.
 
 use crate::error::{Error, ErrorKind};
 use serde::de::DeserializeOwned;
 use serde_path_to_error::{Path, Segment};
 
-/// Reads a value from JSON text of at most `limit` bytes; each refusal has its path in the text.
+/// A value from JSON text of at most so many bytes.
+///
+/// # Errors
+/// [`ErrorKind::TooLarge`] over the limit; [`ErrorKind::Parse`] for text that is not UTF-8; [`ErrorKind::Format`] for what is not JSON, nests too
+/// deeply or is of another kind; [`ErrorKind::Missing`], [`ErrorKind::Unknown`] and [`ErrorKind::Conflict`] for fields, by their path.
 pub(crate) fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Error> {
     if json.len() > limit {
-        let allowed = format!("at most {} MiB", limit >> 20);
-        return Err(Error::new(ErrorKind::TooLarge, "the text is too long").value_of(format_args!("{} bytes", json.len())).accepts(allowed));
+        return Err(Error::new(ErrorKind::TooLarge, "the text is too long")
+            .value_of(format_args!("{} bytes", json.len()))
+            .accepts(format!("at most {limit} bytes")));
     }
     let text = core::str::from_utf8(json).map_err(|e| {
         let start = e.valid_up_to();
+        // What stands before it is text, so that a stretch of it can be shown.
+        let from =
+            core::str::from_utf8(json.get(..start).unwrap_or_default()).map_or(0, |before| if before.len() <= SHOWN { 0 } else { around(before, start).1 });
         Error::new(ErrorKind::Parse, "the text is not UTF-8")
-            .value_of(String::from_utf8_lossy(json))
-            .pointing(start, start + char::REPLACEMENT_CHARACTER.len_utf8())
+            .value_of(String::from_utf8_lossy(json.get(from..json.len().min(start + SHOWN)).unwrap_or_default()))
+            .pointing(start - from, start - from + char::REPLACEMENT_CHARACTER.len_utf8())
             .accepts("JSON in UTF-8")
     })?;
     let mut from = serde_json::Deserializer::from_str(text);
@@ -46,7 +54,12 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     let said = said.rsplit_once(" at line ").map_or(said.as_str(), |(said, _)| said);
     if !fault.is_data() {
         let (start, end) = character(text, fault.line(), fault.column());
-        return Error::new(ErrorKind::Format, format!("not JSON that can be read: {said}")).at(path).value_of(text).pointing(start, end).accepts("JSON");
+        let (shown, from) = around(text, start);
+        return Error::new(ErrorKind::Format, format!("not JSON that can be read: {said}, at line {}", fault.line()))
+            .at(path)
+            .value_of(shown)
+            .pointing(start - from, end - from)
+            .accepts("JSON");
     }
     // What serde's own refusals say has one form each; see `serde::de::Error`. What core's types say stays as it is.
     let (head, accepted) = said.split_once(", expected ").unwrap_or((said, ""));
@@ -66,6 +79,25 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     } else {
         Error::new(ErrorKind::Format, said.to_owned()).at(path)
     }
+}
+
+/// The longest stretch of a text that an error carries, in bytes.
+const SHOWN: usize = 400;
+
+/// The text itself, or of a long one the stretch around a place; and where that stretch starts.
+fn around(text: &str, place: usize) -> (&str, usize) {
+    if text.len() <= SHOWN {
+        return (text, 0);
+    }
+    let boundary = |mut at: usize| {
+        while !text.is_char_boundary(at) {
+            at -= 1;
+        }
+        at
+    };
+    let from = boundary(place.saturating_sub(20));
+    let to = boundary((from + SHOWN).min(text.len()));
+    (text.get(from..to).unwrap_or(text), from)
 }
 
 /// The bytes of the character at a line and a column in bytes, both counted from 1; an empty range at the end of the text.

@@ -3,8 +3,6 @@
 use super::flat::FlatPattern;
 use super::rule::BendRule;
 use crate::error::Error;
-#[cfg(doc)]
-use crate::error::ErrorKind;
 use crate::record::read_json;
 
 /// The longest text that is read, in bytes: 1 MiB.
