@@ -3,7 +3,8 @@
 #[cfg(feature = "serde")]
 mod by_name;
 
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod by_name_tests;
 
 #[cfg(feature = "serde")]

@@ -147,6 +147,27 @@ pub const PINNED_ALONG_SEAM: CautionCode = CautionCode {
     text: "screws into the structure pin this panel along its whole length: it cannot move with heat and will buckle",
 };
 
+/// A cleat whose tongue lies off the level of the panels that hook it.
+pub const CLEAT_OFF_LEVEL: CautionCode = CautionCode {
+    number: 6080,
+    name: "cleat-off-level",
+    text: "the top of the cleat stands {off} {way} the level at which the panels lie: taper the packing on under them, or choose the cleat's rise to it",
+};
+
+/// A curb with a flat back.
+pub const WATER_DAMS_BEHIND: CautionCode = CautionCode {
+    number: 6081,
+    name: "water-dams-behind",
+    text: "water, leaves and snow dam behind the flat back of the curb, {width} wide: once water stands {height} deep it reaches the cleat's screws; keep it clean",
+};
+
+/// A curb too wide for a flat back.
+pub const CRICKET_REQUIRED: CautionCode = CautionCode {
+    number: 6082,
+    name: "cricket-required",
+    text: "the curb is {width} wide across the slope, more than {widest}: a cricket must stand behind it",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -171,4 +192,7 @@ pub const ALL: &[CautionCode] = &[
     KICK_OUT_MISSING,
     KICK_OUT,
     PINNED_ALONG_SEAM,
+    CLEAT_OFF_LEVEL,
+    WATER_DAMS_BEHIND,
+    CRICKET_REQUIRED,
 ];

@@ -1,9 +1,11 @@
 //! Hip and headwall: panels that end under a flange on the seam tops.
 
+use super::test_sections::{between as distance, len, paths, row};
 use super::{
-    Along, Bites, Closure, Counterflashing, CoveredEnd, DripEdge, FastenerRow, FoldedSheet, Headwall, Hip, Levels, SectionPoint, Side, Solved, WallCover,
-    WallLeg, WallRule,
+    Along, Bites, Counterflashing, DripEdge, FastenerRow, Headwall, HeadwallDetail, Hip, HipDetail, Levels, RoofSide, SectionPoint, Side, Solved, TopClosure,
+    TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
 };
+use crate::closure::Face;
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
@@ -13,34 +15,33 @@ use crate::record::{Calculation, Source};
 use crate::units::{Angle, Length};
 use proptest::prelude::*;
 
-fn len(text: &str) -> Length {
-    Length::parse(text).unwrap()
-}
-
 fn mm(mm: f64) -> Length {
     Length::from_mm(mm).unwrap()
 }
 
-fn row() -> FastenerRow {
-    FastenerRow { spacing: len("12\""), source: Source::CommonPractice }
+fn levels() -> Levels {
+    Levels { seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() }
 }
 
-fn end() -> CoveredEnd {
-    CoveredEnd {
-        levels: Levels { seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() },
+/// Closures as the trade sets them: their leading edge 1/2 in back, their screws 2 3/8 in behind it.
+fn end() -> TopEnd {
+    TopEnd {
         flange: len("9\""),
-        drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
-        closure: Closure {
-            setback: crate::practice::closure::SET_BACK,
-            face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
-            screws_to_edge: len("1/2\""),
+        drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
+        closure: TopClosure {
+            set_back: crate::practice::closure::SET_BACK,
+            face: Face::LeadingEdge,
+            lower_flange: len("2 1/2\""),
+            top_flange: len("1 1/8\""),
             tape_width: len("7/8\""),
+            tape_beneath: len("1/16\""),
             panel_margin: len("1/2\""),
         },
-        tape_beneath: len("1/16\""),
         bites: Bites::Structure,
         screws: row(),
-        rivets: row(),
+        rivets: None,
+        hollow_seams: false,
+        cap_tape_width: len("7/8\""),
         hold_back: len("2\""),
         clearance: len("1/4\""),
         turn_up: len("1\""),
@@ -48,30 +49,29 @@ fn end() -> CoveredEnd {
     }
 }
 
-const SHEET: FoldedSheet = FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
 
-fn hip(first: &str, second: &str, plan: f64) -> Hip {
+pub(super) fn hip(first: &str, second: &str, plan: f64) -> Hip {
     let corner = Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::degrees_from(plan).unwrap() };
-    Hip { corner, sheet: SHEET, first: end(), second: end() }
+    Hip { corner, first: levels(), second: levels(), detail: HipDetail { first: end(), second: end(), sheet: SHEET } }
 }
 
-fn headwall(pitch: &str) -> Headwall {
+pub(super) fn headwall(pitch: &str) -> Headwall {
+    let wall = WallLeg {
+        leg: len("10\""),
+        stands_out: len("1/8\""),
+        upstand: WallRule::UFGS_UPSTAND,
+        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners_below_top: len("1\""),
+        cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
+    };
     Headwall {
-        pitch: Pitch::parse(pitch).unwrap(),
-        sheet: SHEET,
-        end: CoveredEnd { field_trim: Length::ZERO, ..end() },
-        wall: WallLeg {
-            leg: len("10\""),
-            stands_out: len("1/8\""),
-            upstand: WallRule::UFGS_UPSTAND,
-            fasteners: FastenerRow::UFGS_WALL_LEG,
-            fasteners_below_top: len("1\""),
-            cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
-        },
+        roof: RoofSide { pitch: Pitch::parse(pitch).unwrap(), levels: levels() },
+        detail: HeadwallDetail { end: TopEnd { field_trim: Length::ZERO, ..end() }, sheet: SHEET, wall },
     }
 }
 
-fn reglet() -> Counterflashing {
+pub(super) fn reglet() -> Counterflashing {
     Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,
@@ -87,10 +87,6 @@ fn reglet() -> Counterflashing {
 /// Height above a plane through the origin that rises at so many degrees toward +x.
 fn above(p: SectionPoint, rise: f64) -> f64 {
     p.z.mm() * num::cos_deg(rise) - p.x.mm() * num::sin_deg(rise)
-}
-
-fn distance(a: SectionPoint, b: SectionPoint) -> f64 {
-    num::hypot(b.x.mm() - a.x.mm(), b.z.mm() - a.z.mm())
 }
 
 fn from_line(solved: &Solved, side: Side, name: &str) -> Length {
@@ -112,8 +108,8 @@ fn the_cap_of_a_square_hip_of_equal_pitches_stands_plumb_over_the_line() {
     // Along each side: h tan(bend/2) up, less the flange; the closure and its screws step up from there.
     let edge = h * num::tan_deg(bend / 2.0) - 9.0 * 25.4;
     for side in [Side::First, Side::Second] {
-        assert!((from_line(&solved, side, "rivets").mm() - edge).abs() < 1e-9);
-        assert!((from_line(&solved, side, "closures").mm() - edge - 12.7).abs() < 1e-9);
+        assert!((from_line(&solved, side, "closures").mm() - edge - 1.625 * 25.4).abs() < 1e-9);
+        assert!((from_line(&solved, side, "tape over the closures").mm() - edge - (0.5 + 0.5625) * 25.4).abs() < 1e-9);
         assert!((from_line(&solved, side, "closure screws").mm() - edge - 2.875 * 25.4).abs() < 1e-9);
         let end = solved.end(side).unwrap();
         assert_eq!((end.reach, end.hold, end.turn_up, end.field_trim), (Reach::HoldBack(len("2\"")), Hold::Pins, len("1\""), len("2\"")));
@@ -123,11 +119,11 @@ fn the_cap_of_a_square_hip_of_equal_pitches_stands_plumb_over_the_line() {
 #[test]
 fn what_the_closures_bite_decides_whether_the_panels_are_pinned() {
     let mut h = hip("6:12", "6:12", 90.0);
-    h.second.bites = Bites::Panel;
+    h.detail.second.bites = Bites::Panel;
     let solved = h.compute().unwrap();
     assert_eq!((solved.end(Side::First).unwrap().hold, solved.end(Side::Second).unwrap().hold), (Hold::Pins, Hold::Slides));
-    h.second.bites = Bites::Trim;
-    assert_eq!(h.compute().unwrap_err().path(), "second.bites");
+    h.detail.second.bites = Bites::Trim;
+    assert_eq!(h.compute().unwrap_err().path(), "detail.second.bites");
 }
 
 #[test]
@@ -135,37 +131,45 @@ fn a_negative_backing_asks_for_more_hold_back() {
     // Side 1 of 2:12 against 12:12 at 130 degrees: its plan angle is more than 90 degrees.
     let mut h = hip("2:12", "12:12", 130.0);
     assert!(h.corner.compute().unwrap().first.backing.degrees() < 0.0);
-    h.first.levels.seam_height = len("6\"");
-    h.second.levels.seam_height = len("1\"");
-    h.first.turn_up = Length::ZERO;
-    h.first.hold_back = Length::ZERO;
+    h.first.seam_height = len("6\"");
+    h.second.seam_height = len("1\"");
+    h.detail.first.turn_up = Length::ZERO;
+    h.detail.first.hold_back = Length::ZERO;
     let e = h.compute().unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "first.hold_back"));
-    assert!(e.message().contains("reach what stands above them by"), "{e}");
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.first.hold_back"));
+    assert!(e.message().contains("pierce the trim's other flange by"), "{e}");
 }
 
 #[test]
 fn the_ends_are_refused_by_how_much() {
     let mut h = hip("6:12", "6:12", 90.0);
-    h.first.turn_up = len("2\"");
-    h.second.hold_back = len("12\"");
+    h.detail.first.turn_up = len("2\"");
+    h.detail.second.hold_back = len("12\"");
     let e = h.compute().unwrap_err();
     // 1 13/16 in of room for 2 in: 3/16 in short.
-    assert_eq!((e.path(), e.message()), ("first.turn_up", "the turned-up pan lifts the flange by 4.7625 mm"));
-    let paths: Vec<&str> = e.others().iter().map(|o| o.path()).collect();
-    assert_eq!(paths, ["second.closure", "second.closure.tape_width"]);
-    h.first.flange = len("-1\"");
-    assert_eq!(h.compute().unwrap_err().path(), "first.flange");
+    assert_eq!((e.path(), e.message()), ("detail.first.turn_up", "the turned-up pan lifts the flange by 4.7625 mm"));
+    assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back"]);
+    assert!(e.others()[0].message().contains("falls off the panels by"), "{e}");
+    h.detail.first.flange = len("-1\"");
+    assert_eq!(h.compute().unwrap_err().path(), "detail.first.flange");
 }
 
 #[test]
 fn flat_edges_and_skew_ends_are_said() {
     let mut h = hip("6:12", "6:12", 90.0);
     let numbers = |h: &Hip| h.compute().unwrap().cautions.iter().map(|c| (c.code().number, c.subject().to_owned())).collect::<Vec<_>>();
-    assert_eq!(numbers(&h), [(6052, "first.drip".to_owned()), (6052, "second.drip".to_owned())]);
-    h.first.drip = DripEdge::default();
-    h.second.field_trim = Length::ZERO;
-    assert_eq!(numbers(&h), [(6051, "first.rivets".to_owned()), (6052, "second.drip".to_owned()), (6050, "second.field_trim".to_owned())]);
+    assert_eq!(numbers(&h), [(6052, "detail.first.drip".to_owned()), (6052, "detail.second.drip".to_owned())]);
+    h.detail.first.drip.leg = Length::ZERO;
+    h.detail.first.rivets = Some(row());
+    h.detail.second.field_trim = Length::ZERO;
+    let said = [(6051, "detail.first.rivets".to_owned()), (6052, "detail.second.drip".to_owned()), (6050, "detail.second.field_trim".to_owned())];
+    assert_eq!(numbers(&h), said);
+    // Closures 1/2 in behind a drip are out of reach of rivets through it.
+    h.detail.second.rivets = Some(row());
+    let e = h.compute().unwrap_err();
+    assert_eq!(e.path(), "detail.second.closure.set_back");
+    assert!(e.message().ends_with("by 9.525 mm"), "{e}");
+    h.detail.second.rivets = None;
     assert_eq!(h.compute().unwrap().trim("hip cap").unwrap().corners.len(), 4);
 }
 
@@ -188,43 +192,42 @@ fn an_upstand_is_measured_square_to_the_pan() {
     // On 12:12 the flange lies 1 13/16 in over the pan, and 10 in of leg count for 7.071 in: 8.88 in. Of 8 in of leg there is 7.47 in.
     let mut w = headwall("12:12");
     assert!(w.compute().is_ok());
-    w.wall.leg = len("8\"");
+    w.detail.wall.leg = len("8\"");
     let e = w.compute().unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "wall.leg"));
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.wall.leg"));
     let short = 203.2 - (25.4 * 1.8125 + 203.2 * num::cos_deg(45.0));
     assert!(e.message().ends_with(&format!("too little by {}", mm(short))), "{e}");
     assert!(e.allowed().unwrap().contains("UFGS-07600, 3.1.11"), "{e}");
     // The cure cures it.
-    w.wall.leg = mm(203.2 + short / num::cos_deg(45.0) + 1e-6);
+    w.detail.wall.leg = mm(203.2 + short / num::cos_deg(45.0) + 1e-6);
     assert!(w.compute().is_ok());
 }
 
 #[test]
 fn a_reglet_covers_the_leg() {
     let mut w = headwall("4:12");
-    w.wall.cover = WallCover::Reglet(reglet());
+    w.detail.wall.cover = WallCover::Reglet(reglet());
     let solved = w.compute().unwrap();
     let [foot, corner, tongue] = solved.trim("counterflashing").unwrap().corners[..] else { panic!() };
     let top = *solved.trim("headwall flashing").unwrap().corners.last().unwrap();
     assert!((top.x.mm() - corner.x.mm() - 0.024 * 25.4).abs() < 1e-9, "it lies on the outer face of the leg");
     assert!((corner.z.mm() - top.z.mm() - 25.4).abs() < 1e-9 && (top.z.mm() - foot.z.mm() - 4.0 * 25.4).abs() < 1e-9);
     assert!((tongue.x.mm() - 50.8).abs() < 1e-9);
-    w.wall.cover = WallCover::Reglet(Counterflashing { tongue: len("1 1/2\""), face: len("4\""), ..reglet() });
+    w.detail.wall.cover = WallCover::Reglet(Counterflashing { tongue: len("1 1/2\""), face: len("4\""), ..reglet() });
     let e = w.compute().unwrap_err();
-    let paths: Vec<&str> = std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect();
-    assert_eq!(paths, ["wall.cover.reglet.tongue", "wall.cover.reglet.face"]);
-    w.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
+    assert_eq!(paths(&e), ["detail.wall.cover.reglet.tongue", "detail.wall.cover.reglet.face"]);
+    w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
     let e = w.compute().unwrap_err();
-    assert_eq!((e.path(), e.others()[0].path()), ("wall.cover.cladding.lap", "wall.cover.cladding.clearance"));
+    assert_eq!((e.path(), e.others()[0].path()), ("detail.wall.cover.cladding.lap", "detail.wall.cover.cladding.clearance"));
 }
 
 #[test]
 fn panels_stay_clear_of_the_wall() {
     let mut w = headwall("12:12");
     // 1/8 in from the wall is 0.177 in along 12:12; with 1/4 in clear: 0.4268 in.
-    w.end.hold_back = len("0.42 in");
-    assert_eq!(w.compute().unwrap_err().path(), "end.hold_back");
-    w.end.hold_back = len("0.43 in");
+    w.detail.end.hold_back = len("0.42 in");
+    assert_eq!(w.compute().unwrap_err().path(), "detail.end.hold_back");
+    w.detail.end.hold_back = len("0.43 in");
     assert!(w.compute().is_ok());
 }
 
@@ -241,9 +244,9 @@ fn published_wall_rules() {
 fn what_is_asked_is_read_back() {
     let h = hip("6:12", "8:12", 90.0);
     assert_eq!(serde_json::from_str::<Hip>(&serde_json::to_string(&h).unwrap()).unwrap(), h);
-    for cover in [headwall("4:12").wall.cover, WallCover::Reglet(reglet())] {
+    for cover in [headwall("4:12").detail.wall.cover, WallCover::Reglet(reglet())] {
         let mut w = headwall("4:12");
-        w.wall.cover = cover;
+        w.detail.wall.cover = cover;
         let text = serde_json::to_string(&w).unwrap();
         assert_eq!(serde_json::from_str::<Headwall>(&text).unwrap(), w);
         assert!(serde_json::from_str::<Headwall>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
@@ -256,12 +259,13 @@ proptest! {
         let eighth = |n: i32| Pitch::in_twelve(Length::inches_64(n * 8)).unwrap();
         let mut h = hip("6:12", "6:12", plan);
         h.corner = Corner { first: eighth(a), second: eighth(b), plan: Angle::degrees_from(plan).unwrap() };
-        for (end, height) in [(&mut h.first, h1), (&mut h.second, h2)] {
-            // Room enough that nothing but geometry is at stake.
-            end.levels = Levels { seam_height: Length::micrometres(height * 1000), ..Levels::default() };
+        h.first = Levels { seam_height: Length::micrometres(h1 * 1000), ..Levels::default() };
+        h.second = Levels { seam_height: Length::micrometres(h2 * 1000), ..Levels::default() };
+        // Room enough that nothing but geometry is at stake.
+        for end in [&mut h.detail.first, &mut h.detail.second] {
             end.flange = len("10 m");
             end.hold_back = len("5 m");
-            end.drip = DripEdge { depth: len("6 mm"), hem: Length::ZERO };
+            end.drip = DripEdge { leg: len("6 mm"), hem: Length::ZERO, above_pan: Length::ZERO, ..end.drip };
             end.turn_up = Length::ZERO;
         }
         let g = h.corner.compute().unwrap();
@@ -285,21 +289,22 @@ proptest! {
     #[test]
     fn the_headwalls_corners_lie_on_their_supports(slope in 0.0_f64..75.0, h in 20_i32..90, out in 0_i32..30, leg in 300_i32..2000) {
         let mut w = headwall("4:12");
-        w.pitch = Pitch::from_angle(Angle::degrees_from(slope).unwrap()).unwrap();
-        w.end.levels = Levels { seam_height: Length::micrometres(h * 1000), ..Levels::default() };
-        w.end.flange = len("2 m");
-        w.end.hold_back = len("500 mm");
-        w.end.turn_up = Length::ZERO;
-        w.end.drip.depth = len("15 mm");
-        w.wall.stands_out = Length::micrometres(out * 1000);
-        w.wall.leg = Length::micrometres(leg * 1000);
-        w.wall.upstand = WallRule::given("upstand", Length::ZERO, Source::user());
+        w.roof.pitch = Pitch::from_angle(Angle::degrees_from(slope).unwrap()).unwrap();
+        w.roof.levels = Levels { seam_height: Length::micrometres(h * 1000), ..Levels::default() };
+        w.detail.end.flange = len("2 m");
+        w.detail.end.hold_back = len("500 mm");
+        w.detail.end.turn_up = Length::ZERO;
+        w.detail.end.drip.leg = len("15 mm");
+        w.detail.end.drip.above_pan = Length::ZERO;
+        w.detail.wall.stands_out = Length::micrometres(out * 1000);
+        w.detail.wall.leg = Length::micrometres(leg * 1000);
+        w.detail.wall.upstand = WallRule::given("upstand", Length::ZERO, Source::user());
         let solved = w.compute().unwrap();
         let flashing = solved.trim("headwall flashing").unwrap();
         let [_, edge, bend, top] = flashing.corners[..] else { panic!() };
         prop_assert!((above(edge, slope) - f64::from(h)).abs() < 1e-6 && (above(bend, slope) - f64::from(h)).abs() < 1e-6);
         prop_assert!((bend.x.mm() + f64::from(out)).abs() < 1e-6 && (top.x.mm() + f64::from(out)).abs() < 1e-6);
-        let asked = BendAt::Headwall { pitch: w.pitch }.compute().unwrap().bend.degrees();
+        let asked = BendAt::Headwall { pitch: w.roof.pitch }.compute().unwrap().bend.degrees();
         prop_assert!((flashing.profile.bends[1].angle.degrees() - asked).abs() < 1e-6);
     }
 
@@ -307,11 +312,11 @@ proptest! {
     fn explaining_computes_the_same(a in 1_i32..200, hold_back in 0_i32..500, leg in 1_i32..1000) {
         let mut h = hip("6:12", "6:12", 90.0);
         h.corner.first = Pitch::in_twelve(Length::inches_64(a * 8)).unwrap();
-        h.first.hold_back = Length::micrometres(hold_back * 1000);
+        h.detail.first.hold_back = Length::micrometres(hold_back * 1000);
         let mut w = headwall("4:12");
-        w.pitch = h.corner.first;
-        w.end.hold_back = h.first.hold_back;
-        w.wall.leg = Length::micrometres(leg * 1000);
+        w.roof.pitch = h.corner.first;
+        w.detail.end.hold_back = h.detail.first.hold_back;
+        w.detail.wall.leg = Length::micrometres(leg * 1000);
         for (computed, explained) in [(h.compute(), h.explain()), (w.compute(), w.explain())] {
             match (computed, explained) {
                 (Ok(out), Ok((same, sheet))) => {

@@ -4,8 +4,8 @@ use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
-use crate::record::Source;
-use crate::trim::{Chain, ChainLeg, Edge, Face, Point};
+use crate::record::{Seen, Source};
+use crate::trim::{Chain, ChainLeg, Direction, Edge, Face, Point};
 use crate::units::{Angle, Length, Sum};
 
 /// The sheet of a trim and how sharply it is bent.
@@ -37,22 +37,25 @@ impl TrimSheet {
 /// The spacing of a row of fasteners and whose figure it is.
 ///
 /// ```
-/// use seamwright::junction::Row;
+/// use seamwright::junction::FastenerRow;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
-/// let row = Row { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// assert_eq!(row.spacing, Length::feet(1));
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct Row {
+pub struct FastenerRow {
     /// On centre.
     pub spacing: Length,
     /// Whose spacing it is.
     pub source: Source,
 }
 
-impl Row {
+impl FastenerRow {
+    /// Base flashing is fastened at its upper edge at 6 in on centre.
+    pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
+
     pub(super) fn check(&self) -> Result<(), Error> {
         self.spacing.positive("spacing").map(|_| ())
     }
@@ -60,6 +63,16 @@ impl Row {
     pub(super) fn line(&self, name: &'static str, side: Side, bites: Bites, from_line: Length) -> AlongLine {
         AlongLine { name: name.into(), side, what: Along::Fasteners { bites, spacing: self.spacing, source: self.source.clone() }, from_line }
     }
+}
+
+/// Tape along the line.
+pub(super) fn tape(name: &'static str, side: Side, width: Length, over_seams: bool, from_line: Length) -> AlongLine {
+    AlongLine { name: name.into(), side, what: Along::Tape { width, over_seams }, from_line }
+}
+
+/// A closed hem of this width, or a raw edge for none.
+pub(super) fn hem(width: Length, direction: Direction) -> Edge {
+    if width == Length::ZERO { Edge::Raw } else { Edge::closed_hem(width, direction) }
 }
 
 /// Keeps the fault of a part, behind the part's name.

@@ -1,8 +1,8 @@
 //! A face that goes down over a fascia or a wall, kicks out to a drip, and hooks a continuous cleat if there is one.
 
 use super::cautions::DRIP_NEAR_FACE;
-use super::draft::{Row, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::practice::junction as practice;
@@ -13,7 +13,7 @@ use crate::units::{Angle, Length, Sum};
 /// A continuous cleat on the face, and the open hem that hooks it.
 ///
 /// ```
-/// use seamwright::junction::{ContinuousCleat, Row, TrimSheet};
+/// use seamwright::junction::{ContinuousCleat, FastenerRow, TrimSheet};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -21,7 +21,7 @@ use crate::units::{Angle, Length, Sum};
 ///     sheet: TrimSheet { thickness: Length::mils(28), inside_radius: Length::mils(30) },
 ///     height: Length::inches(2),
 ///     fasteners_above_bend: Length::inches(1),
-///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
 ///     hem: practice::EDGE_HEM,
 ///     hem_gap: (Length::mils(28) + practice::HOOKED_HEM_ROOM).length()?,
 ///     short_of_fold: Length::parse("1/16\"")?,
@@ -41,8 +41,10 @@ pub struct ContinuousCleat {
     /// From the bend of the kick-out up to its fasteners.
     pub fasteners_above_bend: Length,
     /// Its fasteners.
-    pub fasteners: Row,
-    /// Width of the trim's open hem, from the outside of its fold to the sheet's edge.
+    pub fasteners: FastenerRow,
+    /// Width of the trim's open hem, from the outside of its fold to the sheet's edge; in a job file
+    /// [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub hem: Length,
     /// Clear inside that hem: the cleat's thickness and what its hooking needs.
     pub hem_gap: Length,
@@ -113,7 +115,8 @@ impl ContinuousCleat {
 pub enum DripHem {
     /// A closed hem that only stiffens: nothing holds the face but its stiffness.
     Closed {
-        /// From the outside of the fold to the sheet's edge.
+        /// From the outside of the fold to the sheet's edge; in a job file [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
         width: Length,
     },
     /// An open hem that hooks a continuous cleat.
@@ -154,7 +157,9 @@ pub struct DripFace {
     pub depth: Length,
     /// How far the drip turns out from the face.
     pub kick: Angle,
-    /// How far the drip's edge stands out from the trim's face, square to it.
+    /// How far the drip's edge stands out from the trim's face, square to it; in a job file
+    /// [`DRIP_CLEARS_FACE`](crate::practice::junction::DRIP_CLEARS_FACE) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::drip_clears_face"))]
     pub clears: Length,
     /// The drip's edge.
     pub hem: DripHem,
@@ -166,8 +171,26 @@ pub(super) struct LaidFace {
     pub(super) bend: SectionPoint,
     pub(super) drip: SectionPoint,
     pub(super) edge: Edge,
-    pub(super) cleat: Option<(JunctionTrim, Vec<AlongLine>)>,
-    pub(super) cautions: Vec<Caution>,
+    cleat: Option<LaidCleat>,
+    cautions: Vec<Caution>,
+}
+
+struct LaidCleat {
+    trim: JunctionTrim,
+    along: Vec<AlongLine>,
+    lines: Vec<LayoutLine>,
+}
+
+impl LaidFace {
+    /// Adds the cleat, which is set before the trim, and the cautions, under the detail's path.
+    pub(super) fn give(self, solved: &mut Solved) {
+        if let Some(cleat) = self.cleat {
+            solved.trims.push(cleat.trim);
+            solved.along.extend(cleat.along);
+            solved.lines.extend(cleat.lines);
+        }
+        solved.cautions.extend(self.cautions.into_iter().map(|c| c.under("detail")));
+    }
 }
 
 impl DripFace {
@@ -246,14 +269,7 @@ impl DripFace {
     }
 
     /// The cleat lies on the fascia and, below, behind the drip; its edge stands inside the hem.
-    fn lay_cleat(
-        &self,
-        cleat: &ContinuousCleat,
-        sheet: TrimSheet,
-        heading: Angle,
-        out: Angle,
-        drip: SectionPoint,
-    ) -> Result<(JunctionTrim, Vec<AlongLine>), Error> {
+    fn lay_cleat(&self, cleat: &ContinuousCleat, sheet: TrimSheet, heading: Angle, out: Angle, drip: SectionPoint) -> Result<LaidCleat, Error> {
         let fascia = Support { rise: heading, height: Length::ZERO };
         let drip_line = through(drip, out)?;
         let behind = Support { rise: out, height: (drip_line.height - cleat.sheet.thickness).length()? };
@@ -277,10 +293,14 @@ impl DripFace {
         // On the fascia, up is positive and the walk goes down.
         let up = |at: Sum| (-at).length();
         let fasteners = (bend_at - cleat.fasteners_above_bend).length()?;
-        let lines = vec![
-            AlongLine { name: "continuous cleat".into(), side: Side::Second, what: Along::ContinuousCleat, from_line: up(top.into())? },
-            cleat.fasteners.line("continuous cleat's fasteners", Side::Second, Bites::Structure, up(fasteners.into())?),
+        let (top_at, fasteners_at) = (up(top.into())?, up(fasteners.into())?);
+        let (row, edge) = ("continuous cleat's fasteners", "continuous cleat, top edge");
+        let along = vec![
+            AlongLine { name: "continuous cleat".into(), side: Side::Second, what: Along::ContinuousCleat, from_line: top_at },
+            cleat.fasteners.line(row, Side::Second, Bites::Structure, fasteners_at),
         ];
-        Ok((trim, lines))
+        let lines =
+            vec![LayoutLine::from_junction(edge, Side::Second, top_at.into())?, LayoutLine::from_line(row, Side::Second, edge, top_at, fasteners_at - top_at)?];
+        Ok(LaidCleat { trim, along, lines })
     }
 }

@@ -6,34 +6,25 @@ use super::cautions::{EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, NOSE_BEHIND_DRIP};
 use super::draft::{TrimSheet, Walk, along, keep_under, opposite_sign, refuse_short, within};
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
-use super::parts::{Bites, Side, SideEnd, Solved};
+use super::levels::RoofSide;
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
-use super::{JunctionTrim, Levels};
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
-use crate::pitch::Pitch;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::{Edge, Face};
 use crate::units::Length;
 
-/// An eave as asked for.
-///
-/// # Errors
-/// Computing refuses what misses what it needs, by how much and with the cure: fasteners off the deck, a fold that is closed tight, holds too little
-/// or strikes the face, a nose that the gutter does not catch, a hem that misses its cleat; and every figure without meaning.
+/// What is chosen at an eave.
 ///
 /// ```
-/// use seamwright::junction::{DeckFlange, DripFace, DripHem, Eave, EaveFront, EavePanel, FlangeLies, HookStrip, Levels, Row, Side, TrimSheet};
-/// use seamwright::panel::Hold;
-/// use seamwright::pitch::Pitch;
+/// use seamwright::junction::{DeckFlange, DripFace, DripHem, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, TrimSheet};
 /// use seamwright::practice;
-/// use seamwright::record::{Calculation, Source};
+/// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
-/// let row = Row { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
-/// let eave = Eave {
-///     pitch: Pitch::parse("4:12")?,
-///     levels: Levels { underlayment: Length::mils(40), seam_height: Length::parse("1 3/4\"")?, ..Levels::default() },
+/// let detail = EaveDetail {
 ///     sheet,
 ///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
 ///     front: EaveFront::Plumb,
@@ -55,19 +46,12 @@ use crate::units::Length;
 ///     },
 ///     gutter: None,
 /// };
-/// let solved = eave.compute()?;
-/// let end = solved.end(Side::First).unwrap();
-/// assert_eq!(end.allowance()?, Length::parse("2 1/2\"")?);
-/// assert_eq!(end.hold, Hold::Slides);
+/// assert!(detail.panel.overhang < detail.strip.width);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct Eave {
-    /// Pitch of the roof.
-    pub pitch: Pitch,
-    /// The layers on the deck; the underlayment and the stand-off bear on the eave.
-    pub levels: Levels,
+pub struct EaveDetail {
     /// The drip trim's sheet.
     pub sheet: TrimSheet,
     /// Its deck flange.
@@ -81,61 +65,128 @@ pub struct Eave {
     /// The panels' ends.
     pub panel: EavePanel,
     /// The gutter, where there is one.
-    #[cfg_attr(feature = "serde", serde(default))]
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub gutter: Option<GutterOpening>,
+}
+
+/// An eave as asked for.
+///
+/// # Errors
+/// Computing refuses what misses what it needs, by how much and with the cure: fasteners off the deck, a fold that is closed tight, holds too little
+/// or strikes the face, a nose that the gutter does not catch, a hem that misses its cleat; and every figure without meaning.
+///
+/// ```
+/// use seamwright::junction::{
+///     DeckFlange, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, Levels, RoofSide, Side, TrimSheet,
+/// };
+/// use seamwright::panel::Hold;
+/// use seamwright::pitch::Pitch;
+/// use seamwright::practice;
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::{Angle, Length};
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let detail = EaveDetail {
+///     sheet,
+///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
+///     front: EaveFront::Plumb,
+///     face: DripFace {
+///         depth: Length::inches(3),
+///         kick: Angle::parse("45 deg")?,
+///         clears: practice::junction::DRIP_CLEARS_FACE,
+///         hem: DripHem::Closed { width: practice::junction::EDGE_HEM },
+///     },
+///     strip: HookStrip { sheet, width: Length::inches(4), fasteners: row, fasteners_from_edge: Length::inches(1) },
+///     panel: EavePanel {
+///         overhang: Length::parse("1 1/4\"")?,
+///         gap: Length::parse("1/4\"")?,
+///         fold: practice::panel::END_FOLD,
+///         fold_opening: Length::parse("3/16\"")?,
+///         clearance: practice::movement::CLEARANCE,
+///         engagement: practice::movement::ENGAGEMENT,
+///         fixed: None,
+///     },
+///     gutter: None,
+/// };
+/// let levels = Levels { underlayment: Length::mils(40), seam_height: Length::parse("1 3/4\"")?, ..Levels::default() };
+/// let solved = Eave { roof: RoofSide { pitch: Pitch::parse("4:12")?, levels }, detail }.compute()?;
+/// let end = solved.end(Side::First).unwrap();
+/// assert_eq!(end.allowance()?, Length::parse("2 1/2\"")?);
+/// assert_eq!(end.hold, Hold::Slides);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Eave {
+    /// The roof above; the underlayment and the stand-off bear on the eave.
+    pub roof: RoofSide,
+    /// What is chosen.
+    pub detail: EaveDetail,
 }
 
 impl Eave {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
-        let p = &self.panel;
-        keep_under(&mut faults, "levels", self.levels.compute().map(|_| ()));
-        keep_under(&mut faults, "sheet", self.sheet.check());
-        keep_under(&mut faults, "flange.fasteners", self.flange.fasteners.check());
-        keep_under(&mut faults, "face", self.face.check(self.sheet));
-        keep_under(&mut faults, "strip.sheet", self.strip.sheet.check());
-        keep_under(&mut faults, "strip.fasteners", self.strip.fasteners.check());
-        for (path, length) in [("flange.width", self.flange.width), ("strip.width", self.strip.width), ("panel.overhang", p.overhang), ("panel.fold", p.fold)] {
+        let p = &self.detail.panel;
+        keep_under(&mut faults, "roof.levels", self.roof.levels.compute().map(|_| ()));
+        keep_under(&mut faults, "detail.sheet", self.detail.sheet.check());
+        keep_under(&mut faults, "detail.flange.fasteners", self.detail.flange.fasteners.check());
+        keep_under(&mut faults, "detail.face", self.detail.face.check(self.detail.sheet));
+        keep_under(&mut faults, "detail.strip.sheet", self.detail.strip.sheet.check());
+        keep_under(&mut faults, "detail.strip.fasteners", self.detail.strip.fasteners.check());
+        for (path, length) in [
+            ("detail.flange.width", self.detail.flange.width),
+            ("detail.strip.width", self.detail.strip.width),
+            ("detail.panel.overhang", p.overhang),
+            ("detail.panel.fold", p.fold),
+        ] {
             faults.keep(length.positive(path));
         }
         for (path, length) in [
-            ("flange.fasteners_from_edge", self.flange.fasteners_from_edge),
-            ("strip.fasteners_from_edge", self.strip.fasteners_from_edge),
-            ("panel.gap", p.gap),
-            ("panel.fold_opening", p.fold_opening),
-            ("panel.clearance", p.clearance),
-            ("panel.engagement", p.engagement),
+            ("detail.flange.fasteners_from_edge", self.detail.flange.fasteners_from_edge),
+            ("detail.strip.fasteners_from_edge", self.detail.strip.fasteners_from_edge),
+            ("detail.panel.gap", p.gap),
+            ("detail.panel.fold_opening", p.fold_opening),
+            ("detail.panel.clearance", p.clearance),
+            ("detail.panel.engagement", p.engagement),
         ] {
             faults.keep(length.not_negative(path));
         }
         if let Some(fixed) = &p.fixed {
-            faults.keep(fixed.up_the_slope.not_negative("panel.fixed.up_the_slope"));
-            keep_under(&mut faults, "panel.fixed.fasteners", fixed.fasteners.check());
+            faults.keep(fixed.up_the_slope.not_negative("detail.panel.fixed.up_the_slope"));
+            keep_under(&mut faults, "detail.panel.fixed.fasteners", fixed.fasteners.check());
         }
-        let slope = self.pitch.angle();
-        if let Some(fall) = faults.keep(self.front.fall(slope)) {
-            within(&mut faults, "front", fall, slope.degrees(), 180.0);
+        let slope = self.roof.pitch.angle();
+        if let Some(fall) = faults.keep(self.detail.front.fall(slope)) {
+            within(&mut faults, "detail.front", fall, slope.degrees(), 180.0);
         }
         faults.check()
     }
 
     /// The folds of the panels against the strip and against the face.
     fn check_panel(&self, faults: &mut Faults, face_at: Length) -> Result<(), Error> {
-        let p = &self.panel;
+        let p = &self.detail.panel;
         refuse_short(
             faults,
-            "panel.fold_opening",
+            "detail.panel.fold_opening",
             "the fold is closed tighter than the strip is thick",
-            self.strip.sheet.thickness - p.fold_opening,
+            self.detail.strip.sheet.thickness - p.fold_opening,
             p.fold_opening,
             "a fold opened to the strip's thickness and 1/8 in",
         )?;
-        refuse_short(faults, "panel.fold", "the fold hooks the strip too little", p.engagement + p.gap - p.fold, p.fold, "a longer fold, or a smaller gap")?;
+        refuse_short(
+            faults,
+            "detail.panel.fold",
+            "the fold hooks the strip too little",
+            p.engagement + p.gap - p.fold,
+            p.fold,
+            "a longer fold, or a smaller gap",
+        )?;
         // A panel that slides is drawn up until only the clearance is left.
         let room = if p.fixed.is_some() { p.gap } else { p.clearance.min(p.gap) };
         refuse_short(
             faults,
-            "panel.fold",
+            "detail.panel.fold",
             "the fold strikes the face of the trim",
             face_at + p.fold - p.overhang - room,
             p.fold,
@@ -144,7 +195,7 @@ impl Eave {
         if p.fixed.is_none() {
             refuse_short(
                 faults,
-                "panel.gap",
+                "detail.panel.gap",
                 "the gap when laid is less than the least of the year",
                 p.clearance - p.gap,
                 p.gap,
@@ -159,73 +210,75 @@ impl Calculation for Eave {
     type Out = Solved;
 
     fn title(&self) -> String {
-        format!("eave of a roof of {}", self.pitch)
+        format!("eave of a roof of {}", self.roof.pitch)
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
         self.check()?;
-        let slope = self.pitch.angle();
-        let (deck_rise, fall) = (opposite_sign(slope)?, self.front.fall(slope)?);
+        let slope = self.roof.pitch.angle();
+        let (deck_rise, fall) = (opposite_sign(slope)?, self.detail.front.fall(slope)?);
         let heading = opposite_sign(fall)?;
         r.step(|| {
             Step::new("bend over the eave").formula("fall of the face - slope").with("fall", fall).with("slope", slope).gives(fall.degrees() - slope.degrees())
         });
 
-        let level = match self.flange.lies {
+        let level = match self.detail.flange.lies {
             FlangeLies::UnderUnderlayment => Length::ZERO,
-            FlangeLies::OverUnderlayment => self.levels.underlayment,
+            FlangeLies::OverUnderlayment => self.roof.levels.underlayment,
         };
         let deck = Support { rise: deck_rise, height: level };
-        let corner = deck.meets(&Support { rise: heading, height: self.face.packing() })?;
+        let corner = deck.meets(&Support { rise: heading, height: self.detail.face.packing() })?;
         // Down the slope is toward +x here, so that positions along the deck run down it.
         let corner_at = along(corner, deck_rise)?;
         r.step(|| {
             Step::new("corner of the trim")
                 .formula("where the deck flange meets the face")
                 .with("flange above the deck", level)
-                .with("face out from the fascia", self.face.packing())
+                .with("face out from the fascia", self.detail.face.packing())
                 .gives(format_args!("x {}, z {}", corner.x, corner.z))
                 .source(Source::geometry())
         });
-        let top = (corner_at - self.flange.width).length()?;
-        let face = self.face.lay(r, self.sheet, heading, corner)?;
+        let top = (corner_at - self.detail.flange.width).length()?;
+        let face = self.detail.face.lay(r, self.detail.sheet, heading, corner).map_err(|e| e.under("detail"))?;
         let drip = Walk {
             name: "eave trim",
-            sheet: self.sheet,
+            sheet: self.detail.sheet,
             start: deck.point(top)?,
             legs: &[("deck flange", corner), ("face", face.bend), ("drip", face.drip)],
             start_edge: Edge::Raw,
-            end_edge: face.edge,
+            end_edge: face.edge.clone(),
             painted: Face::Upper,
         }
         .lay()?;
-        let on_flange = Support { rise: deck_rise, height: (level + self.sheet.thickness).length()? };
-        let strip_top = (self.panel.overhang - self.strip.width).length()?;
+        let on_flange = Support { rise: deck_rise, height: (level + self.detail.sheet.thickness).length()? };
+        let strip_top = (self.detail.panel.overhang - self.detail.strip.width).length()?;
         let strip = self.lay_strip(on_flange, strip_top)?;
 
         let mut faults = Faults::default();
-        let mut cautions = face.cautions;
-        let flange_row = (top + self.flange.fasteners_from_edge).length()?;
-        let strip_row = (strip_top + self.strip.fasteners_from_edge).length()?;
+        let flange_row = (top + self.detail.flange.fasteners_from_edge).length()?;
+        let strip_row = (strip_top + self.detail.strip.fasteners_from_edge).length()?;
         refuse_short(
             &mut faults,
-            "flange.fasteners_from_edge",
+            "detail.flange.fasteners_from_edge",
             "the flange's fasteners miss the deck",
             flange_row.into(),
-            self.flange.fasteners_from_edge,
+            self.detail.flange.fasteners_from_edge,
             "a wider flange, or fasteners nearer to its edge",
         )?;
         refuse_short(
             &mut faults,
-            "strip.fasteners_from_edge",
+            "detail.strip.fasteners_from_edge",
             "the strip's fasteners miss the deck",
             strip_row.into(),
-            self.strip.fasteners_from_edge,
+            self.detail.strip.fasteners_from_edge,
             "a wider strip, or fasteners nearer to its edge",
         )?;
-        let outside = Support { rise: heading, height: (self.face.packing() + self.sheet.thickness).length()? };
+        let outside = Support { rise: heading, height: (self.detail.face.packing() + self.detail.sheet.thickness).length()? };
         // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
-        let under = Support { rise: deck_rise, height: (on_flange.height + self.strip.sheet.thickness - self.panel.fold_opening - self.levels.pan).length()? };
+        let under = Support {
+            rise: deck_rise,
+            height: (on_flange.height + self.detail.strip.sheet.thickness - self.detail.panel.fold_opening - self.roof.levels.pan).length()?,
+        };
         let face_at = along(on_flange.meets(&outside)?, deck_rise)?.max(along(under.meets(&outside)?, deck_rise)?);
         r.step(|| {
             Step::new("face of the trim at the level of the fold, down the slope from the junction line")
@@ -235,8 +288,8 @@ impl Calculation for Eave {
         });
         self.check_panel(&mut faults, face_at)?;
 
-        let p = &self.panel;
-        let pan = Support { rise: deck_rise, height: (self.levels.underlayment + self.levels.stand_off).length()? };
+        let p = &self.detail.panel;
+        let pan = Support { rise: deck_rise, height: (self.roof.levels.underlayment + self.roof.levels.stand_off).length()? };
         let nose = pan.point((p.overhang + p.gap).length()?)?;
         r.step(|| {
             Step::new("nose of the panel, level from the junction line")
@@ -248,33 +301,31 @@ impl Calculation for Eave {
                 .gives(nose.x)
                 .source(Source::geometry())
         });
-        if let Some(gutter) = self.gutter {
+        if let Some(gutter) = self.detail.gutter {
             let cure = "another overhang, or a gutter set to it";
-            refuse_short(&mut faults, "gutter.front", "the panel's nose passes the gutter's front lip", nose.x - gutter.front, gutter.front, cure)?;
-            refuse_short(&mut faults, "gutter.back", "the panel's nose stands behind the gutter's back", gutter.back - nose.x, gutter.back, cure)?;
+            refuse_short(&mut faults, "detail.gutter.front", "the panel's nose passes the gutter's front lip", nose.x - gutter.front, gutter.front, cure)?;
+            refuse_short(&mut faults, "detail.gutter.back", "the panel's nose stands behind the gutter's back", gutter.back - nose.x, gutter.back, cure)?;
         }
         faults.check()?;
 
-        if self.flange.lies == FlangeLies::OverUnderlayment {
-            cautions.push(Caution::new(FLANGE_OVER_UNDERLAYMENT, "flange.lies", Source::CommonPractice));
-        }
-        if nose.x < face.drip.x {
-            cautions.push(Caution::new(NOSE_BEHIND_DRIP, "panel.overhang", Source::geometry()).arg("behind", (face.drip.x - nose.x).length()?));
-        }
+        let drip_x = face.drip.x;
         let mut solved = Solved::default();
-        if let Some((cleat, lines)) = face.cleat {
-            solved.trims.push(cleat);
-            solved.along.extend(lines);
+        face.give(&mut solved);
+        if self.detail.flange.lies == FlangeLies::OverUnderlayment {
+            solved.cautions.push(Caution::new(FLANGE_OVER_UNDERLAYMENT, "detail.flange.lies", Source::CommonPractice));
+        }
+        if nose.x < drip_x {
+            solved.cautions.push(Caution::new(NOSE_BEHIND_DRIP, "detail.panel.overhang", Source::geometry()).arg("behind", (drip_x - nose.x).length()?));
         }
         solved.trims.extend([drip, strip]);
         let up = |down: Length| (-down).length();
-        solved.along.push(self.flange.fasteners.line("deck flange's fasteners", Side::First, Bites::Structure, up(flange_row)?));
-        solved.along.push(self.strip.fasteners.line("hook strip's fasteners", Side::First, Bites::Structure, up(strip_row)?));
+        solved.along.push(self.detail.flange.fasteners.line("deck flange's fasteners", Side::First, Bites::Structure, up(flange_row)?));
+        solved.along.push(self.detail.strip.fasteners.line("hook strip's fasteners", Side::First, Bites::Structure, up(strip_row)?));
         let mut hold = Hold::Slides;
         if let Some(fixed) = &p.fixed {
             hold = Hold::Pins;
             solved.along.push(fixed.fasteners.line("panel fasteners", Side::First, Bites::Structure, fixed.up_the_slope));
-            cautions.push(Caution::new(EAVE_PINNED, "panel.fixed", Source::CommonPractice));
+            solved.cautions.push(Caution::new(EAVE_PINNED, "detail.panel.fixed", Source::CommonPractice));
         }
         let end = PanelEnd::overhang(p.overhang).with_gap(p.gap).with_fold(p.fold).holding(hold);
         let past = end.allowance()?;
@@ -287,18 +338,36 @@ impl Calculation for Eave {
                 .gives(past)
         });
         solved.ends.push(SideEnd { side: Side::First, end });
-        solved.cautions = cautions;
+        solved.lines.extend(self.lines(up(top)?, up(strip_top)?)?);
         Ok(solved)
     }
 }
 
 impl Eave {
+    /// The trim is set to its line and the strip on it, then the panels are laid against the strip.
+    fn lines(&self, trim_top: Length, strip_top: Length) -> Result<Vec<LayoutLine>, Error> {
+        let (flange, strip, panel) = (&self.detail.flange, &self.detail.strip, &self.detail.panel);
+        let strip_edge = (-panel.overhang).length()?;
+        let mut out = vec![
+            LayoutLine::from_junction("trim top edge", Side::First, trim_top.into())?,
+            LayoutLine::below_top_edge("deck flange's fasteners", Side::First, trim_top, flange.fasteners_from_edge)?,
+            LayoutLine::from_junction("hook strip, top edge", Side::First, strip_top.into())?,
+            LayoutLine::from_line("hook strip's fasteners", Side::First, "hook strip, top edge", strip_top, -strip.fasteners_from_edge)?,
+            LayoutLine::from_junction("hook strip, lower edge", Side::First, strip_edge.into())?,
+            LayoutLine::from_line("panel nose", Side::First, "hook strip, lower edge", strip_edge, -panel.gap)?,
+        ];
+        if let Some(fixed) = &panel.fixed {
+            out.push(LayoutLine::from_junction("panel fasteners", Side::First, fixed.up_the_slope.into())?);
+        }
+        Ok(out)
+    }
+
     fn lay_strip(&self, on_flange: Support, top: Length) -> Result<JunctionTrim, Error> {
         Walk {
             name: "hook strip",
-            sheet: self.strip.sheet,
+            sheet: self.detail.strip.sheet,
             start: on_flange.point(top)?,
-            legs: &[("strip", on_flange.point(self.panel.overhang)?)],
+            legs: &[("strip", on_flange.point(self.detail.panel.overhang)?)],
             start_edge: Edge::Raw,
             end_edge: Edge::Raw,
             painted: Face::Upper,

@@ -1,6 +1,6 @@
 //! What an eave is made of: its face, the trim's flange on the deck, the strip that the panels hook, and the panels' ends.
 
-use super::draft::{Row, TrimSheet};
+use super::draft::{FastenerRow, TrimSheet};
 use crate::error::Error;
 use crate::units::{Angle, Length};
 
@@ -56,13 +56,13 @@ pub enum FlangeLies {
 /// The flange of an eave trim on the deck. Its lower edge is the corner over the face.
 ///
 /// ```
-/// use seamwright::junction::{DeckFlange, FlangeLies, Row};
+/// use seamwright::junction::{DeckFlange, FlangeLies, FastenerRow};
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
 /// let flange = DeckFlange {
 ///     width: Length::inches(4),
 ///     lies: FlangeLies::UnderUnderlayment,
-///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
 ///     fasteners_from_edge: Length::inches(1),
 /// };
 /// assert!(flange.fasteners_from_edge < flange.width);
@@ -75,7 +75,7 @@ pub struct DeckFlange {
     /// What it lies on.
     pub lies: FlangeLies,
     /// Its fasteners.
-    pub fasteners: Row,
+    pub fasteners: FastenerRow,
     /// From its upper edge down to them.
     pub fasteners_from_edge: Length,
 }
@@ -83,13 +83,13 @@ pub struct DeckFlange {
 /// The flat strip on the deck flange whose edge stands out past the face, for the panels' folds to hook.
 ///
 /// ```
-/// use seamwright::junction::{HookStrip, Row, TrimSheet};
+/// use seamwright::junction::{HookStrip, FastenerRow, TrimSheet};
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
 /// let strip = HookStrip {
 ///     sheet: TrimSheet { thickness: Length::mils(40), inside_radius: Length::ZERO },
 ///     width: Length::inches(4),
-///     fasteners: Row { spacing: Length::inches(12), source: Source::CommonPractice },
+///     fasteners: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
 ///     fasteners_from_edge: Length::inches(1),
 /// };
 /// assert_eq!(strip.width, Length::inches(4));
@@ -102,7 +102,7 @@ pub struct HookStrip {
     /// From its upper edge to the edge that the folds hook.
     pub width: Length,
     /// Its fasteners, into the deck.
-    pub fasteners: Row,
+    pub fasteners: FastenerRow,
     /// From its upper edge down to them.
     pub fasteners_from_edge: Length,
 }
@@ -110,10 +110,10 @@ pub struct HookStrip {
 /// Panels fastened at their lower end on purpose.
 ///
 /// ```
-/// use seamwright::junction::{EaveFixing, Row};
+/// use seamwright::junction::{EaveFixing, FastenerRow};
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
-/// let fixing = EaveFixing { up_the_slope: Length::inches(2), fasteners: Row { spacing: Length::inches(6), source: Source::CommonPractice } };
+/// let fixing = EaveFixing { up_the_slope: Length::inches(2), fasteners: FastenerRow { spacing: Length::inches(6), source: Source::CommonPractice } };
 /// assert!(fixing.up_the_slope.is_positive());
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -122,10 +122,13 @@ pub struct EaveFixing {
     /// From the junction line up the slope to the fasteners.
     pub up_the_slope: Length,
     /// The fasteners.
-    pub fasteners: Row,
+    pub fasteners: FastenerRow,
 }
 
 /// The lower ends of the panels: distances along the slope.
+///
+/// In a job file `fold` is [`END_FOLD`](crate::practice::panel::END_FOLD), `clearance` [`CLEARANCE`](crate::practice::movement::CLEARANCE) and
+/// `engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) unless given.
 ///
 /// ```
 /// use seamwright::junction::EavePanel;
@@ -151,15 +154,18 @@ pub struct EavePanel {
     /// From that edge to the nose of the fold, at laying.
     pub gap: Length,
     /// The fold under the strip.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::end_fold"))]
     pub fold: Length,
     /// Clear inside the fold.
     pub fold_opening: Length,
     /// The least gap of the year.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::clearance"))]
     pub clearance: Length,
     /// The least length that must be hooked.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::engagement"))]
     pub engagement: Length,
     /// Fasteners that fix the panels here; none where they slide.
-    #[cfg_attr(feature = "serde", serde(default))]
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub fixed: Option<EaveFixing>,
 }
 

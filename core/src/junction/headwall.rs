@@ -1,53 +1,51 @@
 //! The headwall: a roof's upper end against a plumb wall.
 
-use super::covered_end::CoveredEnd;
-use super::folded::{FoldedSheet, along, trim};
+use super::draft::{TrimSheet, Walk, along, keep_under};
+use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::Support;
+use super::top_end::{Place, TopEnd};
 use super::wall::WallLeg;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::pitch::Pitch;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::trim::Edge;
+use crate::trim::{Edge, Face};
 use crate::units::{Angle, Length};
 
-/// A headwall: a one-sided ridge whose other leg goes up the wall.
-///
-/// The junction line is where the deck meets the wall's face. The flange lies on the seam tops, `h` above the deck; with the leg `w` out from the wall, the bend
-/// lies `h / cos S - w tan S` above the line. The bend is 90 degrees less the pitch. The leg's top stands `h + leg cos S` above the deck, square to it, whatever `w` is.
+/// What is chosen at a headwall.
 ///
 /// ```
-/// use seamwright::junction::{
-///     Bites, Closure, CoveredEnd, DripEdge, FastenerRow, FoldedSheet, Headwall, Levels, WallCover, WallLeg, WallRule,
-/// };
-/// use seamwright::pitch::Pitch;
-/// use seamwright::practice::{junction as practice, panel};
-/// use seamwright::record::{Calculation, Source};
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HeadwallDetail, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule};
+/// use seamwright::practice;
+/// use seamwright::record::Source;
 /// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
-/// let headwall = Headwall {
-///     pitch: Pitch::parse("4:12")?,
-///     sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
-///     end: CoveredEnd {
-///         levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() },
-///         flange: Length::inches(8),
-///         drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::EDGE_HEM },
-///         closure: Closure {
-///             setback: seamwright::practice::closure::SET_BACK,
-///             face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
-///             screws_to_edge: Length::parse("1/2\"")?,
-///             tape_width: Length::parse("7/8\"")?,
-///             panel_margin: Length::parse("1/2\"")?,
-///         },
-///         tape_beneath: Length::parse("1/16\"")?,
-///         bites: Bites::Structure,
-///         screws: row.clone(),
-///         rivets: row,
-///         hold_back: Length::inches(1),
-///         clearance: Length::parse("1/4\"")?,
-///         turn_up: panel::TURN_UP,
-///         field_trim: Length::ZERO,
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     closure: TopClosure {
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
+///         lower_flange: inch("1 1/4\"")?,
+///         top_flange: inch("1/2\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
 ///     },
+///     bites: Bites::Structure,
+///     screws: row.clone(),
+///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: Length::ZERO,
+/// };
+/// let detail = HeadwallDetail {
+///     end,
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     wall: WallLeg {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
@@ -57,7 +55,72 @@ use crate::units::{Angle, Length};
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 /// };
-/// let solved = headwall.compute()?;
+/// assert!(detail.wall.leg > detail.wall.upstand.least);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct HeadwallDetail {
+    /// The ends of the panels, with the flange over them.
+    pub end: TopEnd,
+    /// The sheet of the flashing and of a counterflashing.
+    pub sheet: TrimSheet,
+    /// The leg up the wall.
+    pub wall: WallLeg,
+}
+
+/// A headwall: a one-sided ridge whose other leg goes up the wall.
+///
+/// The junction line is where the deck meets the wall's face. The flange lies on the seam tops, `h` above the deck; with the leg `w` out from the wall, the bend
+/// lies `h / cos S - w tan S` above the line. The bend is 90 degrees less the pitch. The leg's top stands `h + leg cos S` above the deck, square to it, whatever `w` is.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{
+///     Bites, DripEdge, FastenerRow, Headwall, HeadwallDetail, Levels, RoofSide, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
+/// };
+/// use seamwright::pitch::Pitch;
+/// use seamwright::practice;
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     closure: TopClosure {
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
+///         lower_flange: inch("1 1/4\"")?,
+///         top_flange: inch("1/2\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
+///     },
+///     bites: Bites::Structure,
+///     screws: row.clone(),
+///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: Length::ZERO,
+/// };
+/// let detail = HeadwallDetail {
+///     end,
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+///     wall: WallLeg {
+///         leg: Length::inches(9),
+///         stands_out: Length::parse("1/8\"")?,
+///         upstand: WallRule::UFGS_UPSTAND,
+///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners_below_top: Length::inches(1),
+///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///     },
+/// };
+/// let roof = RoofSide { pitch: Pitch::parse("4:12")?, levels: Levels { seam_height: inch("1 3/4\"")?, ..Levels::default() } };
+/// let solved = Headwall { roof, detail }.compute()?;
 /// let flashing = solved.trim("headwall flashing").expect("a headwall has a flashing");
 /// assert_eq!(flashing.profile.legs.last().map(|l| l.length), Some(Length::inches(9)));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -65,66 +128,69 @@ use crate::units::{Angle, Length};
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct Headwall {
-    /// The roof's pitch, up to the wall.
-    pub pitch: Pitch,
-    /// The sheet of the flashing and of a counterflashing.
-    pub sheet: FoldedSheet,
-    /// The end of the panels, with the flange over it.
-    pub end: CoveredEnd,
-    /// The leg up the wall.
-    pub wall: WallLeg,
+    /// The roof, up to the wall.
+    pub roof: RoofSide,
+    /// What is chosen.
+    pub detail: HeadwallDetail,
 }
 
 impl Calculation for Headwall {
     type Out = Solved;
 
     fn title(&self) -> String {
-        format!("headwall above a roof of {}", self.pitch)
+        format!("headwall above a roof of {}", self.roof.pitch)
     }
 
     /// Refuses a headwall whose leg stands too low, whose panels touch the wall or whose closures miss the panels; all such faults at once.
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
-        let slope = self.pitch.angle();
+        let (slope, detail, levels) = (self.roof.pitch.angle(), &self.detail, &self.roof.levels);
         let mut faults = Faults::default();
         if slope.degrees() >= 90.0 {
-            faults.add(Error::new(ErrorKind::OutOfRange, "the roof stands as plumb as the wall").at("pitch").value_of(self.pitch).accepts("less than 90 deg"));
+            let error = Error::new(ErrorKind::OutOfRange, "the roof stands as plumb as the wall").at("roof.pitch");
+            faults.add(error.value_of(self.roof.pitch).accepts("less than 90 deg"));
         }
-        if let Err(e) = self.wall.check() {
-            faults.add(e.under("wall"));
-        }
-        let h = faults.keep(r.part(|| self.end.levels.title(), |r| self.end.levels.run(r)).map_err(|e| e.under("end.levels")));
+        keep_under(&mut faults, "detail.sheet", detail.sheet.check());
+        keep_under(&mut faults, "detail.wall", detail.wall.check());
+        let h = faults.keep(r.part(|| levels.title(), |r| levels.run(r)).map_err(|e| e.under("roof.levels")));
         faults.check()?;
         let h = h.unwrap_or_default();
-        let seams = Support { rise: slope, height: h };
-        let corner = seams.meets(&self.wall.support()).map_err(|e| e.under("pitch"))?;
-        let bend = along(&seams, corner)?;
+        let seam_tops = Support { rise: slope, height: h };
+        let corner = seam_tops.meets(&detail.wall.support()).map_err(|e| e.under("roof.pitch"))?;
         r.step(|| {
             let step = Step::new("bend above the line").formula("h / cos S - w tan S");
-            step.with("h", h).with("S", slope).with("w", self.wall.stands_out).gives(corner.z).source(Source::geometry())
+            step.with("h", h).with("S", slope).with("w", detail.wall.stands_out).gives(corner.z).source(Source::geometry())
         });
         r.step(|| Step::new("bend of the flashing from flat").formula("90 - S").with("S", slope).gives(format_args!("{} deg", 90.0 - slope.degrees())));
         // The foot of the panels' ends is what comes nearest to the wall: everything above it leans back.
-        let limit = Length::from_mm(-self.wall.stands_out.mm() / slope.cos())?;
+        let limit = Length::from_mm(-detail.wall.stands_out.mm() / slope.cos())?;
+        let place = Place { side: Side::First, levels: *levels, bend: along(corner, slope)?, limit, meeting: Angle::SQUARE, seam_tops, down: -1 };
         let mut faults = Faults::default();
-        let covered = r.part(|| "panels below the wall".into(), |r| self.end.solve(r, Side::First, bend, limit, Angle::SQUARE));
-        let covered = faults.keep(covered.map_err(|e| e.under("end")));
-        let levels = &self.end.levels;
-        let pan = Support { rise: slope, height: (levels.underlayment + levels.stand_off + levels.pan).length()? };
-        let wall = faults.keep(r.part(|| "leg up the wall".into(), |r| self.wall.solve(r, pan, corner, self.sheet)).map_err(|e| e.under("wall")));
+        let ended = r.part(|| "panels below the wall".into(), |r| detail.end.solve(r, &place));
+        let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
+        let pan = Support { rise: slope, height: levels.pan_face()? };
+        let wall = r.part(|| "leg up the wall".into(), |r| detail.wall.solve(r, pan, corner, detail.sheet));
+        let wall = faults.keep(wall.map_err(|e| e.under("detail.wall")));
         faults.check()?;
-        let (Some(covered), Some(wall)) = (covered, wall) else {
-            return Ok(Solved::default());
-        };
+        let mut solved = Solved::default();
+        let (Some(ended), Some(wall)) = (ended, wall) else { return Ok(solved) };
 
-        let (start, edge) = self.end.drip.corners(&seams, (bend - self.end.flange).length()?)?;
+        let (start, edge) = ended.corners;
         let mut legs = Vec::with_capacity(3);
         legs.extend(edge.map(|p| ("drip", p)));
-        legs.push(("flange", corner));
-        legs.push(("leg", wall.top));
-        let flashing = trim("headwall flashing", self.sheet, start, &legs, (self.end.drip.edge(), Edge::Raw))?;
-        let mut trims = vec![flashing];
-        trims.extend(wall.counterflashing);
-        let along = covered.along.into_iter().chain(wall.along).collect();
-        Ok(Solved { trims, ends: vec![covered.end], along, lines: Vec::new(), cautions: covered.cautions.into_iter().map(|c| c.under("end")).collect() })
+        legs.extend([("flange", corner), ("leg", wall.top)]);
+        let flashing = Walk {
+            name: "headwall flashing",
+            sheet: detail.sheet,
+            start,
+            legs: &legs,
+            start_edge: detail.end.drip.edge(),
+            end_edge: Edge::Raw,
+            painted: Face::Upper,
+        }
+        .lay()?;
+        solved.trims.push(flashing);
+        ended.give("detail.end", &mut solved);
+        wall.give(&mut solved);
+        Ok(solved)
     }
 }

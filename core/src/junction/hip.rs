@@ -1,13 +1,61 @@
 //! The hip: a ridge in the plane square to it, where each roof plane falls at its backing angle.
 
-use super::covered_end::{CoveredEnd, meets_seams};
-use super::folded::{FoldedSheet, along, trim};
+use super::draft::{TrimSheet, along, keep_under, opposite_sign};
+use super::levels::Levels;
 use super::parts::{Side, Solved};
 use super::support::Support;
+use super::top_end::{Place, TopEnd, cap, meets_seams};
 use crate::error::{Error, Faults};
 use crate::pitch::Corner;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::units::{Angle, Length};
+use crate::units::Length;
+
+/// What is chosen at a hip.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HipDetail, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::practice;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     closure: TopClosure {
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
+///         lower_flange: inch("1 1/4\"")?,
+///         top_flange: inch("1/2\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
+///     },
+///     bites: Bites::Structure,
+///     screws: row.clone(),
+///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: practice::panel::SKEW_FIELD_TRIM,
+/// };
+/// let detail = HipDetail { first: end.clone(), second: end, sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) } };
+/// assert_eq!(detail.first, detail.second);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct HipDetail {
+    /// The ends of the panels of side 1.
+    pub first: TopEnd,
+    /// The ends of the panels of side 2.
+    pub second: TopEnd,
+    /// The cap's sheet.
+    pub sheet: TrimSheet,
+}
 
 /// A hip with its cap on the seam tops of both sides.
 ///
@@ -16,38 +64,43 @@ use crate::units::{Angle, Length};
 /// it stands `h / cos(bend/2)` from the line, on the line that halves the angle.
 ///
 /// ```
-/// use seamwright::junction::{Bites, Closure, CoveredEnd, DripEdge, FastenerRow, FoldedSheet, Hip, Levels};
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Hip, HipDetail, Levels, TopClosure, TopEnd, TrimSheet};
 /// use seamwright::pitch::{Corner, Pitch};
-/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::practice;
 /// use seamwright::record::{Calculation, Source};
 /// use seamwright::units::{Angle, Length};
+/// let inch = |text: &str| Length::parse(text);
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
-/// let side = CoveredEnd {
-///     levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() },
-///     flange: Length::inches(9),
-///     drip: DripEdge { depth: Length::parse("3/4\"")?, hem: practice::EDGE_HEM },
-///     closure: Closure {
-///         setback: seamwright::practice::closure::SET_BACK,
-///         face_to_screws: practice::CLOSURE_FACE_TO_SCREWS,
-///         screws_to_edge: Length::parse("1/2\"")?,
-///         tape_width: Length::parse("7/8\"")?,
-///         panel_margin: Length::parse("1/2\"")?,
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     closure: TopClosure {
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
+///         lower_flange: inch("1 1/4\"")?,
+///         top_flange: inch("1/2\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
 ///     },
-///     tape_beneath: Length::parse("1/16\"")?,
 ///     bites: Bites::Structure,
 ///     screws: row.clone(),
-///     rivets: row,
-///     hold_back: Length::inches(2),
-///     clearance: Length::parse("1/4\"")?,
-///     turn_up: panel::TURN_UP,
-///     field_trim: panel::SKEW_FIELD_TRIM,
+///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: practice::panel::SKEW_FIELD_TRIM,
 /// };
 /// let p = Pitch::parse("12:12")?;
+/// let levels = Levels { seam_height: inch("1 3/4\"")?, ..Levels::default() };
 /// let hip = Hip {
 ///     corner: Corner { first: p, second: p, plan: Angle::SQUARE },
-///     sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
-///     first: side.clone(),
-///     second: side,
+///     first: levels,
+///     second: levels,
+///     detail: HipDetail { first: end.clone(), second: end, sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) } },
 /// };
 /// let solved = hip.compute()?;
 /// let cap = solved.trim("hip cap").expect("a hip has a cap");
@@ -60,12 +113,12 @@ use crate::units::{Angle, Length};
 pub struct Hip {
     /// The two planes.
     pub corner: Corner,
-    /// The cap's sheet.
-    pub sheet: FoldedSheet,
-    /// The end of the panels of side 1.
-    pub first: CoveredEnd,
-    /// The end of the panels of side 2.
-    pub second: CoveredEnd,
+    /// The layers of side 1.
+    pub first: Levels,
+    /// The layers of side 2.
+    pub second: Levels,
+    /// What is chosen.
+    pub detail: HipDetail,
 }
 
 impl Calculation for Hip {
@@ -83,53 +136,44 @@ impl Calculation for Hip {
             step.with("C1", geometry.first.backing).with("C2", geometry.second.backing).gives(format_args!("{} deg", 180.0 - geometry.dihedral.degrees()))
         });
         let (one, two) = (geometry.first, geometry.second);
+        let detail = &self.detail;
         let mut faults = Faults::default();
-        faults.keep(meets_seams(one.meeting(), "first"));
-        faults.keep(meets_seams(two.meeting(), "second"));
+        faults.keep(meets_seams(one.meeting(), "corner.first"));
+        faults.keep(meets_seams(two.meeting(), "corner.second"));
+        keep_under(&mut faults, "detail.sheet", detail.sheet.check());
         let heights = (
-            faults.keep(r.part(|| "side 1".into(), |r| self.first.levels.run(r)).map_err(|e| e.under("first.levels"))),
-            faults.keep(r.part(|| "side 2".into(), |r| self.second.levels.run(r)).map_err(|e| e.under("second.levels"))),
+            faults.keep(r.part(|| "side 1".into(), |r| self.first.run(r)).map_err(|e| e.under("first"))),
+            faults.keep(r.part(|| "side 2".into(), |r| self.second.run(r)).map_err(|e| e.under("second"))),
         );
         faults.check()?;
         let (h1, h2) = (heights.0.unwrap_or_default(), heights.1.unwrap_or_default());
 
         let s1 = Support { rise: one.backing, height: h1 };
-        let s2 = Support { rise: Angle::degrees_from(-two.backing.degrees())?, height: h2 };
+        let s2 = Support { rise: opposite_sign(two.backing)?, height: h2 };
         let ridge = s1.meets(&s2).map_err(|e| e.under("corner"))?;
-        let (a1, a2) = (along(&s1, ridge)?, along(&s2, ridge)?);
-        // Up the slope of side 2 is toward -x.
-        let (bend1, bend2) = (a1, (-a2).length()?);
-        for (n, bend, h, backing) in [(1, bend1, h1, one.backing), (2, bend2, h2, two.backing)] {
+        let mut solved = Solved::default();
+        let mut corners = Vec::with_capacity(2);
+        let mut faults = Faults::default();
+        for (n, path, end, side, levels, seam_tops, seen) in
+            [(1, "detail.first", &detail.first, Side::First, self.first, s1, &one), (2, "detail.second", &detail.second, Side::Second, self.second, s2, &two)]
+        {
+            // Up the slope of side 2 is toward -x.
+            let down = if side == Side::First { -1 } else { 1 };
+            let bend = (along(ridge, seam_tops.rise)? * -down).length()?;
             r.step(|| {
                 let step = Step::new(format!("bend of the cap along side {n} from the line")).formula("where the planes of the seam tops meet");
-                step.with("h", h).with("backing", backing).gives(bend).source(Source::geometry())
+                step.with("h", seam_tops.height).with("backing", seen.backing).gives(bend).source(Source::geometry())
             });
-        }
-
-        let mut faults = Faults::default();
-        let first = r.part(|| "panels of side 1".into(), |r| self.first.solve(r, Side::First, bend1, bend1.min(Length::ZERO), one.meeting()));
-        let first = faults.keep(first.map_err(|e| e.under("first")));
-        let second = r.part(|| "panels of side 2".into(), |r| self.second.solve(r, Side::Second, bend2, bend2.min(Length::ZERO), two.meeting()));
-        let second = faults.keep(second.map_err(|e| e.under("second")));
-        faults.check()?;
-
-        let (start, edge1) = self.first.drip.corners(&s1, (a1 - self.first.flange).length()?)?;
-        let (end, edge2) = self.second.drip.corners(&s2, (a2 + self.second.flange).length()?)?;
-        let mut legs = Vec::with_capacity(4);
-        legs.extend(edge1.map(|p| ("drip 1", p)));
-        legs.push(("flange 1", ridge));
-        legs.push(("flange 2", edge2.unwrap_or(end)));
-        legs.extend(edge2.map(|_| ("drip 2", end)));
-        let cap = trim("hip cap", self.sheet, start, &legs, (self.first.drip.edge(), self.second.drip.edge()))?;
-
-        let mut solved = Solved { trims: vec![cap], ..Solved::default() };
-        for (prefix, covered) in [("first", first), ("second", second)] {
-            if let Some(covered) = covered {
-                solved.along.extend(covered.along);
-                solved.ends.push(covered.end);
-                solved.cautions.extend(covered.cautions.into_iter().map(|c| c.under(prefix)));
+            let place = Place { side, levels, bend, limit: bend.min(Length::ZERO), meeting: seen.meeting(), seam_tops, down };
+            let ended = r.part(|| format!("panels of side {n}"), |r| end.solve(r, &place)).map_err(|e| e.under(path));
+            if let Some(ended) = faults.keep(ended) {
+                corners.push(ended.corners);
+                ended.give(path, &mut solved);
             }
         }
+        faults.check()?;
+        let [first, second] = corners[..] else { return Ok(solved) };
+        solved.trims.push(cap("hip cap", detail.sheet, (first, &detail.first), ridge, (second, &detail.second))?);
         Ok(solved)
     }
 }

@@ -1,6 +1,7 @@
 //! What lies between a deck and the underside of a trim.
 
 use crate::error::Error;
+use crate::pitch::Pitch;
 use crate::record::{Calculation, Recorder, Step};
 use crate::units::Length;
 
@@ -44,6 +45,16 @@ impl Levels {
             ("tape", self.tape),
         ]
     }
+
+    /// The pan's upper face above the deck: what drains.
+    pub(super) fn pan_face(&self) -> Result<Length, Error> {
+        (self.underlayment + self.stand_off + self.pan).length()
+    }
+
+    /// From the pan's upper face to the trim's underside.
+    pub(super) fn over_pan(&self) -> Result<Length, Error> {
+        (self.seam_height + self.closure_metal + self.tape).length()
+    }
 }
 
 impl Calculation for Levels {
@@ -66,4 +77,23 @@ impl Calculation for Levels {
         });
         Ok(h)
     }
+}
+
+/// A roof plane at a junction: how steep it is, and what lies on its deck.
+///
+/// ```
+/// use seamwright::junction::{Levels, RoofSide};
+/// use seamwright::pitch::Pitch;
+/// use seamwright::units::Length;
+/// let roof = RoofSide { pitch: Pitch::parse("4:12")?, levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() } };
+/// assert_eq!(roof.levels.tape, Length::ZERO);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct RoofSide {
+    /// The plane's pitch.
+    pub pitch: Pitch,
+    /// The layers between its deck and the underside of a trim on the seam tops.
+    pub levels: Levels,
 }

@@ -4,28 +4,38 @@
 //! between successive intersections of its supports. [`Levels`] stacks what lies between a deck and the underside of a trim;
 //! [`Support`] is one line of the section; each kind has a file of its own.
 //!
+//! A curb or a chimney is four junctions: a [`Headwall`] below it, a [`Sidewall`] along each side, their wall the curb, and a [`CurbBack`] above it.
+//!
 //! Signs: along a slope, positions are measured from the junction line and are positive **up** the slope, on either side; heights are square to the
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
-mod covered_end;
+mod curb_back;
+#[cfg(feature = "serde")]
+mod defaults;
 mod draft;
 mod drip;
+mod drip_edge;
 mod eave;
 mod eave_parts;
-mod folded;
 mod headwall;
 mod high_side;
 mod hip;
 mod levels;
+mod offset_cleat;
 mod parts;
 mod rake;
+mod rake_parts;
 mod ridge;
 mod sidewall;
+mod sidewall_parts;
 mod support;
-mod top_side;
+mod top_closure;
+mod top_edge;
+mod top_end;
 mod transition;
 mod transition_lines;
+mod transition_section;
 mod valley;
 mod valley_hook;
 mod wall;
@@ -33,9 +43,13 @@ mod wall;
 #[cfg(test)]
 mod covered_tests;
 #[cfg(test)]
+mod curb_back_tests;
+#[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
 mod high_side_tests;
+#[cfg(test)]
+mod lines_tests;
 #[cfg(test)]
 mod rake_tests;
 #[cfg(test)]
@@ -45,33 +59,40 @@ mod sidewall_tests;
 #[cfg(test)]
 mod test_sections;
 #[cfg(test)]
+mod transition_section_tests;
+#[cfg(test)]
 mod transition_tests;
 #[cfg(test)]
 mod valley_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, KICK_OUT, KICK_OUT_MISSING,
-    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
-    SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
+    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT,
+    KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW,
+    RIVETS_ON_SLOPE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
 };
-pub use covered_end::CoveredEnd;
-pub use draft::{Row, TrimSheet};
+pub use curb_back::{CricketRule, CurbBack, CurbBackDetail};
+pub use draft::{FastenerRow, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
-pub use eave::Eave;
+pub use drip_edge::DripEdge;
+pub use eave::{Eave, EaveDetail};
 pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
-pub use folded::{DripEdge, FastenerRow, FoldedSheet};
-pub use headwall::Headwall;
-pub use high_side::HighSide;
-pub use hip::Hip;
-pub use levels::Levels;
+pub use headwall::{Headwall, HeadwallDetail};
+pub use high_side::{HighSide, HighSideDetail};
+pub use hip::{Hip, HipDetail};
+pub use levels::{Levels, RoofSide};
+pub use offset_cleat::OffsetCleat;
 pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
-pub use rake::{Rake, RakeEdge, RakeInnerEdge, RakeZ};
-pub use ridge::{Ridge, RidgeVent, VentOpening};
-pub use sidewall::{PanelSide, Sidewall, SidewallFlange, SidewallFoot};
+pub use rake::{Rake, RakeDetail};
+pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
+pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
+pub use sidewall::{Sidewall, SidewallDetail};
+pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};
-pub use top_side::{CapDrip, TopClosure, TopSide};
-pub use transition::{Bending, PitchTransition, TransitionSection, WaterStep};
-pub use transition_lines::{Cleat, Closure, TransitionLines, TransitionLinesOut};
-pub use valley::{SplashRib, Valley, ValleySide};
+pub use top_closure::TopClosure;
+pub use top_edge::TopEdge;
+pub use top_end::TopEnd;
+pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
+pub use transition_section::{Bending, TransitionSection, WaterStep};
+pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};

@@ -1,10 +1,11 @@
 //! What every kind of junction gives: its trims, the ends of the panels, and what lies along its line.
 
 use super::support::SectionPoint;
+use crate::error::Error;
 use crate::panel::PanelEnd;
 use crate::record::{Caution, Source};
 use crate::trim::Profile;
-use crate::units::Length;
+use crate::units::{Length, Sum};
 use std::borrow::Cow;
 
 /// A side of a junction. Where there is one roof plane it is the first; the second is then the wall, the fascia or nothing.
@@ -91,7 +92,8 @@ pub struct AlongLine {
     pub side: Side,
     /// What it is.
     pub what: Along,
-    /// Its distance from the junction line, along its own plane and square to the line; positive up the slope.
+    /// Its distance from the junction line, along its own plane and square to the line. On a roof and on a wall or a fascia, positive is up; across the
+    /// slope, at a rake positive is toward the roof, and at a sidewall negative is.
     pub from_line: Length,
 }
 
@@ -105,7 +107,7 @@ pub enum Datum {
     TrimLowerEdge,
     /// The trim's top edge.
     TrimTopEdge,
-    /// A line struck before this one, by its name.
+    /// A line struck before this one on the same side, by its name.
     Line(Cow<'static, str>),
 }
 
@@ -120,7 +122,7 @@ impl core::fmt::Display for Datum {
     }
 }
 
-/// A line to strike, parallel to the junction line.
+/// A line to strike, parallel to the junction line; or, where it lies over the edge of the deck, to gauge.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct LayoutLine {
@@ -133,8 +135,26 @@ pub struct LayoutLine {
     /// How far from its datum, along the slope and square to the line: up it from the junction line, a lower edge and a struck line (negative is
     /// down), down it from a top edge.
     pub from_datum: Length,
-    /// Where it is, along its own plane from the junction line; positive up the slope.
+    /// Where it is, along its own plane from the junction line, in the sign of [`AlongLine::from_line`].
     pub from_line: Length,
+}
+
+impl LayoutLine {
+    /// A line measured from the junction line.
+    pub(super) fn from_junction(name: &'static str, side: Side, at: Sum) -> Result<LayoutLine, Error> {
+        let at = at.length()?;
+        Ok(LayoutLine { name: name.into(), side, datum: Datum::JunctionLine, from_datum: at, from_line: at })
+    }
+
+    /// A line measured this far down from the trim's top edge, which lies at `top`.
+    pub(super) fn below_top_edge(name: &'static str, side: Side, top: Length, below: Length) -> Result<LayoutLine, Error> {
+        Ok(LayoutLine { name: name.into(), side, datum: Datum::TrimTopEdge, from_datum: below, from_line: (top - below).length()? })
+    }
+
+    /// A line measured this far up from one that was struck before it at `struck_at`.
+    pub(super) fn from_line(name: &'static str, side: Side, struck: &'static str, struck_at: Length, by: Sum) -> Result<LayoutLine, Error> {
+        Ok(LayoutLine { name: name.into(), side, datum: Datum::Line(struck.into()), from_datum: by.length()?, from_line: (by + struck_at).length()? })
+    }
 }
 
 /// The end that a junction sets for the panels of one side.

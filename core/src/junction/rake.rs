@@ -3,161 +3,33 @@
 //! The section is square to the rake line: there the deck is level and the fascia stands square to it, whatever the pitch. The junction line is the
 //! deck's edge at the fascia; the roof lies on the side of negative x.
 
-use super::Levels;
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
-use super::draft::{Row, TrimSheet, Walk, keep_under, refuse_short};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
 use super::drip::DripFace;
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side, SideEnd, Solved};
+use super::levels::Levels;
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::BendAt;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::{Direction, Edge, Face};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Length, Sum};
 
-/// How the last panel ends at a rake.
+/// What is chosen at a rake.
 ///
 /// ```
-/// use seamwright::junction::RakeEdge;
-/// use seamwright::units::Length;
-/// let ripped = RakeEdge::Ripped { turn_up: Length::inches(2) };
-/// assert_ne!(ripped, RakeEdge::Seam);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
-pub enum RakeEdge {
-    /// On a seam: its leg stands there as it came.
-    Seam,
-    /// Ripped to width and turned up.
-    Ripped {
-        /// Height of the turned-up edge above the pan.
-        turn_up: Length,
-    },
-}
-
-/// The Z beside the turned-up edge: its web stands away from the rake, its lower flange points to the turned-up edge, dry behind the web, and its top
-/// flange away from it, under the trim.
-///
-/// ```
-/// use seamwright::junction::{Bites, RakeZ, Row, TrimSheet};
+/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeZ, TrimSheet};
+/// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
-/// use seamwright::units::Length;
-/// let z = RakeZ {
-///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) },
-///     from_turned_up_edge: Length::parse("1/8\"")?,
-///     lower_flange: Length::inches(1),
-///     top_flange: Length::inches(1),
-///     tape_width: Length::parse("7/8\"")?,
-///     tape: Length::parse("1/16\"")?,
-///     bites: Bites::Panel,
-///     screws: Row { spacing: Length::inches(12), source: Source::CommonPractice },
-/// };
-/// assert_eq!(z.web_from_turned_up_edge()?, Length::parse("1 1/8\"")?);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct RakeZ {
-    /// Its sheet.
-    pub sheet: TrimSheet,
-    /// From the turned-up edge to the edge of the lower flange.
-    pub from_turned_up_edge: Length,
-    /// Width of the lower flange, from the face of the web to its edge.
-    pub lower_flange: Length,
-    /// Width of the top flange, from the face of the web to its edge.
-    pub top_flange: Length,
-    /// Width of the tape under the lower flange.
-    pub tape_width: Length,
-    /// That tape's thickness, compressed.
-    pub tape: Length,
-    /// What the screws through the lower flange bite.
-    pub bites: Bites,
-    /// Those screws, on the centreline of the tape in the middle of the lower flange.
-    pub screws: Row,
-}
-
-impl RakeZ {
-    /// From the turned-up edge to the face of the web.
-    ///
-    /// # Errors
-    /// [`ErrorKind::Overflow`] beyond the range.
-    pub fn web_from_turned_up_edge(&self) -> Result<Length, Error> {
-        (self.from_turned_up_edge + self.lower_flange).length()
-    }
-
-    fn check(&self) -> Result<(), Error> {
-        let mut faults = Faults::default();
-        keep_under(&mut faults, "sheet", self.sheet.check());
-        keep_under(&mut faults, "screws", self.screws.check());
-        for (path, length) in [("lower_flange", self.lower_flange), ("top_flange", self.top_flange), ("tape_width", self.tape_width)] {
-            faults.keep(length.positive(path));
-        }
-        for (path, length) in [("from_turned_up_edge", self.from_turned_up_edge), ("tape", self.tape)] {
-            faults.keep(length.not_negative(path));
-        }
-        if self.bites == Bites::Trim {
-            faults
-                .add(Error::new(ErrorKind::Conflict, "the screws of the Z go through the pan").at("bites").value_of("trim").accepts("structure, panel, slot"));
-        }
-        refuse_short(
-            &mut faults,
-            "tape_width",
-            "the tape is wider than the flange above it",
-            self.tape_width - self.lower_flange,
-            self.tape_width,
-            "narrower tape",
-        )?;
-        faults.check()
-    }
-}
-
-/// The edge of the rake trim on the roof: it runs past the top flange of the Z and turns down.
-///
-/// ```
-/// use seamwright::junction::RakeInnerEdge;
-/// use seamwright::practice::junction as practice;
-/// use seamwright::units::Length;
-/// let edge = RakeInnerEdge { cover: Length::parse("1/8\"")?, drop: Length::inches(1), hem: practice::EDGE_HEM, above_pan: Length::parse("1/4\"")? };
-/// assert!(edge.drop > edge.hem);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct RakeInnerEdge {
-    /// How far the trim runs past the edge of the top flange of the Z.
-    pub cover: Length,
-    /// How far it turns down.
-    pub drop: Length,
-    /// Width of the closed hem at its edge.
-    pub hem: Length,
-    /// What must stay free between its edge and the pan.
-    pub above_pan: Length,
-}
-
-/// A rake as asked for.
-///
-/// The end that the result sets for [`Side::First`] is the panel's side edge: its hold-back is from the rake line to the turned-up edge, square to the
-/// line, and its turn-up what a ripped edge adds to the width. It ends no panel along the seams.
-///
-/// # Errors
-/// Computing refuses a turned-up edge lower than the seams or higher than the trim, a seam under the Z, an inner edge that reaches the pan, tape
-/// wider than its flange, a hem that misses its cleat, and every figure without meaning.
-///
-/// ```
-/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, Levels, Rake, RakeEdge, RakeInnerEdge, RakeZ, Row, Side, TrimSheet};
-/// use seamwright::panel::Hold;
-/// use seamwright::practice::junction as practice;
-/// use seamwright::record::{Calculation, Source};
 /// use seamwright::units::{Angle, Length};
 /// let inch = |text: &str| Length::parse(text);
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
-/// let row = Row { spacing: Length::inches(12), source: Source::CommonPractice };
-/// let rake = Rake {
-///     levels: Levels { underlayment: Length::mils(40), seam_height: inch("1 3/4\"")?, tape: inch("1/16\"")?, ..Levels::default() },
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let detail = RakeDetail {
 ///     edge_from_line: inch("1/2\"")?,
-///     edge: RakeEdge::Ripped { turn_up: inch("1 3/4\"")? },
-///     end_panel: Length::inches(12),
+///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
 ///     z: RakeZ {
 ///         sheet,
@@ -189,7 +61,88 @@ pub struct RakeInnerEdge {
 ///         }),
 ///     },
 /// };
-/// let solved = rake.compute()?;
+/// assert!(detail.face.hem.cleat().is_some());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct RakeDetail {
+    /// From the rake line to the turned-up edge of the last panel.
+    pub edge_from_line: Length,
+    /// How high a ripped edge is turned up above the pan; a panel that ends on a seam has its leg there instead.
+    pub turn_up: Length,
+    /// What must stay free between the nearest seam and the nearest part of the Z or of the trim.
+    pub seam_room: Length,
+    /// The Z.
+    pub z: RakeZ,
+    /// The rake trim's sheet.
+    pub sheet: TrimSheet,
+    /// Its edge on the roof.
+    pub inner: RakeInnerEdge,
+    /// Rivets through the trim into the top flange of the Z, in the middle of that flange.
+    pub rivets: FastenerRow,
+    /// Width of the tape between that flange and the trim.
+    pub trim_tape_width: Length,
+    /// Its face on the fascia.
+    pub face: DripFace,
+}
+
+/// A rake as asked for.
+///
+/// The end that the result sets for [`Side::First`] is the panel's side edge: its hold-back is from the rake line to the turned-up edge, square to the
+/// line, and its turn-up what a ripped edge adds to the width. It ends no panel along the seams.
+///
+/// # Errors
+/// Computing refuses a turned-up edge lower than the seams or higher than the trim, a seam under the Z, an inner edge that reaches the pan, tape
+/// wider than its flange, a hem that misses its cleat, and every figure without meaning.
+///
+/// ```
+/// use seamwright::junction::{
+///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, TrimSheet,
+/// };
+/// use seamwright::panel::Hold;
+/// use seamwright::practice::junction as practice;
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::{Angle, Length};
+/// let inch = |text: &str| Length::parse(text);
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let detail = RakeDetail {
+///     edge_from_line: inch("1/2\"")?,
+///     turn_up: inch("1 3/4\"")?,
+///     seam_room: Length::inches(1),
+///     z: RakeZ {
+///         sheet,
+///         from_turned_up_edge: inch("1/8\"")?,
+///         lower_flange: inch("1\"")?,
+///         top_flange: inch("1\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape: inch("1/16\"")?,
+///         bites: Bites::Structure,
+///         screws: row.clone(),
+///     },
+///     sheet,
+///     inner: RakeInnerEdge { cover: inch("1/8\"")?, drop: inch("1\"")?, hem: practice::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     rivets: row.clone(),
+///     trim_tape_width: inch("7/8\"")?,
+///     face: DripFace {
+///         depth: inch("3\"")?,
+///         kick: Angle::parse("45 deg")?,
+///         clears: practice::DRIP_CLEARS_FACE,
+///         hem: DripHem::Hooked(ContinuousCleat {
+///             sheet,
+///             height: inch("2\"")?,
+///             fasteners_above_bend: inch("1\"")?,
+///             fasteners: row,
+///             hem: practice::EDGE_HEM,
+///             hem_gap: (sheet.thickness + practice::HOOKED_HEM_ROOM).length()?,
+///             short_of_fold: inch("1/16\"")?,
+///             engagement: inch("3/8\"")?,
+///         }),
+///     },
+/// };
+/// let levels = Levels { underlayment: Length::mils(40), seam_height: inch("1 3/4\"")?, tape: inch("1/16\"")?, ..Levels::default() };
+/// let solved = Rake { levels, edge: PanelEdge::Ripped, end_panel: Length::inches(12), detail }.compute()?;
 /// assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
 /// assert!(solved.cautions.iter().any(|c| c.code().name == "rake-edge-pinned"));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -199,50 +152,37 @@ pub struct RakeInnerEdge {
 pub struct Rake {
     /// The layers between the deck and the underside of the trim.
     pub levels: Levels,
-    /// From the rake line to the turned-up edge of the last panel.
-    pub edge_from_line: Length,
-    /// How that panel ends.
-    pub edge: RakeEdge,
-    /// From the turned-up edge to the nearest seam.
+    /// How the layout ends the last panel.
+    pub edge: PanelEdge,
+    /// From the turned-up edge to the nearest seam, as the layout has it.
     pub end_panel: Length,
-    /// What must stay free between that seam and the nearest part of the Z or of the trim.
-    pub seam_room: Length,
-    /// The Z.
-    pub z: RakeZ,
-    /// The rake trim's sheet.
-    pub sheet: TrimSheet,
-    /// Its edge on the roof.
-    pub inner: RakeInnerEdge,
-    /// Rivets through the trim into the top flange of the Z, in the middle of that flange.
-    pub rivets: Row,
-    /// Width of the tape between that flange and the trim.
-    pub trim_tape_width: Length,
-    /// Its face on the fascia.
-    pub face: DripFace,
+    /// What is chosen.
+    pub detail: RakeDetail,
 }
 
 impl Rake {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         keep_under(&mut faults, "levels", self.levels.compute().map(|_| ()));
-        keep_under(&mut faults, "z", self.z.check());
-        keep_under(&mut faults, "sheet", self.sheet.check());
-        keep_under(&mut faults, "rivets", self.rivets.check());
-        keep_under(&mut faults, "face", self.face.check(self.sheet));
+        keep_under(&mut faults, "detail.z", self.detail.z.check());
+        keep_under(&mut faults, "detail.sheet", self.detail.sheet.check());
+        keep_under(&mut faults, "detail.rivets", self.detail.rivets.check());
+        keep_under(&mut faults, "detail.face", self.detail.face.check(self.detail.sheet));
         for (path, length) in [
             ("levels.seam_height", self.levels.seam_height),
             ("end_panel", self.end_panel),
-            ("trim_tape_width", self.trim_tape_width),
-            ("inner.drop", self.inner.drop),
-            ("inner.hem", self.inner.hem),
+            ("detail.trim_tape_width", self.detail.trim_tape_width),
+            ("detail.inner.drop", self.detail.inner.drop),
+            ("detail.inner.hem", self.detail.inner.hem),
         ] {
             faults.keep(length.positive(path));
         }
         for (path, length) in [
-            ("edge_from_line", self.edge_from_line),
-            ("seam_room", self.seam_room),
-            ("inner.cover", self.inner.cover),
-            ("inner.above_pan", self.inner.above_pan),
+            ("detail.edge_from_line", self.detail.edge_from_line),
+            ("detail.seam_room", self.detail.seam_room),
+            ("detail.turn_up", self.detail.turn_up),
+            ("detail.inner.cover", self.detail.inner.cover),
+            ("detail.inner.above_pan", self.detail.inner.above_pan),
         ] {
             faults.keep(length.not_negative(path));
         }
@@ -252,13 +192,13 @@ impl Rake {
     /// Heights above the deck: of the pan's upper face, and of the underside of the trim.
     fn heights(&self) -> Result<(Length, Length), Error> {
         let l = &self.levels;
-        Ok(((l.underlayment + l.stand_off + l.pan).length()?, l.compute()?))
+        Ok((l.pan_face()?, l.compute()?))
     }
 
     fn check_fit(&self, pan: Length, h: Length, inner: Length) -> Result<(), Error> {
         let mut faults = Faults::default();
-        if let RakeEdge::Ripped { turn_up } = self.edge {
-            let path = "edge.ripped.turn_up";
+        if self.edge == PanelEdge::Ripped {
+            let (path, turn_up) = ("detail.turn_up", self.detail.turn_up);
             refuse_short(
                 &mut faults,
                 path,
@@ -273,34 +213,48 @@ impl Rake {
             &mut faults,
             "end_panel",
             "a seam comes under the Z or the trim",
-            inner - self.edge_from_line + self.seam_room - self.end_panel,
+            inner - self.detail.edge_from_line + self.detail.seam_room - self.end_panel,
             self.end_panel,
             "a wider end panel: another start of the layout, or equal rips",
         )?;
-        let foot = (h - self.inner.drop).length()?;
+        let foot = (h - self.detail.inner.drop).length()?;
         refuse_short(
             &mut faults,
-            "inner.drop",
+            "detail.inner.drop",
             "the trim's inner edge comes too near the pan",
-            pan + self.inner.above_pan - foot,
-            self.inner.drop,
+            pan + self.detail.inner.above_pan - foot,
+            self.detail.inner.drop,
             "an edge that turns down less",
         )?;
         refuse_short(
             &mut faults,
-            "trim_tape_width",
+            "detail.trim_tape_width",
             "the tape is wider than the flange under it",
-            self.trim_tape_width - self.z.top_flange,
-            self.trim_tape_width,
+            self.detail.trim_tape_width - self.detail.z.top_flange,
+            self.detail.trim_tape_width,
             "narrower tape",
         )?;
         faults.check()
     }
 
+    /// The panel's edge first, then the Z from it, then the trim's edge from the Z.
+    fn lines(&self, web: Length, screws: Length, inner: Length) -> Result<[LayoutLine; 6], Error> {
+        let (edge, half) = (self.detail.edge_from_line, self.detail.z.tape_width.station(1, 2)?);
+        let from_web = |name: &'static str, at: Sum| LayoutLine::from_line(name, Side::First, "web of the Z", web, at - web);
+        Ok([
+            LayoutLine::from_junction("panel edge", Side::First, edge.into())?,
+            LayoutLine::from_line("web of the Z", Side::First, "panel edge", edge, web - edge)?,
+            from_web("tape under the Z, edge on the rake's side", screws - half)?,
+            from_web("screws of the Z", screws.into())?,
+            from_web("tape under the Z, edge on the roof's side", screws + half)?,
+            from_web("trim's edge", inner.into())?,
+        ])
+    }
+
     fn lay_z(&self, web: Length, foot: Length, top: Length) -> Result<JunctionTrim, Error> {
-        let z = &self.z;
+        let z = &self.detail.z;
         let under_top = (top - z.sheet.thickness).length()?;
-        let at = |from_line: crate::units::Sum, z: Length| -> Result<SectionPoint, Error> { Ok(SectionPoint { x: (-from_line).length()?, z }) };
+        let at = |from_line: Sum, z: Length| -> Result<SectionPoint, Error> { Ok(SectionPoint { x: (-from_line).length()?, z }) };
         Walk {
             name: "rake Z",
             sheet: z.sheet,
@@ -326,22 +280,22 @@ impl Calculation for Rake {
         r.part(|| self.levels.title(), |r| self.levels.run(r))?;
         r.part(|| BendAt::Rake.title(), |r| BendAt::Rake.run(r))?;
         let (pan, h) = self.heights()?;
-        let z = &self.z;
-        let web = (self.edge_from_line + z.web_from_turned_up_edge()?).length()?;
+        let z = &self.detail.z;
+        let web = (self.detail.edge_from_line + z.web_from_turned_up_edge()?).length()?;
         r.step(|| {
             Step::new("face of the Z from the rake line")
                 .formula("turned-up edge + room + lower flange")
-                .with("turned-up edge", self.edge_from_line)
+                .with("turned-up edge", self.detail.edge_from_line)
                 .with("room", z.from_turned_up_edge)
                 .with("lower flange", z.lower_flange)
                 .gives(web)
         });
-        let inner = (web + z.top_flange + self.inner.cover).length()?;
+        let inner = (web + z.top_flange + self.detail.inner.cover).length()?;
         r.step(|| {
             Step::new("inner edge of the trim from the rake line")
                 .formula("face of the Z + top flange + cover")
                 .with("top flange", z.top_flange)
-                .with("cover", self.inner.cover)
+                .with("cover", self.detail.inner.cover)
                 .gives(inner)
         });
         self.check_fit(pan, h, inner)?;
@@ -349,7 +303,7 @@ impl Calculation for Rake {
         let height = (top - foot).length()?;
         if !height.is_positive() {
             return Err(Error::new(ErrorKind::Impossible, "nothing of the seam height is left for the Z above its tape")
-                .at("z.tape")
+                .at("detail.z.tape")
                 .value_of(z.tape)
                 .accepts("tape thinner than the seam height"));
         }
@@ -366,52 +320,44 @@ impl Calculation for Rake {
 
         let seam_tops = Support { rise: Angle::ZERO, height: h };
         let heading = Angle::degrees_from(-90.0)?;
-        let corner = seam_tops.meets(&Support { rise: heading, height: self.face.packing() })?;
-        let face = self.face.lay(r, self.sheet, heading, corner)?;
+        let corner = seam_tops.meets(&Support { rise: heading, height: self.detail.face.packing() })?;
+        let face = self.detail.face.lay(r, self.detail.sheet, heading, corner).map_err(|e| e.under("detail"))?;
         let inner_corner = seam_tops.point((-inner).length()?)?;
-        let inner_foot = SectionPoint { x: inner_corner.x, z: (inner_corner.z - self.inner.drop).length()? };
+        let inner_foot = SectionPoint { x: inner_corner.x, z: (inner_corner.z - self.detail.inner.drop).length()? };
         let trim = Walk {
             name: "rake trim",
-            sheet: self.sheet,
+            sheet: self.detail.sheet,
             start: inner_foot,
             legs: &[("inner edge", inner_corner), ("top", corner), ("face", face.bend), ("drip", face.drip)],
-            start_edge: Edge::closed_hem(self.inner.hem, Direction::Down),
-            end_edge: face.edge,
+            start_edge: Edge::closed_hem(self.detail.inner.hem, Direction::Down),
+            end_edge: face.edge.clone(),
             painted: Face::Upper,
         }
         .lay()?;
 
-        let mut solved = Solved { cautions: face.cautions, ..Solved::default() };
-        if let Some((cleat, lines)) = face.cleat {
-            solved.trims.push(cleat);
-            solved.along.extend(lines);
-        }
+        let mut solved = Solved::default();
+        face.give(&mut solved);
         solved.trims.extend([z_trim, trim]);
         // Toward the roof is the way in which distances are counted from this line.
         let screws = (web - z.lower_flange.station(1, 2)?).length()?;
         let rivets = (web + z.top_flange.station(1, 2)?).length()?;
-        let tape = |name: &'static str, width, from_line| AlongLine {
-            name: name.into(),
-            side: Side::First,
-            what: Along::Tape { width, over_seams: false },
-            from_line,
-        };
-        solved.along.push(tape("tape under the Z", z.tape_width, screws));
+        solved.along.push(tape("tape under the Z", Side::First, z.tape_width, false, screws));
         solved.along.push(z.screws.line("screws of the Z", Side::First, z.bites, screws));
-        solved.along.push(tape("tape under the trim", self.trim_tape_width, rivets));
-        solved.along.push(self.rivets.line("rivets into the Z", Side::First, Bites::Trim, rivets));
+        solved.along.push(tape("tape under the trim", Side::First, self.detail.trim_tape_width, false, rivets));
+        solved.along.push(self.detail.rivets.line("rivets into the Z", Side::First, Bites::Trim, rivets));
+        solved.lines.extend(self.lines(web, screws, inner)?);
         // Through slots the Z stands still and the panel moves under it; through the pan alone it goes with the panel.
         let (hold, code) = match z.bites {
             Bites::Structure => (Hold::Pins, Some(RAKE_EDGE_PINNED)),
             Bites::Panel => (Hold::Slides, Some(RAKE_TRIM_RIDES)),
             Bites::Slot | Bites::Trim => (Hold::Slides, None),
         };
-        solved.cautions.extend(code.map(|code| Caution::new(code, "z.bites", Source::CommonPractice)));
+        solved.cautions.extend(code.map(|code| Caution::new(code, "detail.z.bites", Source::CommonPractice)));
         let turn_up = match self.edge {
-            RakeEdge::Seam => Length::ZERO,
-            RakeEdge::Ripped { turn_up } => turn_up,
+            PanelEdge::Seam => Length::ZERO,
+            PanelEdge::Ripped => self.detail.turn_up,
         };
-        solved.ends.push(SideEnd { side: Side::First, end: PanelEnd::hold_back(self.edge_from_line).with_turn_up(turn_up).holding(hold) });
+        solved.ends.push(SideEnd { side: Side::First, end: PanelEnd::hold_back(self.detail.edge_from_line).with_turn_up(turn_up).holding(hold) });
         Ok(solved)
     }
 }

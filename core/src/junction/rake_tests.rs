@@ -1,5 +1,7 @@
+#[cfg(feature = "serde")]
+use super::test_sections::read_without;
 use super::test_sections::{between, face, len, levels, mm, near, off, paths, row, sheet};
-use super::{Along, Bites, Rake, RakeEdge, RakeInnerEdge, RakeZ, Side};
+use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side};
 use crate::error::ErrorKind;
 use crate::panel::Hold;
 use crate::practice::junction as practice;
@@ -8,12 +10,10 @@ use crate::trim::Edge;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn asked() -> Rake {
-    Rake {
-        levels: levels(),
+pub(super) fn asked() -> Rake {
+    let detail = RakeDetail {
         edge_from_line: len("1/2\""),
-        edge: RakeEdge::Ripped { turn_up: len("45 mm") },
-        end_panel: len("12\""),
+        turn_up: len("45 mm"),
         seam_room: len("1\""),
         z: RakeZ {
             sheet: sheet(),
@@ -30,7 +30,8 @@ fn asked() -> Rake {
         rivets: row(),
         trim_tape_width: len("7/8\""),
         face: face(),
-    }
+    };
+    Rake { levels: levels(), edge: PanelEdge::Ripped, end_panel: len("12\""), detail }
 }
 
 #[test]
@@ -63,35 +64,35 @@ fn screws_through_the_pan_pin_the_end_panel() {
     assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
     assert_eq!(solved.cautions.iter().map(|c| c.code().number).collect::<Vec<_>>(), [6013]);
     for (bites, said) in [(Bites::Panel, vec![6014]), (Bites::Slot, vec![])] {
-        rake.z.bites = bites;
+        rake.detail.z.bites = bites;
         let solved = rake.compute().unwrap();
         assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Slides);
         assert_eq!(solved.cautions.iter().map(|c| c.code().number).collect::<Vec<_>>(), said);
         assert!(solved.along.iter().any(|a| matches!(a.what, Along::Fasteners { bites: b, .. } if b == bites)));
     }
-    rake.z.bites = Bites::Trim;
+    rake.detail.z.bites = Bites::Trim;
     let refused = rake.compute().unwrap_err();
-    assert_eq!((refused.kind(), refused.path()), (ErrorKind::Conflict, "z.bites"));
+    assert_eq!((refused.kind(), refused.path()), (ErrorKind::Conflict, "detail.z.bites"));
 }
 
 #[test]
 fn a_panel_that_ends_on_a_seam_adds_no_turn_up() {
     let mut rake = asked();
-    rake.edge = RakeEdge::Seam;
+    rake.edge = PanelEdge::Seam;
     assert_eq!(rake.compute().unwrap().end(Side::First).unwrap().allowance().unwrap(), len("-1/2\""));
 }
 
 #[test]
 fn what_does_not_fit_is_refused_by_how_much() {
     let mut rake = asked();
-    rake.edge = RakeEdge::Ripped { turn_up: len("44 mm") };
+    rake.detail.turn_up = len("44 mm");
     let refused = rake.compute().unwrap_err();
-    assert_eq!((refused.kind(), refused.path()), (ErrorKind::Impossible, "edge.ripped.turn_up"));
+    assert_eq!((refused.kind(), refused.path()), (ErrorKind::Impossible, "detail.turn_up"));
     assert!(refused.message().contains("lower than the seams by 1 mm"), "{refused}");
     // 48 mm less 1.6 mm of underlayment and pan is all the height there is.
-    rake.edge = RakeEdge::Ripped { turn_up: len("46.4 mm") };
+    rake.detail.turn_up = len("46.4 mm");
     assert!(rake.compute().is_ok());
-    rake.edge = RakeEdge::Ripped { turn_up: len("46.9 mm") };
+    rake.detail.turn_up = len("46.9 mm");
     assert!(rake.compute().unwrap_err().message().contains("lifts the trim by 0.5 mm"));
 
     // The trim reaches 2 1/4 in over the panel, and 1 in must stay free.
@@ -99,10 +100,10 @@ fn what_does_not_fit_is_refused_by_how_much() {
     rake.end_panel = len("3 1/4\"");
     assert!(rake.compute().is_ok());
     rake.end_panel = len("3\"");
-    rake.inner.drop = len("1 5/8\"");
-    rake.trim_tape_width = len("1 1/4\"");
+    rake.detail.inner.drop = len("1 5/8\"");
+    rake.detail.trim_tape_width = len("1 1/4\"");
     let refused = rake.compute().unwrap_err();
-    assert_eq!(paths(&refused), ["end_panel", "inner.drop", "trim_tape_width"]);
+    assert_eq!(paths(&refused), ["end_panel", "detail.inner.drop", "detail.trim_tape_width"]);
     assert!(refused.message().contains("by 6.35 mm"), "{refused}");
     // 48 - 41.275 mm stays, 1.6 + 6.35 mm is asked.
     assert!(refused.others()[0].message().contains("by 1.225 mm"), "{refused}");
@@ -112,14 +113,17 @@ fn what_does_not_fit_is_refused_by_how_much() {
 fn bad_figures_are_told_at_once() {
     let mut rake = asked();
     rake.levels.seam_height = Length::ZERO;
-    rake.z.tape_width = len("2\"");
-    rake.rivets.spacing = Length::ZERO;
-    rake.face.depth = Length::ZERO;
-    rake.inner.cover = len("-1\"");
-    assert_eq!(paths(&rake.compute().unwrap_err()), ["z.tape_width", "rivets.spacing", "face.depth", "levels.seam_height", "inner.cover"]);
+    rake.detail.z.tape_width = len("2\"");
+    rake.detail.rivets.spacing = Length::ZERO;
+    rake.detail.face.depth = Length::ZERO;
+    rake.detail.inner.cover = len("-1\"");
+    assert_eq!(
+        paths(&rake.compute().unwrap_err()),
+        ["detail.z.tape_width", "detail.rivets.spacing", "detail.face.depth", "levels.seam_height", "detail.inner.cover"]
+    );
     let mut rake = asked();
-    rake.z.tape = len("46 mm");
-    assert_eq!(rake.compute().unwrap_err().path(), "z.tape");
+    rake.detail.z.tape = len("46 mm");
+    assert_eq!(rake.compute().unwrap_err().path(), "detail.z.tape");
 }
 
 #[cfg(feature = "serde")]
@@ -130,16 +134,23 @@ fn a_rake_is_text_and_back() {
     assert_eq!(serde_json::from_str::<Rake>(&text).unwrap(), rake);
 }
 
+#[cfg(feature = "serde")]
+#[test]
+fn what_a_job_leaves_out_is_common_practice() {
+    let detail = asked().detail;
+    assert_eq!(read_without(&detail, &["/inner/hem", "/face/hem/hooked/hem"]), detail);
+}
+
 proptest! {
     #[test]
     fn corners_lie_on_their_supports(seam in 250_i32..800, stand_off in 0_i32..500, edge in 0_i32..300, depth in 600_i32..3000) {
         let mut rake = asked();
         rake.levels.seam_height = mm(seam);
         rake.levels.stand_off = mm(stand_off);
-        rake.edge = RakeEdge::Ripped { turn_up: mm(seam) };
-        rake.edge_from_line = mm(edge);
-        rake.face.depth = mm(depth);
-        rake.inner.drop = len("15 mm");
+        rake.detail.turn_up = mm(seam);
+        rake.detail.edge_from_line = mm(edge);
+        rake.detail.face.depth = mm(depth);
+        rake.detail.inner.drop = len("15 mm");
         let solved = rake.compute().unwrap();
         let h = 3.0 + f64::from(seam) * 0.1 + f64::from(stand_off) * 0.1;
         let cleat = 28.0 * 0.0254;
@@ -158,7 +169,7 @@ proptest! {
     #[test]
     fn explaining_computes_the_same(turn_up in 400_i32..500, panel in 500_i32..3000) {
         let mut rake = asked();
-        rake.edge = RakeEdge::Ripped { turn_up: mm(turn_up) };
+        rake.detail.turn_up = mm(turn_up);
         rake.end_panel = mm(panel);
         match (rake.compute(), rake.explain()) {
             (Ok(out), Ok((same, working))) => {

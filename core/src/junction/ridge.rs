@@ -4,16 +4,16 @@
 //! planes meet: over the ridge line only where pitches and heights are alike.
 
 use super::cautions::{CAP_OFF_LINE, VENT_CHOKED};
-use super::draft::{TrimSheet, Walk, keep_under, opposite_sign, refuse_short};
-use super::parts::{Side, Solved};
+use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short};
+use super::levels::RoofSide;
+use super::parts::{LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_side::{TopSide, side_name};
+use super::top_end::{Place, TopEnd, cap, side_name};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::BendAt;
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::trim::Face;
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// Whether air goes out at a ridge.
 ///
@@ -62,6 +62,56 @@ impl VentOpening {
     }
 }
 
+/// What is chosen at a ridge.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, RidgeDetail, RidgeVent, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::practice;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     closure: TopClosure {
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
+///         lower_flange: inch("1 1/4\"")?,
+///         top_flange: inch("1/2\"")?,
+///         tape_width: inch("7/8\"")?,
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
+///     },
+///     bites: Bites::Structure,
+///     screws: row.clone(),
+///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: Length::ZERO,
+/// };
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let detail = RidgeDetail { first: end.clone(), second: end, sheet, vent: RidgeVent::Closed };
+/// assert_eq!(detail.first, detail.second);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct RidgeDetail {
+    /// The ends of the panels of the first plane.
+    pub first: TopEnd,
+    /// The ends of the panels of the second plane.
+    pub second: TopEnd,
+    /// The cap's sheet.
+    pub sheet: TrimSheet,
+    /// Closed or vented.
+    pub vent: RidgeVent,
+}
+
 /// A ridge as asked for. It is the fixed line of a side whose closures bite the structure; else that side slides.
 ///
 /// # Errors
@@ -69,42 +119,40 @@ impl VentOpening {
 /// pierce the other flange, a slot under the pans, rivets into panels that move; and every figure without meaning.
 ///
 /// ```
-/// use seamwright::junction::{Bites, CapDrip, Levels, Ridge, RidgeVent, Row, Side, TopClosure, TopSide, TrimSheet};
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Levels, Ridge, RidgeDetail, RidgeVent, RoofSide, Side, TopClosure, TopEnd, TrimSheet};
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
 /// use seamwright::record::{Calculation, Source};
-/// use seamwright::units::{Angle, Length};
+/// use seamwright::units::Length;
 /// let inch = |text: &str| Length::parse(text);
-/// let row = Row { spacing: Length::inches(6), source: Source::CommonPractice };
-/// let side = TopSide {
-///     pitch: Pitch::parse("12:12")?,
-///     levels: Levels { seam_height: inch("1 3/4\"")?, tape: inch("1/16\"")?, ..Levels::default() },
-///     hold_back: inch("2\"")?,
-///     turn_up: practice::panel::TURN_UP,
-///     panel_margin: inch("1/2\"")?,
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let end = TopEnd {
+///     flange: inch("8\"")?,
+///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
-///         face: inch("5\"")?,
+///         set_back: practice::closure::SET_BACK,
+///         face: Face::Web,
 ///         lower_flange: inch("1 1/4\"")?,
-///         top_flange: inch("1\"")?,
-///         face_to_screws: inch("5/8\"")?,
+///         top_flange: inch("1/2\"")?,
 ///         tape_width: inch("7/8\"")?,
-///         tape: inch("1/16\"")?,
-///         bites: Bites::Structure,
-///         screws: row.clone(),
+///         tape_beneath: inch("1/16\"")?,
+///         panel_margin: inch("1/2\"")?,
 ///     },
-///     hollow_seams: false,
-///     cap_tape_width: inch("7/8\"")?,
-///     cover: inch("1\"")?,
-///     drip: CapDrip { leg: inch("1\"")?, turn: Angle::SQUARE, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     bites: Bites::Structure,
+///     screws: row.clone(),
 ///     rivets: Some(row),
+///     hollow_seams: false,
+///     cap_tape_width: inch("1/2\"")?,
+///     hold_back: inch("2\"")?,
+///     clearance: inch("1/4\"")?,
+///     turn_up: practice::panel::TURN_UP,
+///     field_trim: Length::ZERO,
 /// };
-/// let ridge = Ridge {
-///     first: side.clone(),
-///     second: side,
-///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
-///     vent: RidgeVent::Closed,
-/// };
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let roof = RoofSide { pitch: Pitch::parse("12:12")?, levels: Levels { seam_height: inch("1 3/4\"")?, tape: inch("1/16\"")?, ..Levels::default() } };
+/// let ridge = Ridge { first: roof, second: roof, detail: RidgeDetail { first: end.clone(), second: end, sheet, vent: RidgeVent::Closed } };
 /// let solved = ridge.compute()?;
 /// let cap = solved.trim("ridge cap").unwrap();
 /// assert!((cap.profile.bends[1].angle.degrees() - 90.0).abs() < 1e-6);
@@ -115,60 +163,65 @@ impl VentOpening {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct Ridge {
     /// The plane on the side of negative x.
-    pub first: TopSide,
+    pub first: RoofSide,
     /// The plane on the side of positive x.
-    pub second: TopSide,
-    /// The cap's sheet.
-    pub sheet: TrimSheet,
-    /// Closed or vented.
-    pub vent: RidgeVent,
+    pub second: RoofSide,
+    /// What is chosen.
+    pub detail: RidgeDetail,
 }
 
 impl Ridge {
+    /// The planes of the seam tops: the first rises toward +x, the second falls.
+    fn seam_tops(&self) -> Result<(Support, Support), Error> {
+        Ok((
+            Support { rise: self.first.pitch.angle(), height: self.first.levels.compute().map_err(|e| e.under("first.levels"))? },
+            Support { rise: opposite_sign(self.second.pitch.angle())?, height: self.second.levels.compute().map_err(|e| e.under("second.levels"))? },
+        ))
+    }
+
     /// Where the planes of the seam tops meet: the bend of the cap. Its x is how far it stands off the ridge line.
     ///
     /// # Errors
     /// [`ErrorKind::Geometry`] where both planes are level and never meet; a negative layer; [`ErrorKind::Overflow`] beyond the range.
     pub fn bend(&self) -> Result<SectionPoint, Error> {
-        let first = Support { rise: self.first.pitch.angle(), height: self.first.levels.compute().map_err(|e| e.under("first.levels"))? };
-        let second = Support { rise: opposite_sign(self.second.pitch.angle())?, height: self.second.levels.compute().map_err(|e| e.under("second.levels"))? };
+        let (first, second) = self.seam_tops()?;
         first.meets(&second).map_err(|e| e.at("second.pitch"))
     }
 
     /// What a vented ridge lets through; none where it is closed.
     ///
     /// # Errors
-    /// [`ErrorKind::OutOfRange`] for an open ratio that is no share, [`ErrorKind::Overflow`] beyond the range.
+    /// [`ErrorKind::OutOfRange`] for an open ratio that is no share, closures without height, [`ErrorKind::Overflow`] beyond the range.
     pub fn opening(&self) -> Result<Option<VentOpening>, Error> {
-        let RidgeVent::Vented { slot, open_ratio } = self.vent else { return Ok(None) };
+        let RidgeVent::Vented { slot, open_ratio } = self.detail.vent else { return Ok(None) };
         if !(open_ratio > 0.0 && open_ratio <= 1.0) {
             return Err(Error::new(ErrorKind::OutOfRange, "not a share of the web")
-                .at("vent.vented.open_ratio")
+                .at("detail.vent.vented.open_ratio")
                 .value_of(open_ratio)
                 .accepts("more than 0 and at most 1"));
         }
-        let webs = (self.first.closure_web()? + self.second.closure_web()?).length()?;
+        let first = self.detail.first.closure.web(self.first.levels.seam_height).map_err(|e| e.under("detail.first.closure"))?;
+        let second = self.detail.second.closure.web(self.second.levels.seam_height).map_err(|e| e.under("detail.second.closure"))?;
+        let webs = (first + second).length()?;
         Ok(Some(VentOpening { slot: (slot * 2).length()?, closures: Length::from_mm(webs.mm() * open_ratio)? }))
     }
 
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
-        keep_under(&mut faults, "first", self.first.check());
-        keep_under(&mut faults, "second", self.second.check());
-        keep_under(&mut faults, "sheet", self.sheet.check());
-        if let RidgeVent::Vented { slot, .. } = self.vent {
-            faults.keep(slot.positive("vent.vented.slot"));
-            faults.keep(self.opening());
-            for (path, side) in [("first.hold_back", &self.first), ("second.hold_back", &self.second)] {
-                refuse_short(
-                    &mut faults,
-                    path,
-                    "the pan covers the slot in the deck",
-                    slot - side.hold_back,
-                    side.hold_back,
-                    "a greater hold-back, or a narrower slot",
-                )?;
+        let detail = &self.detail;
+        keep_under(&mut faults, "first.levels", self.first.levels.compute().map(|_| ()));
+        keep_under(&mut faults, "second.levels", self.second.levels.compute().map(|_| ()));
+        keep_under(&mut faults, "detail.first", detail.first.check(&self.first.levels));
+        keep_under(&mut faults, "detail.second", detail.second.check(&self.second.levels));
+        keep_under(&mut faults, "detail.sheet", detail.sheet.check());
+        if let RidgeVent::Vented { slot, .. } = detail.vent {
+            faults.keep(slot.positive("detail.vent.vented.slot"));
+            for (path, side) in [("detail.first.hold_back", &detail.first), ("detail.second.hold_back", &detail.second)] {
+                let cure = "a greater hold-back, or a narrower slot";
+                refuse_short(&mut faults, path, "the pan covers the slot in the deck", slot - side.hold_back, side.hold_back, cure)?;
             }
+            core::mem::take(&mut faults).check()?;
+            faults.keep(self.opening());
         }
         faults.check()
     }
@@ -185,6 +238,10 @@ impl Calculation for Ridge {
         self.check()?;
         let bend = BendAt::Ridge { first: self.first.pitch, second: self.second.pitch };
         r.part(|| bend.title(), |r| bend.run(r))?;
+        for (side, roof) in [(Side::First, &self.first), (Side::Second, &self.second)] {
+            r.part(|| side_name(side).into(), |r| roof.levels.run(r))?;
+        }
+        let (one, two) = self.seam_tops()?;
         let apex = self.bend()?;
         r.step(|| {
             Step::new("bend of the cap")
@@ -192,22 +249,31 @@ impl Calculation for Ridge {
                 .gives(format_args!("{} above the ridge line, {} toward the second side", apex.z, apex.x))
                 .source(Source::geometry())
         });
-        let first = r.part(|| side_name(Side::First).into(), |r| self.first.lay(r, Side::First, apex).map_err(|e| e.under("first")))?;
-        let second = r.part(|| side_name(Side::Second).into(), |r| self.second.lay(r, Side::Second, apex).map_err(|e| e.under("second")))?;
-        let cap = Walk {
-            name: "ridge cap",
-            sheet: self.sheet,
-            start: first.drip,
-            legs: &[("first drip", first.edge), ("first flange", apex), ("second flange", second.edge), ("second drip", second.drip)],
-            start_edge: self.first.hem(),
-            end_edge: self.second.hem(),
-            painted: Face::Upper,
+        let detail = &self.detail;
+        let mut solved = Solved::default();
+        if let RidgeVent::Vented { slot, .. } = detail.vent {
+            for side in [Side::First, Side::Second] {
+                solved.lines.push(LayoutLine::from_junction("edge of the slot", side, -slot)?);
+            }
         }
-        .lay()?;
-        let mut solved = Solved { trims: vec![cap], ends: vec![first.end, second.end], along: first.along, ..Solved::default() };
-        solved.along.extend(second.along);
-        solved.cautions.extend(first.cautions.into_iter().map(|c| c.under("first")));
-        solved.cautions.extend(second.cautions.into_iter().map(|c| c.under("second")));
+        let mut corners = Vec::with_capacity(2);
+        let mut faults = Faults::default();
+        for (side, path, end, roof, seam_tops) in
+            [(Side::First, "detail.first", &detail.first, &self.first, one), (Side::Second, "detail.second", &detail.second, &self.second, two)]
+        {
+            // Up the second slope is toward -x.
+            let down = if side == Side::First { -1 } else { 1 };
+            let bend = (along(apex, seam_tops.rise)? * -down).length()?;
+            let place = Place { side, levels: roof.levels, bend, limit: bend.min(Length::ZERO), meeting: Angle::SQUARE, seam_tops, down };
+            let ended = r.part(|| side_name(side).into(), |r| end.solve(r, &place)).map_err(|e| e.under(path));
+            if let Some(ended) = faults.keep(ended) {
+                corners.push(ended.corners);
+                ended.give(path, &mut solved);
+            }
+        }
+        faults.check()?;
+        let [first, second] = corners[..] else { return Ok(solved) };
+        solved.trims.push(cap("ridge cap", detail.sheet, (first, &detail.first), apex, (second, &detail.second))?);
         let off = apex.x.max((-apex.x).length()?);
         if off > practice::CAP_ON_LINE {
             let toward = if apex.x.is_negative() { Side::First } else { Side::Second };
@@ -223,7 +289,7 @@ impl Calculation for Ridge {
                     .source(Source::geometry())
             });
             if opening.closures < opening.slot {
-                solved.cautions.push(Caution::new(VENT_CHOKED, "vent", Source::geometry()).arg("opening", opening.closures).arg("slot", opening.slot));
+                solved.cautions.push(Caution::new(VENT_CHOKED, "detail.vent", Source::geometry()).arg("opening", opening.closures).arg("slot", opening.slot));
             }
         }
         Ok(solved)

@@ -1,30 +1,22 @@
+#[cfg(feature = "serde")]
+use super::test_sections::read_without;
+use super::test_sections::{len, paths, row};
 use super::{
-    Bites, Counterflashing, DripEdge, FastenerRow, FoldedSheet, Levels, PanelSide, Side, Sidewall, SidewallFlange, SidewallFoot, WallCover, WallLeg, WallRule,
+    Bites, Counterflashing, DripEdge, FastenerRow, Levels, PanelSide, RoofSide, Side, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet,
+    WallCover, WallLeg, WallRule,
 };
-use crate::error::Error;
 use crate::panel::{Hold, Reach};
 use crate::pitch::Pitch;
 use crate::practice::junction as practice;
-use crate::record::{Calculation, Source};
+use crate::record::Calculation;
 use crate::units::Length;
 use proptest::prelude::*;
 
-fn len(text: &str) -> Length {
-    Length::parse(text).unwrap()
-}
-
-fn row() -> FastenerRow {
-    FastenerRow { spacing: len("12\""), source: Source::CommonPractice }
-}
-
-fn raised() -> Sidewall {
-    Sidewall {
-        pitch: Pitch::parse("4:12").unwrap(),
-        sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
-        levels: Levels { underlayment: len("1/16\""), seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() },
+pub(super) fn raised() -> Sidewall {
+    let detail = SidewallDetail {
+        sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
         edge_from_wall: len("1/2\""),
-        first_seam_from_wall: len("12\""),
         flange: SidewallFlange::OnZ {
             web_from_wall: len("3\""),
             foot: len("2\""),
@@ -36,7 +28,7 @@ fn raised() -> Sidewall {
             cover: len("3/4\""),
             rivets: row(),
         },
-        drip: DripEdge { depth: len("3/4\""), hem: practice::EDGE_HEM },
+        drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         wall: WallLeg {
             leg: len("8\""),
             stands_out: len("1/8\""),
@@ -46,20 +38,18 @@ fn raised() -> Sidewall {
             cover: WallCover::Cladding { lap: len("6\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
         },
         foot: SidewallFoot::EndsAtEave,
-    }
+    };
+    let levels = Levels { underlayment: len("1/16\""), seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() };
+    Sidewall { roof: RoofSide { pitch: Pitch::parse("4:12").unwrap(), levels }, first_seam_from_wall: len("12\""), detail }
 }
 
-fn on_pan() -> Sidewall {
-    Sidewall {
-        edge: PanelSide::Flat,
-        flange: SidewallFlange::OnPan { width: len("5\""), tape_width: len("1\""), edge_to_fasteners: len("1/2\""), bites: Bites::Panel, fasteners: row() },
-        drip: DripEdge { depth: Length::ZERO, hem: practice::EDGE_HEM },
-        ..raised()
-    }
-}
-
-fn paths(e: &Error) -> Vec<&str> {
-    std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect()
+pub(super) fn on_pan() -> Sidewall {
+    let mut s = raised();
+    s.detail.edge = PanelSide::Flat;
+    s.detail.flange =
+        SidewallFlange::OnPan { width: len("5\""), tape_width: len("1\""), edge_to_fasteners: len("1/2\""), bites: Bites::Panel, fasteners: row() };
+    s.detail.drip.leg = Length::ZERO;
+    s
 }
 
 fn inches(l: Length) -> f64 {
@@ -115,26 +105,39 @@ fn a_flashing_on_the_pan_by_hand() {
 #[test]
 fn what_misses_its_support_is_refused_by_how_much() {
     let mut s = raised();
-    s.edge = PanelSide::TurnedUp { height: len("1 1/2\"") };
-    s.edge_from_wall = len("1 1/2\"");
+    s.detail.edge = PanelSide::TurnedUp { height: len("1 1/2\"") };
+    s.detail.edge_from_wall = len("1 1/2\"");
     s.first_seam_from_wall = len("3\"");
-    s.wall.leg = len("5\"");
+    s.detail.wall.leg = len("5\"");
     let e = s.compute().unwrap_err();
-    assert_eq!(paths(&e), ["flange.on-z.foot", "flange.on-z.web_from_wall", "edge.turned-up.height", "wall.leg", "wall.cover.cladding.clearance"]);
+    assert_eq!(
+        paths(&e),
+        [
+            "detail.flange.on-z.foot",
+            "detail.flange.on-z.web_from_wall",
+            "detail.edge.turned-up.height",
+            "detail.wall.leg",
+            "detail.wall.cover.cladding.clearance"
+        ]
+    );
     for (error, by) in std::iter::once(&e).chain(e.others()).zip(["12.7 mm", "19.05 mm", "6.35 mm", "30.1625 mm", "50.8 mm"]) {
         assert!(error.message().ends_with(&format!("by {by}")), "{error}");
     }
     let mut s = raised();
-    s.edge = PanelSide::TurnedUp { height: len("2\"") };
+    s.detail.edge = PanelSide::TurnedUp { height: len("2\"") };
     assert_eq!(s.compute().unwrap_err().message(), "the panel's edge lifts the flashing by 4.7625 mm");
 }
 
 #[test]
 fn a_flange_on_the_pan_wants_a_flat_pan_and_no_drip() {
-    let s = Sidewall { edge: raised().edge, drip: raised().drip, ..on_pan() };
-    assert_eq!(paths(&s.compute().unwrap_err())[..2], ["drip.depth", "edge"]);
-    let s = Sidewall { edge_from_wall: len("4 1/2\""), first_seam_from_wall: len("5\""), ..on_pan() };
-    assert_eq!(paths(&s.compute().unwrap_err()), ["flange.on-pan.width", "flange.on-pan.tape_width"]);
+    let mut s = on_pan();
+    s.detail.edge = raised().detail.edge;
+    s.detail.drip = raised().detail.drip;
+    assert_eq!(paths(&s.compute().unwrap_err())[..2], ["detail.drip.leg", "detail.edge"]);
+    let mut s = on_pan();
+    s.detail.edge_from_wall = len("4 1/2\"");
+    s.first_seam_from_wall = len("5\"");
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-pan.width", "detail.flange.on-pan.tape_width"]);
 }
 
 #[test]
@@ -142,27 +145,27 @@ fn pins_and_kick_outs_are_said() {
     let numbers = |s: &Sidewall| s.compute().unwrap().cautions.iter().map(|c| c.code().number).collect::<Vec<_>>();
     let mut s = on_pan();
     assert!(numbers(&s).is_empty());
-    s.foot = SidewallFoot::DiesIntoWall { kick_out: None };
+    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: None };
     assert_eq!(numbers(&s), [6070]);
-    s.foot = SidewallFoot::DiesIntoWall { kick_out: Some(len("4\"")) };
-    if let SidewallFlange::OnPan { bites, .. } = &mut s.flange {
+    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(len("4\"")) };
+    if let SidewallFlange::OnPan { bites, .. } = &mut s.detail.flange {
         *bites = Bites::Structure;
     }
     assert_eq!(numbers(&s), [6072, 6071]);
     let solved = s.compute().unwrap();
     assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
     assert!(solved.cautions[1].message().contains(&len("4\"").to_string()));
-    s.foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::ZERO) };
-    if let SidewallFlange::OnPan { bites, .. } = &mut s.flange {
+    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::ZERO) };
+    if let SidewallFlange::OnPan { bites, .. } = &mut s.detail.flange {
         *bites = Bites::Trim;
     }
-    assert_eq!(paths(&s.compute().unwrap_err()), ["foot.dies-into-wall.kick_out", "flange.on-pan.bites"]);
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.foot.dies-into-wall.kick_out", "detail.flange.on-pan.bites"]);
 }
 
 #[test]
 fn a_counterflashing_follows_the_leg() {
     let mut s = raised();
-    s.wall.cover = WallCover::Reglet(Counterflashing {
+    s.detail.wall.cover = WallCover::Reglet(Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
@@ -176,9 +179,9 @@ fn a_counterflashing_follows_the_leg() {
     let got: Vec<(f64, f64)> = solved.trim("counterflashing").unwrap().corners.iter().map(|p| (inches(p.x), inches(p.z))).collect();
     let bead = solved.along.last().unwrap();
     assert!(bead.name == "reglet bead" && bead.side == Side::Second && (inches(bead.from_line) - 10.875).abs() < 1e-9);
-    s.wall.fasteners_below_top = len("4 1/2\"");
+    s.detail.wall.fasteners_below_top = len("4 1/2\"");
     let e = s.compute().unwrap_err();
-    assert_eq!((e.path(), e.message()), ("wall.fasteners_below_top", "the leg's fasteners stand below what covers them by 12.7 mm"));
+    assert_eq!((e.path(), e.message()), ("detail.wall.fasteners_below_top", "the leg's fasteners stand below what covers them by 12.7 mm"));
     for (got, want) in got.iter().zip([(-0.149, 5.875), (-0.149, 10.875), (2.0, 10.875)]) {
         assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?}");
     }
@@ -194,18 +197,37 @@ fn what_is_asked_is_read_back() {
     }
 }
 
+#[cfg(feature = "serde")]
+#[test]
+fn what_a_job_leaves_out_is_common_practice() {
+    let mut detail = raised().detail;
+    detail.wall.cover = WallCover::Reglet(Counterflashing {
+        tongue: len("2\""),
+        rule: WallRule::UFGS_INTO_WALL,
+        above_leg: len("1\""),
+        face: len("5\""),
+        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        hem: practice::EDGE_HEM,
+        bead_width: len("1/4\""),
+        bead_depth: len("1/4\""),
+    });
+    let left_out = ["/drip/turn", "/drip/hem", "/wall/cover/reglet/least_lap", "/wall/cover/reglet/hem"];
+    assert_eq!(read_without(&detail, &left_out), detail);
+}
+
 proptest! {
     #[test]
     fn corners_lie_on_their_supports(seam in 20_i32..80, out in 0_i32..12, leg in 300_i32..900, web in 70_i32..200) {
         let mut s = raised();
-        s.levels = Levels { seam_height: Length::micrometres(seam * 1000), ..Levels::default() };
-        s.edge = PanelSide::TurnedUp { height: s.levels.seam_height };
-        s.wall.stands_out = Length::micrometres(out * 1000);
-        s.wall.leg = Length::micrometres(leg * 1000);
-        if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.flange {
+        s.roof.levels = Levels { seam_height: Length::micrometres(seam * 1000), ..Levels::default() };
+        s.detail.edge = PanelSide::TurnedUp { height: s.roof.levels.seam_height };
+        s.detail.wall.stands_out = Length::micrometres(out * 1000);
+        s.detail.wall.leg = Length::micrometres(leg * 1000);
+        if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.detail.flange {
             *web_from_wall = Length::micrometres(web * 1000);
         }
-        s.drip.depth = len("15 mm");
+        s.detail.drip.above_pan = Length::ZERO;
+        s.detail.drip.leg = len("15 mm");
         let solved = s.compute().unwrap();
         let [foot, edge, bend, top] = solved.trim("sidewall flashing").unwrap().corners[..] else { panic!() };
         prop_assert!((foot.z.mm() - f64::from(seam) + 15.0).abs() < 1e-6);
@@ -221,9 +243,9 @@ proptest! {
     #[test]
     fn explaining_computes_the_same(web in 10_i32..400, leg in 1_i32..400, edge in 0_i32..60) {
         for mut s in [raised(), on_pan()] {
-            s.wall.leg = Length::micrometres(leg * 1000);
-            s.edge_from_wall = Length::micrometres(edge * 1000);
-            if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.flange {
+            s.detail.wall.leg = Length::micrometres(leg * 1000);
+            s.detail.edge_from_wall = Length::micrometres(edge * 1000);
+            if let SidewallFlange::OnZ { web_from_wall, .. } = &mut s.detail.flange {
                 *web_from_wall = Length::micrometres(web * 1000);
             }
             match (s.compute(), s.explain()) {

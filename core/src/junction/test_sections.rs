@@ -1,6 +1,7 @@
 //! Sections that the tests start from, and how they tell that a point lies on a line.
 
-use super::{Bites, CapDrip, ContinuousCleat, DripFace, DripHem, Levels, Row, SectionPoint, TopClosure, TopSide, TrimSheet};
+use super::{Bites, ContinuousCleat, DripEdge, DripFace, DripHem, FastenerRow, Levels, RoofSide, SectionPoint, TopClosure, TopEnd, TrimSheet};
+use crate::closure::Face;
 use crate::error::Error;
 use crate::num;
 use crate::pitch::Pitch;
@@ -24,8 +25,8 @@ pub(super) fn slope(d: f64) -> Pitch {
     Pitch::from_angle(degrees(d)).unwrap()
 }
 
-pub(super) fn row() -> Row {
-    Row { spacing: len("12\""), source: Source::CommonPractice }
+pub(super) fn row() -> FastenerRow {
+    FastenerRow { spacing: len("12\""), source: Source::CommonPractice }
 }
 
 pub(super) fn sheet() -> TrimSheet {
@@ -53,29 +54,34 @@ pub(super) fn face() -> DripFace {
     DripFace { depth: len("4\""), kick: degrees(40.0), clears: len("5/8\""), hem: DripHem::Hooked(cleat()) }
 }
 
-/// The layers come to 48 mm.
-pub(super) fn top_side(pitch: Pitch) -> TopSide {
-    TopSide {
-        pitch,
-        levels: levels(),
-        hold_back: len("2\""),
-        turn_up: panel::TURN_UP,
-        panel_margin: len("1/2\""),
+/// Layers that come to 48 mm.
+pub(super) fn roof(pitch: Pitch) -> RoofSide {
+    RoofSide { pitch, levels: levels() }
+}
+
+/// Closures whose web stands 1 in back from the drip, their screws 1 5/8 in and their lower flange's edge 2 1/4 in.
+pub(super) fn top_end() -> TopEnd {
+    TopEnd {
+        flange: len("8\""),
+        drip: DripEdge { leg: len("1\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         closure: TopClosure {
-            face: len("5\""),
+            set_back: len("1\""),
+            face: Face::Web,
             lower_flange: len("1 1/4\""),
             top_flange: len("1\""),
-            face_to_screws: len("5/8\""),
             tape_width: len("7/8\""),
-            tape: len("1/16\""),
-            bites: Bites::Structure,
-            screws: row(),
+            tape_beneath: len("1/16\""),
+            panel_margin: len("1/2\""),
         },
+        bites: Bites::Structure,
+        screws: row(),
+        rivets: Some(row()),
         hollow_seams: true,
         cap_tape_width: len("7/8\""),
-        cover: len("1\""),
-        drip: CapDrip { leg: len("1\""), turn: Angle::SQUARE, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
-        rivets: Some(row()),
+        hold_back: len("2\""),
+        clearance: Length::ZERO,
+        turn_up: panel::TURN_UP,
+        field_trim: Length::ZERO,
     }
 }
 
@@ -95,4 +101,16 @@ pub(super) fn between(a: SectionPoint, b: SectionPoint) -> f64 {
 /// Every path of an error and of the errors beside it.
 pub(super) fn paths(e: &Error) -> Vec<&str> {
     std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect()
+}
+
+/// What is read back from a value's text without these members, each given as its path of names.
+#[cfg(feature = "serde")]
+pub(super) fn read_without<T: serde::Serialize + serde::de::DeserializeOwned>(value: &T, left_out: &[&str]) -> T {
+    let mut json = serde_json::to_value(value).unwrap();
+    for path in left_out {
+        let (parent, name) = path.rsplit_once('/').unwrap();
+        let members = json.pointer_mut(parent).unwrap().as_object_mut().unwrap();
+        assert!(members.remove(name).is_some(), "{path}");
+    }
+    serde_json::from_value(json).unwrap()
 }

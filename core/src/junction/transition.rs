@@ -4,253 +4,356 @@
 //! thickness `p`. With `D` the upper slope angle less the lower one, the two meet on the upper flange at
 //! `s = (h - p cos D) / sin D` from the line: up the slope where the roof below is the shallower (D > 0), down it where the roof below is the steeper.
 
+use super::draft::{TrimSheet, Walk, keep_under, refuse_short};
+use super::levels::RoofSide;
+use super::offset_cleat::{CleatPlace, OffsetCleat};
+use super::parts::{JunctionTrim, Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::{Levels, cautions};
-use crate::error::{Error, ErrorKind};
-use crate::pitch::{JunctionBend, Pitch, Turn};
-use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::units::{Angle, BendAngle, Length};
+use super::top_edge::TopEdge;
+use super::top_end::{Place, TopEnd};
+use super::transition_lines::add_lower;
+use super::transition_section::{Bending, NOISE, TransitionSection};
+use crate::error::{Error, Faults};
+use crate::num;
+use crate::record::{Calculation, Off, Recorder, Step};
+use crate::trim::Face;
+use crate::units::{Angle, Length, Sum};
 
-/// How the trim gets from the lower plane to the upper one.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
-pub enum Bending {
-    /// One bend where the two planes meet.
-    Direct,
-    /// A riser square to the lower plane, over which water drops.
-    Riser {
-        /// From the junction line to the riser, along the upper flange, on the side where the direct bend lies.
-        distance: Length,
-    },
-}
-
-/// A pitch transition as asked for.
+/// The cross-section of a bead of gun sealant.
 ///
 /// ```
-/// use seamwright::junction::{Bending, Levels, PitchTransition};
-/// use seamwright::pitch::Pitch;
-/// use seamwright::record::Calculation;
+/// use seamwright::junction::BeadSize;
 /// use seamwright::units::Length;
-/// let asked = PitchTransition {
-///     lower: Pitch::parse("3:12")?,
-///     upper: Pitch::parse("8:12")?,
-///     levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() },
-///     packing: Length::ZERO,
-///     bending: Bending::Direct,
-///     lower_hold_back: Length::parse("1\"")?,
-///     clearance: Length::parse("1/4\"")?,
-///     unsupported_limit: Length::parse("8\"")?,
-/// };
-/// let section = asked.compute()?;
-/// assert!(section.bend_on_upper.is_positive(), "the roof below is the shallower: the bend lies up the slope");
+/// let bead = BeadSize { width: Length::parse("3/8\"")?, depth: Length::parse("1/4\"")? };
+/// assert!(bead.depth < bead.width);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-pub struct PitchTransition {
-    /// Pitch of the roof below the line.
-    pub lower: Pitch,
-    /// Pitch of the roof above the line.
-    pub upper: Pitch,
-    /// The layers between the lower deck and the underside of the trim.
-    pub levels: Levels,
+pub struct BeadSize {
+    /// Width.
+    pub width: Length,
+    /// Depth.
+    pub depth: Length,
+}
+
+/// How a pitch transition is built: what is chosen, whatever roofs it joins.
+///
+/// Distances on the lower flange run up the slope from the trim's lower edge, those on the upper flange down it from the trim's top edge. In a job file
+/// `front_below_top` is [`CLEAT_FRONT_BELOW_TOP`](crate::practice::junction::CLEAT_FRONT_BELOW_TOP) unless given.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{
+///     Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet,
+/// };
+/// use seamwright::practice;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let detail = PitchTransitionDetail {
+///     sheet,
+///     end: TopEnd {
+///         flange: Length::inches(12),
+///         drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///         closure: TopClosure {
+///             set_back: practice::closure::SET_BACK,
+///             face: Face::LeadingEdge,
+///             lower_flange: inch("2 1/2\"")?,
+///             top_flange: inch("1 1/8\"")?,
+///             tape_width: inch("7/8\"")?,
+///             tape_beneath: inch("1/16\"")?,
+///             panel_margin: inch("1/2\"")?,
+///         },
+///         bites: Bites::Structure,
+///         screws: row.clone(),
+///         rivets: None,
+///         hollow_seams: false,
+///         cap_tape_width: inch("7/8\"")?,
+///         hold_back: Length::inches(1),
+///         clearance: inch("1/4\"")?,
+///         turn_up: practice::panel::TURN_UP,
+///         field_trim: Length::ZERO,
+///     },
+///     seam_bead: None,
+///     packing: Length::ZERO,
+///     bending: Bending::Direct,
+///     unsupported_limit: Length::inches(8),
+///     upper_flange: Length::inches(8),
+///     top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///     cleat: OffsetCleat {
+///         sheet,
+///         width: practice::junction::CLEAT_WIDTH,
+///         tongue: inch("1 1/4\"")?,
+///         rise: inch("1/4\"")?,
+///         tape_width: inch("1 1/2\"")?,
+///         tape: inch("1/16\"")?,
+///         screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///         screws: row,
+///         gap: inch("1/4\"")?,
+///         fold: practice::panel::END_FOLD,
+///         least_engagement: inch("3/8\"")?,
+///     },
+///     front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
+///     head_lap: Length::inches(1),
+/// };
+/// assert!(detail.front_below_top > detail.cleat.width);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct PitchTransitionDetail {
+    /// The trim's sheet.
+    pub sheet: TrimSheet,
+    /// The upper end of the lower panels, with the lower flange over it; its flange runs from the bend, or the riser's foot, down to the trim's lower edge.
+    pub end: TopEnd,
+    /// The bead behind the lower seams, at their upper ends; none where they are sealed otherwise.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub seam_bead: Option<BeadSize>,
     /// From the upper deck to the underside of the upper flange.
     pub packing: Length,
     /// One bend, or a riser.
     pub bending: Bending,
-    /// From the junction line down the lower slope to the lower panels' ends.
-    pub lower_hold_back: Length,
-    /// What must stay free between the lower seams' ends and the trim's bend, where the roof below is the steeper.
-    pub clearance: Length,
-    /// The width of flange that may hang free between the lower panels' ends and the bend.
+    /// The width of flange that may hang free.
     pub unsupported_limit: Length,
+    /// From the bend, or the riser's top, up to the trim's top edge.
+    pub upper_flange: Length,
+    /// The trim's top edge.
+    pub top_edge: TopEdge,
+    /// The cleat that the upper panels hook.
+    pub cleat: OffsetCleat,
+    /// From the top edge down to the cleat's front.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_front_below_top"))]
+    pub front_below_top: Length,
+    /// From the bend, or the riser's top, up to the cleat's front, at the least.
+    pub head_lap: Length,
 }
 
-/// The water step of a riser.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct WaterStep {
-    /// How far water drops over the riser, square to the lower plane; never negative.
-    pub drop: Length,
-}
-
-/// The section as solved.
+/// A pitch transition as asked for: the lower panels are those of [`Side::First`], the upper ones those of [`Side::Second`].
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{
+///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     TrimSheet,
+/// };
+/// use seamwright::pitch::Pitch;
+/// use seamwright::practice;
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let levels = Levels { pan: Length::mils(24), seam_height: inch("1 3/4\"")?, ..Levels::default() };
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let transition = PitchTransition {
+///     lower: RoofSide { pitch: Pitch::parse("3:12")?, levels },
+///     upper: RoofSide { pitch: Pitch::parse("8:12")?, levels },
+///     detail: PitchTransitionDetail {
+///         sheet,
+///         end: TopEnd {
+///             flange: Length::inches(12),
+///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///             closure: TopClosure {
+///                 set_back: practice::closure::SET_BACK,
+///                 face: Face::LeadingEdge,
+///                 lower_flange: inch("2 1/2\"")?,
+///                 top_flange: inch("1 1/8\"")?,
+///                 tape_width: inch("7/8\"")?,
+///                 tape_beneath: inch("1/16\"")?,
+///                 panel_margin: inch("1/2\"")?,
+///             },
+///             bites: Bites::Structure,
+///             screws: row.clone(),
+///             rivets: None,
+///             hollow_seams: false,
+///             cap_tape_width: inch("7/8\"")?,
+///             hold_back: Length::inches(1),
+///             clearance: inch("1/4\"")?,
+///             turn_up: practice::panel::TURN_UP,
+///             field_trim: Length::ZERO,
+///         },
+///         seam_bead: None,
+///         packing: Length::ZERO,
+///         bending: Bending::Direct,
+///         unsupported_limit: Length::inches(8),
+///         upper_flange: Length::inches(8),
+///         top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///         cleat: OffsetCleat {
+///             sheet,
+///             width: practice::junction::CLEAT_WIDTH,
+///             tongue: inch("1 1/4\"")?,
+///             rise: inch("1/4\"")?,
+///             tape_width: inch("1 1/2\"")?,
+///             tape: inch("1/16\"")?,
+///             screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///             screws: row,
+///             gap: inch("1/4\"")?,
+///             fold: practice::panel::END_FOLD,
+///             least_engagement: inch("3/8\"")?,
+///         },
+///         front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
+///         head_lap: Length::inches(1),
+///     },
+/// };
+/// let solved = transition.compute()?;
+/// let from_datum = |name: &str| solved.lines.iter().find(|l| l.name == name).map(|l| l.from_datum);
+/// assert_eq!(from_datum("closure screws"), Some(inch("2 7/8\"")?));
+/// assert_eq!(from_datum("cleat back"), Some(inch("2 1/2\"")?));
+/// assert_eq!(solved.end(Side::Second).map(|e| e.fold), Some(Length::inches(1)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-pub struct TransitionSection {
-    /// The height of the trim's underside above the lower deck.
-    pub h: Length,
-    /// Upper slope angle less lower slope angle; positive where the roof below is the shallower.
-    pub difference: Angle,
-    /// The bends of the trim from its lower flange to its upper one: one for a direct bend (none where the planes are one), two for a riser.
-    pub bends: Vec<JunctionBend>,
-    /// The bend, or the top of the riser, along the upper flange from the foot of the junction line; positive up the slope.
-    pub bend_on_upper: Length,
-    /// The bend, or the foot of the riser, along the lower flange from the foot of the junction line; positive up the slope.
-    pub bend_on_lower: Length,
-    /// The bend, or the foot of the riser, in the section.
-    pub foot: SectionPoint,
-    /// The bend, or the top of the riser, in the section.
-    pub top: SectionPoint,
-    /// The riser's drop, where there is a riser.
-    pub step: Option<WaterStep>,
-    /// The width of lower flange that hangs free between the lower panels' ends and the bend.
-    pub unsupported: Length,
-    /// What must be said beside it.
-    pub cautions: Vec<Caution>,
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct PitchTransition {
+    /// The roof below the line.
+    pub lower: RoofSide,
+    /// The roof above the line.
+    pub upper: RoofSide,
+    /// How the transition is built.
+    pub detail: PitchTransitionDetail,
 }
 
 impl PitchTransition {
+    /// The section alone: where the flanges meet, what hangs free, and how far water drops over a riser.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Impossible`](crate::error::ErrorKind::Impossible) at `detail.packing` or `detail.bending` where the planes never meet, at
+    /// `detail.bending.riser.distance` for a riser that dams water and at `detail.end.hold_back` where the lower seams would pierce the upper
+    /// flange, each saying by how much; [`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange) for a figure without a meaning.
+    pub fn section(&self) -> Result<TransitionSection, Error> {
+        self.check()?;
+        self.run_section(&mut Off)
+    }
+
     fn check(&self) -> Result<(), Error> {
-        let mut faults = crate::error::Faults::default();
-        faults.keep(self.packing.not_negative("packing"));
-        faults.keep(self.lower_hold_back.not_negative("lower_hold_back"));
-        faults.keep(self.clearance.not_negative("clearance"));
-        faults.keep(self.unsupported_limit.not_negative("unsupported_limit"));
-        if let Bending::Riser { distance } = self.bending {
-            faults.keep(distance.not_negative("bending.riser.distance"));
+        let d = &self.detail;
+        let mut faults = Faults::default();
+        for (side, levels) in [("lower", &self.lower.levels), ("upper", &self.upper.levels)] {
+            for (layer, height) in levels.layers() {
+                faults.keep(height.not_negative(&format!("{side}.levels.{layer}")));
+            }
+        }
+        keep_under(&mut faults, "detail.sheet", d.sheet.check());
+        faults.keep(d.upper_flange.positive("detail.upper_flange"));
+        keep_under(&mut faults, "detail.top_edge", d.top_edge.check());
+        if let Some(bead) = d.seam_bead {
+            faults.keep(bead.width.positive("detail.seam_bead.width"));
+            faults.keep(bead.depth.positive("detail.seam_bead.depth"));
+        }
+        for (path, length) in [
+            ("detail.packing", d.packing),
+            ("detail.unsupported_limit", d.unsupported_limit),
+            ("detail.front_below_top", d.front_below_top),
+            ("detail.head_lap", d.head_lap),
+            ("detail.end.hold_back", d.end.hold_back),
+            ("detail.end.clearance", d.end.clearance),
+        ] {
+            faults.keep(length.not_negative(path));
+        }
+        if let Bending::Riser { distance } = d.bending {
+            faults.keep(distance.not_negative("detail.bending.riser.distance"));
         }
         faults.check()
     }
+
+    /// Each line of the upper flange on the metal that it needs, and over the deck that backs its fasteners.
+    fn check_upper(&self, faults: &mut Faults, section: &TransitionSection, front: Sum) -> Result<(), Error> {
+        let d = &self.detail;
+        let cure = "a longer upper flange, or a front nearer to the top edge";
+        let near = section.bend_on_upper + d.head_lap - front;
+        refuse_short(faults, "detail.front_below_top", "the cleat's front lies too near the bend", near, d.front_below_top, cure)?;
+        let nose = d.cleat.gap - d.head_lap;
+        refuse_short(faults, "detail.cleat.gap", "the nose of the fold passes the head-lap", nose, d.cleat.gap, "a greater head-lap, or a smaller gap")?;
+        keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.front_below_top - d.cleat.width));
+        // Below the line nothing but air carries the flange. Over a steeper roof the whole cleat lies above it; elsewhere at least its tape and its
+        // screws do, and with them every screw above them.
+        let lowest = if section.difference.degrees() < 0.0 { front } else { front + d.cleat.width - d.cleat.tape_width };
+        refuse_short(faults, "detail.front_below_top", "the cleat misses the upper deck", -lowest, d.front_below_top, cure)
+    }
+
+    /// The trim, from its lower edge to its top one.
+    fn trim(&self, section: &TransitionSection, corners: (SectionPoint, Option<SectionPoint>), top: Length) -> Result<JunctionTrim, Error> {
+        let d = &self.detail;
+        let (start, flange_edge) = corners;
+        let flange_start = flange_edge.unwrap_or(start);
+        let end = Support { rise: self.upper.pitch.angle(), height: d.packing }.point(top)?;
+        let mut legs = Vec::with_capacity(4);
+        legs.extend(flange_edge.map(|p| ("drip", p)));
+        if section.has_riser() {
+            legs.extend([("lower flange", section.foot), ("riser", section.top), ("upper flange", end)]);
+        } else if stands_out(section.foot, flange_start, end)? {
+            legs.extend([("lower flange", section.foot), ("upper flange", end)]);
+        } else {
+            legs.push(("flange", end));
+        }
+        let edges = (d.end.drip.edge(), d.top_edge.edge());
+        Walk { name: "transition trim", sheet: d.sheet, start, legs: &legs, start_edge: edges.0, end_edge: edges.1, painted: Face::Upper }.lay()
+    }
+}
+
+/// Whether a point stands out of the line between two others by more than noise, so that there is a bend at it.
+fn stands_out(point: SectionPoint, from: SectionPoint, to: SectionPoint) -> Result<bool, Error> {
+    let way = |a: SectionPoint, b: SectionPoint| -> Result<(f64, f64), Error> { Ok(((b.x - a.x).length()?.mm(), (b.z - a.z).length()?.mm())) };
+    let ((x, z), (u, v)) = (way(from, to)?, way(from, point)?);
+    Ok((x * v - z * u).abs() >= NOISE.mm() * num::hypot(x, z))
 }
 
 impl Calculation for PitchTransition {
-    type Out = TransitionSection;
+    type Out = Solved;
 
     fn title(&self) -> String {
-        format!("pitch transition, {} below and {} above", self.lower, self.upper)
+        format!("pitch transition, {} below and {} above", self.lower.pitch, self.upper.pitch)
     }
 
-    /// Refuses a transition that cannot be built, saying by how much and what would cure it.
-    fn run<R: Recorder>(&self, r: &mut R) -> Result<TransitionSection, Error> {
+    /// Refuses a transition that cannot be built, saying by how much and what would cure it, and a line that misses the metal that it needs or what must
+    /// back its fasteners; all such faults at once.
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
         self.check()?;
-        let h = r.part(|| self.levels.title(), |r| self.levels.run(r).map_err(|e| e.under("levels")))?;
-        let (a, b) = (self.lower.angle(), self.upper.angle());
-        let difference = Angle::degrees_from(b.degrees() - a.degrees())?;
-        r.step(|| Step::new("D").formula("upper slope angle - lower slope angle").with("upper", b).with("lower", a).gives(difference));
-        let (sin, cos) = (difference.sin(), difference.cos());
-        let p = self.packing;
-        let on_line = Length::from_mm(h.mm() / cos)?;
-        // How far the packing falls short of the plane of the lower seam tops at the junction line, square to the lower plane.
-        let want = h.mm() - p.mm() * cos;
-        let along_upper = match self.bending {
-            Bending::Direct => direct_bend(r, want, difference, h, p, on_line)?,
-            Bending::Riser { distance } => {
-                let side = if sin < 0.0 { -1.0 } else { 1.0 };
-                distance.mm() * side
-            }
+        let d = &self.detail;
+        let section = r.part(|| "section".into(), |r| self.run_section(r))?;
+        let top = (section.bend_on_upper + d.upper_flange).length()?;
+        let front = (top - d.front_below_top).length()?;
+
+        let mut faults = Faults::default();
+        let end = Place {
+            side: Side::First,
+            levels: self.lower.levels,
+            bend: section.bend_on_lower,
+            // The lower panels end before the line, where the upper deck begins, and before the bend, where their seam tops would meet the upper flange.
+            limit: section.bend_on_lower.min(Length::ZERO),
+            meeting: Angle::SQUARE,
+            seam_tops: Support { rise: self.lower.pitch.angle(), height: section.h },
+            down: -1,
         };
-        let drop = Length::from_mm(along_upper * sin - want)?;
-        let step = match self.bending {
-            Bending::Direct => None,
-            Bending::Riser { distance } => {
-                r.step(|| {
-                    Step::new("drop r").formula("s sin D + p cos D - h").with("s", distance).with("p", p).with("h", h).gives(drop).source(Source::geometry())
-                });
-                if drop.is_negative() {
-                    return Err(Error::new(ErrorKind::Impossible, format!("the riser would dam water by {}", (-drop).length()?))
-                        .at("bending.riser.distance")
-                        .value_of(distance)
-                        .accepts("a riser over which water drops")
-                        .cured_by(dam_cure(want, sin, on_line)?));
-                }
-                Some(WaterStep { drop })
-            }
-        };
-        let along_lower = along_upper * cos - p.mm() * sin;
-        let bend_on_upper = Length::from_mm(along_upper)?;
-        let bend_on_lower = Length::from_mm(along_lower)?;
+        let ended = r.part(|| "lower panels".into(), |r| d.end.solve(r, &end));
+        let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
+        let on = Support { rise: self.upper.pitch.angle(), height: (d.packing + d.sheet.thickness).length()? };
+        let place = CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, panels: self.upper.levels };
         r.step(|| {
-            Step::new("bend along the lower flange")
-                .formula("s cos D - p sin D")
-                .with("s", bend_on_upper)
-                .with("p", p)
-                .gives(bend_on_lower)
-                .source(Source::geometry())
+            let step = Step::new("cleat's front from the line").formula("bend + upper flange - front below the top");
+            step.with("bend", section.bend_on_upper).with("upper flange", d.upper_flange).with("front below the top", d.front_below_top).gives(front)
         });
-        if difference.degrees() < 0.0 {
-            let needed = (Length::from_mm((-along_lower).max(0.0))? + self.clearance).length()?;
-            r.step(|| {
-                Step::new("least hold-back of the lower seams")
-                    .formula("distance of the bend below the line + clearance")
-                    .with("clearance", self.clearance)
-                    .gives(needed)
-            });
-            if self.lower_hold_back < needed {
-                return Err(Error::new(
-                    ErrorKind::Impossible,
-                    format!("the lower seams would pierce the upper flange: {} too little hold-back", (needed - self.lower_hold_back).length()?),
-                )
-                .at("lower_hold_back")
-                .value_of(self.lower_hold_back)
-                .accepts(format!("{needed} or more")));
-            }
-        }
-        let unsupported = (self.lower_hold_back + bend_on_lower).length()?.max(Length::ZERO);
-        let mut cautions = Vec::new();
-        if unsupported > self.unsupported_limit {
-            cautions.push(
-                Caution::new(cautions::UNSUPPORTED_FLANGE, "lower_flange", Source::User { note: "the caller's limit".into() })
-                    .arg("width", unsupported)
-                    .arg("limit", self.unsupported_limit),
-            );
-        }
-        let foot = Support { rise: a, height: h }.point(bend_on_lower)?;
-        let top = Support { rise: b, height: p }.point(bend_on_upper)?;
-        let bends = bends(difference, step)?;
-        Ok(TransitionSection { h, difference, bends, bend_on_upper, bend_on_lower, foot, top, step, unsupported, cautions })
-    }
-}
+        let cleat = r.part(|| "offset cleat".into(), |r| d.cleat.lay(r, &place));
+        let cleat = faults.keep(cleat.map_err(|e| e.under("detail.cleat")));
+        self.check_upper(&mut faults, &section, front.into())?;
+        faults.check()?;
+        let (Some(ended), Some(cleat)) = (ended, cleat) else {
+            return Ok(Solved::default());
+        };
 
-/// A riser of no height is the direct bend; two planes of one slope without a riser need no bend.
-fn bends(difference: Angle, step: Option<WaterStep>) -> Result<Vec<JunctionBend>, Error> {
-    let d = difference.degrees();
-    let bend =
-        |degrees: f64, turn: Turn| -> Result<JunctionBend, Error> { Ok(JunctionBend { bend: BendAngle::from_flat(Angle::degrees_from(degrees)?)?, turn }) };
-    match step {
-        Some(WaterStep { drop }) if drop.is_positive() => Ok(vec![bend(90.0, Turn::Up)?, bend(90.0 - d, Turn::Down)?]),
-        _ if d == 0.0 => Ok(Vec::new()),
-        _ => Ok(vec![bend(d.abs(), if d > 0.0 { Turn::Up } else { Turn::Down })?]),
-    }
-}
-
-/// Where the direct bend lies along the upper flange, in millimetres.
-fn direct_bend<R: Recorder>(r: &mut R, want: f64, difference: Angle, h: Length, p: Length, on_line: Length) -> Result<f64, Error> {
-    let sin = difference.sin();
-    if sin == 0.0 {
-        if Length::from_mm(want)? == Length::ZERO {
-            return Ok(0.0);
+        let trim = self.trim(&section, ended.corners, top)?;
+        let mut solved = Solved { trims: vec![trim], cautions: section.cautions, ..Solved::default() };
+        let edge = (section.bend_on_lower - d.end.flange).length()?;
+        let rivets = add_lower(r, ended, d, edge, &mut solved)?;
+        d.top_edge.give(Side::Second, top, &mut solved)?;
+        solved.along.extend(rivets);
+        // Without packing, what lifts the panels is the cleat's own rise, and they bend over it.
+        if cleat.lift.is_negative() || d.packing.is_positive() {
+            solved.cautions.extend(cleat.off_level("detail.cleat.rise")?);
         }
-        return Err(Error::new(ErrorKind::Impossible, format!("two planes of one slope never meet: the packing is off by {}", Length::from_mm(want)?))
-            .at("packing")
-            .value_of(p)
-            .accepts(format!("{h} for one plane, or more than that with a riser"))
-            .cured_by(format!("packing of {h}")));
+        cleat.give(&mut solved);
+        Ok(solved)
     }
-    let s = want / sin;
-    // Beyond a kilometre of flange the planes do not meet on any roof.
-    if !s.is_finite() || s.abs() > 1e6 {
-        return Err(Error::new(ErrorKind::Impossible, "the slopes differ so little that the bend lies beyond the roof")
-            .at("bending")
-            .value_of(difference)
-            .accepts("a greater difference of slope, or packing")
-            .cured_by(format!("packing of {on_line} puts the bend on the line")));
-    }
-    r.step(|| {
-        Step::new("bend along the upper flange s")
-            .formula("(h - p cos D) / sin D")
-            .with("h", h)
-            .with("p", p)
-            .with("D", difference)
-            .gives(format_args!("{} ({})", Length::from_mm(s).unwrap_or_default(), if s < 0.0 { "down the slope" } else { "up the slope" }))
-            .source(Source::geometry())
-    });
-    Ok(s)
-}
-
-fn dam_cure(want: f64, sin: f64, on_line: Length) -> Result<String, Error> {
-    if sin == 0.0 {
-        return Ok(format!("packing of {on_line} or more"));
-    }
-    Ok(format!("a distance of {} or more, or packing of {on_line}", Length::from_mm((want / sin).abs())?))
 }

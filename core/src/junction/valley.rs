@@ -1,17 +1,17 @@
 //! The open valley: a pan under both planes, which the panels' skew ends hook.
 
 use super::cautions;
-use super::covered_end::{meets_seams, skew_caution};
-use super::folded::{FoldedSheet, along, at_least, hem, trim};
-use super::parts::{Side, SideEnd, Solved};
+use super::draft::{TrimSheet, Walk, along, hem, keep_under, refuse_short};
+use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
+use super::top_end::{meets_seams, skew_caution};
 use super::valley_hook::{Receiver, ValleyHook, add_receivers};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::PanelEnd;
 use crate::pitch::{Corner, CornerSide, Pitch, SlopeRule};
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::trim::{BendRule, Direction};
+use crate::trim::{BendRule, Direction, Face};
 use crate::units::{Angle, Length};
 
 /// A folded rib along the centreline, over which water that crosses from one side drops.
@@ -33,6 +33,11 @@ pub struct SplashRib {
 }
 
 /// One side of a valley. Distances are along the plane, square to the valley.
+///
+/// In a job file `least_leg` is [`VALLEY_LEG_LEAST`](crate::practice::junction::VALLEY_LEG_LEAST), `least_beyond`
+/// [`VALLEY_BEYOND_CLEAT_LEAST`](crate::practice::junction::VALLEY_BEYOND_CLEAT_LEAST), `fold` [`END_FOLD`](crate::practice::panel::END_FOLD),
+/// `least_engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) and `field_trim`
+/// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
 /// use seamwright::junction::{ValleyHook, ValleySide};
@@ -57,19 +62,102 @@ pub struct ValleySide {
     /// How far the pan reaches from its centreline.
     pub leg: Length,
     /// How far it must.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_leg"))]
     pub least_leg: Length,
     /// How far it must reach beyond what the panels hook.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_beyond_cleat"))]
     pub least_beyond: Length,
     /// What the panels hook.
     pub hook: ValleyHook,
     /// From the panels' nose up to the front of what they hook, at the laying temperature.
     pub gap: Length,
     /// The fold of the panels' ends.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::end_fold"))]
     pub fold: Length,
     /// How much of the fold must be engaged at the laying temperature.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::engagement"))]
     pub least_engagement: Length,
     /// Left on for a cut on the roof.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::skew_field_trim"))]
     pub field_trim: Length,
+}
+
+/// What is chosen at a valley.
+///
+/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width`
+/// [`VALLEY_OPEN_WIDTH_LEAST`](crate::practice::junction::VALLEY_OPEN_WIDTH_LEAST) and `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM)
+/// unless given.
+///
+/// ```
+/// use seamwright::junction::{FastenerRow, TrimSheet, ValleyDetail, ValleyHook, ValleySide};
+/// use seamwright::pitch::SlopeRule;
+/// use seamwright::practice::{junction as practice, movement, panel};
+/// use seamwright::record::Source;
+/// use seamwright::trim::{BendRule, NeutralFactor};
+/// use seamwright::units::Length;
+/// let side = ValleySide {
+///     leg: Length::inches(12),
+///     least_leg: practice::VALLEY_LEG_LEAST,
+///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     hook: ValleyHook::OffsetCleat {
+///         width: practice::CLEAT_WIDTH,
+///         tongue: Length::parse("1 1/4\"")?,
+///         tape_width: Length::parse("1 1/2\"")?,
+///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///         screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
+///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+///     },
+///     gap: Length::parse("1/4\"")?,
+///     fold: panel::END_FOLD,
+///     least_engagement: movement::ENGAGEMENT,
+///     field_trim: panel::SKEW_FIELD_TRIM,
+/// };
+/// let detail = ValleyDetail {
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+///     bed: Length::ZERO,
+///     open_width: practice::VALLEY_OPEN_WIDTH,
+///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     rib: None,
+///     edge_hem: practice::EDGE_HEM,
+///     first: side.clone(),
+///     second: side,
+///     minimum: SlopeRule::IBC_STANDING_SEAM,
+///     bend_rule: BendRule::neutral_axis(NeutralFactor::new(0.4)?),
+///     girth_limit: Some(Length::inches(48)),
+/// };
+/// assert!(detail.open_width > detail.least_open_width);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ValleyDetail {
+    /// The pan's sheet.
+    pub sheet: TrimSheet,
+    /// From the decks to the underside of the pan, square to each: underlayment and membrane.
+    pub bed: Length,
+    /// From the panels' nose on one side to their nose on the other, along the pan.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width"))]
+    pub open_width: Length,
+    /// How wide it must be.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width_least"))]
+    pub least_open_width: Length,
+    /// A rib along the centreline.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub rib: Option<SplashRib>,
+    /// Width of the closed hems along the pan's edges, folded up against water; zero for raw edges.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
+    pub edge_hem: Length,
+    /// Side 1.
+    pub first: ValleySide,
+    /// Side 2.
+    pub second: ValleySide,
+    /// The least slope that the valley itself may have.
+    pub minimum: SlopeRule,
+    /// The bend rule for the girth.
+    pub bend_rule: BendRule,
+    /// The widest blank that the pan may be folded from, if there is a limit.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub girth_limit: Option<Length>,
 }
 
 /// An open valley.
@@ -79,9 +167,9 @@ pub struct ValleySide {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, FoldedSheet, Valley, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
-/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
 /// use seamwright::trim::{BendRule, NeutralFactor};
 /// use seamwright::units::{Angle, Length};
@@ -98,14 +186,12 @@ pub struct ValleySide {
 ///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
 ///     },
 ///     gap: Length::parse("1/4\"")?,
-///     fold: seamwright::practice::panel::END_FOLD,
-///     least_engagement: Length::parse("3/8\"")?,
+///     fold: panel::END_FOLD,
+///     least_engagement: movement::ENGAGEMENT,
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
-/// let p = Pitch::parse("6:12")?;
-/// let valley = Valley {
-///     corner: Corner { first: p, second: p, plan: Angle::SQUARE },
-///     sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+/// let detail = ValleyDetail {
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
 ///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
@@ -117,7 +203,8 @@ pub struct ValleySide {
 ///     bend_rule: BendRule::neutral_axis(NeutralFactor::new(0.4)?),
 ///     girth_limit: Some(Length::inches(48)),
 /// };
-/// let solved = valley.compute()?;
+/// let p = Pitch::parse("6:12")?;
+/// let solved = Valley { corner: Corner { first: p, second: p, plan: Angle::SQUARE }, detail }.compute()?;
 /// assert_eq!(solved.ends[0].end.allowance()?, Length::inches(-2));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -126,30 +213,8 @@ pub struct ValleySide {
 pub struct Valley {
     /// The two planes.
     pub corner: Corner,
-    /// The pan's sheet.
-    pub sheet: FoldedSheet,
-    /// From the decks to the underside of the pan, square to each: underlayment and membrane.
-    pub bed: Length,
-    /// From the panels' nose on one side to their nose on the other, along the pan.
-    pub open_width: Length,
-    /// How wide it must be.
-    pub least_open_width: Length,
-    /// A rib along the centreline.
-    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub rib: Option<SplashRib>,
-    /// Width of the closed hems along the pan's edges, folded up against water; zero for raw edges.
-    pub edge_hem: Length,
-    /// Side 1.
-    pub first: ValleySide,
-    /// Side 2.
-    pub second: ValleySide,
-    /// The least slope that the valley itself may have.
-    pub minimum: SlopeRule,
-    /// The bend rule for the girth.
-    pub bend_rule: BendRule,
-    /// The widest blank that the pan may be folded from, if there is a limit.
-    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub girth_limit: Option<Length>,
+    /// What is chosen.
+    pub detail: ValleyDetail,
 }
 
 impl ValleySide {
@@ -173,67 +238,80 @@ impl ValleySide {
     /// One side, with the centreline of the pan this far up the slope from the line and half the open width.
     fn solve<R: Recorder>(&self, r: &mut R, side: Side, seen: &CornerSide, centre: Length, half_open: Length) -> Result<Solved, Error> {
         self.check()?;
-        meets_seams(seen.meeting(), "")?;
-        if seen.backing.degrees() <= 0.0 {
-            return Err(Error::new(ErrorKind::Impossible, "this plane does not rise from the valley, which holds no water")
-                .value_of(seen.backing)
-                .accepts("a backing angle of more than 0 deg")
-                .cured_by("a plane whose own water runs to the line"));
-        }
         // From the centreline.
         let front = (half_open + self.gap).length()?;
         let reach = self.hook.reach();
         let back = (front + reach).length()?;
         r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.gap).gives(front));
         let mut faults = Faults::default();
-        at_least(&mut faults, "leg", "the pan is too narrow", self.leg, self.least_leg, self.leg, "a wider pan")?;
+        refuse_short(&mut faults, "leg", "the pan is too narrow", self.least_leg - self.leg, self.leg, "a wider pan")?;
         let cure = "a wider pan, or a smaller open width";
-        at_least(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", self.leg, back + self.least_beyond, self.leg, cure)?;
-        at_least(
+        refuse_short(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", back + self.least_beyond - self.leg, self.leg, cure)?;
+        refuse_short(
             &mut faults,
             "fold",
             "the fold engages too little",
-            self.fold,
-            self.gap + self.least_engagement,
+            self.gap + self.least_engagement - self.fold,
             self.fold,
             "a longer fold, or a smaller gap",
         )?;
-        at_least(&mut faults, "fold", "the fold is longer than what it hooks", self.gap + self.hook.tongue(), self.fold, self.fold, "a shorter fold")?;
+        refuse_short(&mut faults, "fold", "the fold is longer than what it hooks", self.fold - (self.gap + self.hook.tongue()), self.fold, "a shorter fold")?;
         let from_line = (centre + front).length()?;
         let (along, cautions) = self.hook.along(r, &mut faults, side, front, from_line, seen.backing)?;
         faults.check()?;
         let end = PanelEnd::hold_back(from_line).with_gap(self.gap).with_fold(self.fold).with_field_trim(self.field_trim);
-        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, cautions, ..Solved::default() };
+        // The pan is set to its edge; everything else is struck on it from its centreline.
+        let centreline = "pan centreline";
+        let mut lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
+        lines.extend(self.hook.lines(side, (centreline, centre), front)?);
+        lines.push(LayoutLine::from_line("panel nose", side, centreline, centre, half_open.into())?);
+        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, lines, cautions, ..Solved::default() };
         solved.cautions.extend(skew_caution(seen.meeting(), self.field_trim));
         Ok(solved)
     }
 }
 
+/// A plane whose panels end at the line and whose water runs to it.
+fn holds_water(seen: &CornerSide, path: &str) -> Result<(), Error> {
+    meets_seams(seen.meeting(), path)?;
+    if seen.backing.degrees() > 0.0 {
+        return Ok(());
+    }
+    Err(Error::new(ErrorKind::Impossible, "this plane does not rise from the valley, which holds no water")
+        .at(path)
+        .value_of(seen.backing)
+        .accepts("a backing angle of more than 0 deg")
+        .cured_by("a plane whose own water runs to the line"))
+}
+
 impl Valley {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
-        for (path, length) in [("bed", self.bed), ("least_open_width", self.least_open_width), ("edge_hem", self.edge_hem)] {
+        for (path, length) in
+            [("detail.bed", self.detail.bed), ("detail.least_open_width", self.detail.least_open_width), ("detail.edge_hem", self.detail.edge_hem)]
+        {
             faults.keep(length.not_negative(path));
         }
-        faults.keep(self.open_width.positive("open_width"));
-        if let Some(rib) = self.rib {
-            faults.keep(rib.height.positive("rib.height"));
-            faults.keep(rib.half_width.positive("rib.half_width"));
+        keep_under(&mut faults, "detail.sheet", self.detail.sheet.check());
+        faults.keep(self.detail.open_width.positive("detail.open_width"));
+        if let Some(rib) = self.detail.rib {
+            faults.keep(rib.height.positive("detail.rib.height"));
+            faults.keep(rib.half_width.positive("detail.rib.half_width"));
         }
-        if let Some(limit) = self.girth_limit {
-            faults.keep(limit.positive("girth_limit"));
+        if let Some(limit) = self.detail.girth_limit {
+            faults.keep(limit.positive("detail.girth_limit"));
         }
         faults.check()
     }
 
     /// Cautions of the rib, and whether it leaves the water its way.
     fn rib<R: Recorder>(&self, r: &mut R, faults: &mut Faults, half_open: Length) -> Result<Vec<Caution>, Error> {
-        let Some(rib) = self.rib else { return Ok(Vec::new()) };
+        let Some(rib) = self.detail.rib else { return Ok(Vec::new()) };
         r.step(|| Step::new("splash rib").with("half width", rib.half_width).gives(rib.height).source(Source::user()));
-        at_least(faults, "rib.half_width", "the rib fills the open width", half_open, rib.half_width, rib.half_width, "a narrower rib")?;
-        let mut out = vec![Caution::new(cautions::RIB_AND_SNOW, "rib", Source::CommonPractice).arg("height", rib.height)];
+        refuse_short(faults, "detail.rib.half_width", "the rib fills the open width", rib.half_width - half_open, rib.half_width, "a narrower rib")?;
+        let mut out = vec![Caution::new(cautions::RIB_AND_SNOW, "detail.rib", Source::CommonPractice).arg("height", rib.height)];
         if rib.height < practice::SPLASH_RIB_LEAST {
-            let low = Caution::new(cautions::LOW_SPLASH_RIB, "rib.height", Source::CommonPractice);
+            let low = Caution::new(cautions::LOW_SPLASH_RIB, "detail.rib.height", Source::CommonPractice);
             out.push(low.arg("height", rib.height).arg("least", practice::SPLASH_RIB_LEAST));
         }
         Ok(out)
@@ -252,55 +330,73 @@ impl Calculation for Valley {
         self.check()?;
         let geometry = r.part(|| self.corner.title(), |r| self.corner.run(r).map_err(|e| e.under("corner")))?;
         let (one, two) = (geometry.first, geometry.second);
-        let half_open = self.open_width.station(1, 2)?;
+        let half_open = self.detail.open_width.station(1, 2)?;
         let mut faults = Faults::default();
+        faults.keep(holds_water(&one, "corner.first"));
+        faults.keep(holds_water(&two, "corner.second"));
+        core::mem::take(&mut faults).check()?;
 
         let own = Pitch::from_angle(geometry.slope).map_err(|e| e.under("corner"))?;
-        let slope = self.minimum.check(&own);
-        r.step(|| Step::new("the valley's own slope").with("least", self.minimum.limit).gives(geometry.slope).source(self.minimum.source.clone()));
+        let slope = self.detail.minimum.check(&own);
+        r.step(|| {
+            Step::new("the valley's own slope").with("least", self.detail.minimum.limit).gives(geometry.slope).source(self.detail.minimum.source.clone())
+        });
         if !slope.passes() {
-            let short = self.minimum.limit.angle().degrees() - geometry.slope.degrees();
-            let error = Error::new(ErrorKind::Impossible, format!("the valley is too flat by {short:.3} deg")).at("minimum").value_of(geometry.slope);
-            faults.add(error.accepts(format!("{} or more ({})", self.minimum.limit, self.minimum.source)).cured_by("steeper planes, or another valley lining"));
+            let short = self.detail.minimum.limit.angle().degrees() - geometry.slope.degrees();
+            let error = Error::new(ErrorKind::Impossible, format!("the valley is too flat by {short:.3} deg")).at("detail.minimum").value_of(geometry.slope);
+            faults.add(
+                error
+                    .accepts(format!("{} or more ({})", self.detail.minimum.limit, self.detail.minimum.source))
+                    .cured_by("steeper planes, or another valley lining"),
+            );
         }
         let narrow = "the open width is too small";
-        at_least(&mut faults, "open_width", narrow, self.open_width, self.least_open_width, self.open_width, "a greater open width")?;
+        refuse_short(
+            &mut faults,
+            "detail.open_width",
+            narrow,
+            self.detail.least_open_width - self.detail.open_width,
+            self.detail.open_width,
+            "a greater open width",
+        )?;
 
-        let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: self.bed };
-        let s2 = Support { rise: two.backing, height: self.bed };
+        let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: self.detail.bed };
+        let s2 = Support { rise: two.backing, height: self.detail.bed };
         let centre = s1.meets(&s2).map_err(|e| e.under("corner"))?;
-        let (a1, a2) = (along(&s1, centre)?, along(&s2, centre)?);
+        let (a1, a2) = (along(centre, s1.rise)?, along(centre, s2.rise)?);
         // Up the slope of side 1 is toward -x.
         let up = ((-a1).length()?, a2);
         r.step(|| {
             let step = Step::new("centreline of the pan up each slope from the line").formula("bed tan((C1 + C2) / 2)");
-            step.with("bed", self.bed).with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
+            step.with("bed", self.detail.bed).with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
         });
-        let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("minimum")).collect();
+        let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
-        let first = r.part(|| "side 1".into(), |r| self.first.solve(r, Side::First, &one, up.0, half_open));
-        let first = faults.keep(first.map_err(|e| e.under("first")));
-        let second = r.part(|| "side 2".into(), |r| self.second.solve(r, Side::Second, &two, up.1, half_open));
-        let second = faults.keep(second.map_err(|e| e.under("second")));
+        let first = r.part(|| "side 1".into(), |r| self.detail.first.solve(r, Side::First, &one, up.0, half_open));
+        let first = faults.keep(first.map_err(|e| e.under("detail.first")));
+        let second = r.part(|| "side 2".into(), |r| self.detail.second.solve(r, Side::Second, &two, up.1, half_open));
+        let second = faults.keep(second.map_err(|e| e.under("detail.second")));
         faults.check()?;
 
         let pan = self.pan((s1, a1), (s2, a2), centre, half_open)?;
-        let girth = pan.profile.girth(&self.bend_rule).map_err(|e| e.under("valley pan"))?;
+        let girth = pan.profile.girth(&self.detail.bend_rule).map_err(|e| e.under("valley pan"))?;
         r.step(|| Step::new("girth of the pan").formula("sum of the flat parts and the bends").gives(girth));
-        if let Some(limit) = self.girth_limit
+        if let Some(limit) = self.detail.girth_limit
             && girth > limit
         {
-            let error = Error::new(ErrorKind::Impossible, format!("the pan is too wide for its sheet by {}", (girth - limit).length()?)).at("girth_limit");
+            let error =
+                Error::new(ErrorKind::Impossible, format!("the pan is too wide for its sheet by {}", (girth - limit).length()?)).at("detail.girth_limit");
             return Err(error.value_of(limit).accepts(format!("{girth} or more")).cured_by("shorter legs, or a wider sheet"));
         }
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
-        for (prefix, side, asked) in [("first", first, &self.first), ("second", second, &self.second)] {
+        for (prefix, side, asked) in [("detail.first", first, &self.detail.first), ("detail.second", second, &self.detail.second)] {
             if let Some(side) = side {
                 solved.along.extend(side.along);
+                solved.lines.extend(side.lines);
                 solved.ends.extend(side.ends);
                 solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
             }
-            let height = asked.hook.stands_up(self.sheet)?;
+            let height = asked.hook.stands_up(self.detail.sheet)?;
             if height.is_positive() {
                 solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
             }
@@ -311,19 +407,19 @@ impl Calculation for Valley {
 
 impl Valley {
     /// The pan, from the edge of side 1 to that of side 2; each side's support with the centreline's place along it.
-    fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<super::JunctionTrim, Error> {
+    fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<JunctionTrim, Error> {
         let receiver = |side: &ValleySide| -> Result<Option<Receiver>, Error> {
             let ValleyHook::ReceiverFold { depth, opening } = side.hook else { return Ok(None) };
             let front = (half_open + side.gap).length()?;
-            Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.sheet)? }))
+            Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.detail.sheet)? }))
         };
-        let (r1, r2) = (receiver(&self.first)?, receiver(&self.second)?);
+        let (r1, r2) = (receiver(&self.detail.first)?, receiver(&self.detail.second)?);
         // Where the walk along the pan itself starts and ends: at its edges, or at the backs of its receiver folds.
-        let (out1, out2) = (r1.map_or(self.first.leg, |r| r.back), r2.map_or(self.second.leg, |r| r.back));
+        let (out1, out2) = (r1.map_or(self.detail.first.leg, |r| r.back), r2.map_or(self.detail.second.leg, |r| r.back));
         let start = one.0.point((one.1 - out1).length()?)?;
         let end = two.0.point((two.1 + out2).length()?)?;
         let mut legs = Vec::with_capacity(4);
-        match self.rib {
+        match self.detail.rib {
             None => legs.push(("leg 1", centre)),
             Some(rib) => {
                 legs.push(("leg 1", one.0.point((one.1 - rib.half_width).length()?)?));
@@ -333,8 +429,9 @@ impl Valley {
         }
         legs.push(("leg 2", end));
         // A receiver's outer part carries the hem of its side; the back of a receiver is no edge.
-        let edge = |r: Option<Receiver>| if r.is_some() { hem(Length::ZERO, Direction::Up) } else { hem(self.edge_hem, Direction::Up) };
-        let pan = trim("valley pan", self.sheet, start, &legs, (edge(r1), edge(r2)))?;
-        add_receivers(pan, (one, r1), (two, r2), hem(self.edge_hem, Direction::Up))
+        let edge = |r: Option<Receiver>| if r.is_some() { hem(Length::ZERO, Direction::Up) } else { hem(self.detail.edge_hem, Direction::Up) };
+        let pan =
+            Walk { name: "valley pan", sheet: self.detail.sheet, start, legs: &legs, start_edge: edge(r1), end_edge: edge(r2), painted: Face::Upper }.lay()?;
+        add_receivers(pan, (one, r1), (two, r2), hem(self.detail.edge_hem, Direction::Up))
     }
 }

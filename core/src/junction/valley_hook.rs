@@ -1,15 +1,19 @@
 //! What the panels hook in a valley: an offset cleat, or a fold of the pan itself.
 
 use super::cautions;
-use super::folded::{FastenerRow, FoldedSheet, at_least};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::draft::{FastenerRow, TrimSheet, refuse_short};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Bend, Direction, Edge, Leg, LegEnd};
-use crate::units::{Angle, BendAngle, Length};
+use crate::units::{Angle, BendAngle, Length, Sum};
 
 /// What the panels' ends hook on one side of a valley.
+///
+/// In a job file a cleat's `width` is [`CLEAT_WIDTH`](crate::practice::junction::CLEAT_WIDTH), its `screws_below_tape_edge`
+/// [`CLEAT_SCREWS_BELOW_TAPE_EDGE`](crate::practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE) and its `least_screw_height`
+/// [`VALLEY_SCREW_HEIGHT_LEAST`](crate::practice::junction::VALLEY_SCREW_HEIGHT_LEAST) unless given.
 ///
 /// ```
 /// use seamwright::junction::ValleyHook;
@@ -24,16 +28,19 @@ pub enum ValleyHook {
     /// A Z on tape, screwed through the pan.
     OffsetCleat {
         /// From its front up to its back.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_width"))]
         width: Length,
         /// From its front up to its web: the room for the panels' fold.
         tongue: Length,
         /// Width of the tape under it, whose upper edge lies at its back.
         tape_width: Length,
         /// From the tape's upper edge down to the screws.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_screws_below_tape_edge"))]
         screws_below_tape_edge: Length,
         /// The screws.
         screws: FastenerRow,
         /// How high they must stand above the flow line.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_screw_height"))]
         least_screw_height: Length,
     },
     /// A fold of the pan, open toward the valley: no hole in the pan.
@@ -68,7 +75,7 @@ impl ValleyHook {
     ///
     /// # Errors
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range of a length.
-    pub fn stands_up(&self, sheet: FoldedSheet) -> Result<Length, Error> {
+    pub fn stands_up(&self, sheet: TrimSheet) -> Result<Length, Error> {
         match self {
             ValleyHook::OffsetCleat { .. } => Ok(Length::ZERO),
             ValleyHook::ReceiverFold { opening, .. } => (sheet.thickness * 2 + *opening).length(),
@@ -112,19 +119,18 @@ impl ValleyHook {
             let step = Step::new("height of the cleat's screws above the flow line").formula("d sin C");
             step.with("d", from_centre).with("C", backing).with("least", *least_screw_height).gives(height).source(Source::geometry())
         });
-        at_least(
+        refuse_short(
             faults,
             "hook.offset-cleat.least_screw_height",
             "the cleat's screws stand too low above the flow line",
-            height,
-            *least_screw_height,
+            *least_screw_height - height,
             *least_screw_height,
             "a greater open width, or a receiver fold",
         )?;
         let path = "hook.offset-cleat.tape_width";
-        at_least(faults, path, "the cleat's screws miss their tape", *tape_width, *screws_below_tape_edge, *tape_width, "wider tape")?;
+        refuse_short(faults, path, "the cleat's screws miss their tape", *screws_below_tape_edge - *tape_width, *tape_width, "wider tape")?;
         let room = (*width - *tongue).length()?;
-        at_least(faults, path, "the cleat's tape is wider than its foot", room, *tape_width, *tape_width, "narrower tape, or a wider cleat")?;
+        refuse_short(faults, path, "the cleat's tape is wider than its foot", *tape_width - room, *tape_width, "narrower tape, or a wider cleat")?;
         let at = |name: &'static str, what: Along, up: Length| -> Result<AlongLine, Error> {
             Ok(AlongLine { name: name.into(), side, what, from_line: (from_line + up).length()? })
         };
@@ -137,6 +143,21 @@ impl ValleyHook {
         ];
         let through = Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height);
         Ok((along, vec![through]))
+    }
+}
+
+impl ValleyHook {
+    /// The lines of a cleat whose front lies this far from the pan's centreline; a receiver fold is part of the pan.
+    pub(super) fn lines(&self, side: Side, centreline: (&'static str, Length), front: Length) -> Result<Vec<LayoutLine>, Error> {
+        let ValleyHook::OffsetCleat { width, tape_width, screws_below_tape_edge, .. } = self else { return Ok(Vec::new()) };
+        let (name, front_at) = ("offset cleat, front", (centreline.1 + front).length()?);
+        let from_front = |line: &'static str, by: Sum| LayoutLine::from_line(line, side, name, front_at, by);
+        Ok(vec![
+            LayoutLine::from_line(name, side, centreline.0, centreline.1, front.into())?,
+            from_front("cleat tape, lower edge", *width - *tape_width)?,
+            from_front("cleat screws", *width - *screws_below_tape_edge)?,
+            from_front("cleat back", (*width).into())?,
+        ])
     }
 }
 

@@ -1,5 +1,8 @@
-use super::{FastenerRow, FoldedSheet, SectionPoint, Side, SplashRib, Valley, ValleyHook, ValleySide};
-use crate::error::{Error, ErrorKind};
+#[cfg(feature = "serde")]
+use super::test_sections::read_without;
+use super::test_sections::{between as distance, len, paths, row};
+use super::{SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
+use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
@@ -9,22 +12,18 @@ use crate::trim::{BendRule, Face, LegEnd, NeutralFactor, Part, Placement, Point}
 use crate::units::{Angle, Length};
 use proptest::prelude::*;
 
-fn len(text: &str) -> Length {
-    Length::parse(text).unwrap()
-}
-
 fn cleat() -> ValleyHook {
     ValleyHook::OffsetCleat {
         width: practice::CLEAT_WIDTH,
         tongue: len("1 1/4\""),
         tape_width: len("1 1/2\""),
         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-        screws: FastenerRow { spacing: len("12\""), source: Source::CommonPractice },
+        screws: row(),
         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
     }
 }
 
-fn receiver() -> ValleyHook {
+pub(super) fn receiver() -> ValleyHook {
     ValleyHook::ReceiverFold { depth: len("1 1/2\""), opening: len("1/8\"") }
 }
 
@@ -41,10 +40,9 @@ fn side(hook: ValleyHook) -> ValleySide {
     }
 }
 
-fn valley(first: &str, second: &str) -> Valley {
-    Valley {
-        corner: Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE },
-        sheet: FoldedSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+pub(super) fn valley(first: &str, second: &str) -> Valley {
+    let detail = ValleyDetail {
+        sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         bed: len("1/8\""),
         open_width: practice::VALLEY_OPEN_WIDTH,
         least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
@@ -55,20 +53,13 @@ fn valley(first: &str, second: &str) -> Valley {
         minimum: SlopeRule::IBC_STANDING_SEAM,
         bend_rule: BendRule::neutral_axis(NeutralFactor::MIDDLE),
         girth_limit: None,
-    }
-}
-
-fn paths(e: &Error) -> Vec<&str> {
-    std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect()
+    };
+    Valley { corner: Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE }, detail }
 }
 
 /// Height above a plane through the origin that rises at so many degrees toward +x.
 fn above(p: SectionPoint, rise: f64) -> f64 {
     p.z.mm() * num::cos_deg(rise) - p.x.mm() * num::sin_deg(rise)
-}
-
-fn distance(a: SectionPoint, b: SectionPoint) -> f64 {
-    num::hypot(b.x.mm() - a.x.mm(), b.z.mm() - a.z.mm())
 }
 
 #[test]
@@ -104,21 +95,21 @@ fn a_square_valley_by_hand() {
 fn screws_in_the_water_are_refused_by_how_much() {
     let mut v = valley("1:12", "1:12");
     let e = v.compute().unwrap_err();
-    assert_eq!(paths(&e), ["first.hook.offset-cleat.least_screw_height", "second.hook.offset-cleat.least_screw_height"]);
+    assert_eq!(paths(&e), ["detail.first.hook.offset-cleat.least_screw_height", "detail.second.hook.offset-cleat.least_screw_height"]);
     // Normals (-1, 0, 12) and (0, -1, 12): cosine of the bend 144/145, so the sine of each half is sqrt(1/290).
     let short = 0.75 * 25.4 - 6.25 * 25.4 * (1.0_f64 / 290.0).sqrt();
     let by: f64 = e.message().rsplit(" by ").next().unwrap().trim_end_matches(" mm").parse().unwrap();
     assert!((by - short).abs() < 1e-6, "{e}");
     assert!(e.cure().unwrap().contains("receiver"));
-    v.first.hook = receiver();
-    v.second.hook = receiver();
+    v.detail.first.hook = receiver();
+    v.detail.second.hook = receiver();
     assert!(v.compute().unwrap().along.is_empty());
 }
 
 #[test]
 fn a_receiver_fold_is_three_layers() {
     let mut v = valley("6:12", "6:12");
-    v.first.hook = receiver();
+    v.detail.first.hook = receiver();
     let solved = v.compute().unwrap();
     let pan = &solved.trims[0];
     assert_eq!(pan.profile.legs.iter().map(|l| &*l.name).collect::<Vec<_>>(), ["outer part 1", "return 1", "leg 1", "leg 2"]);
@@ -132,9 +123,9 @@ fn a_receiver_fold_is_three_layers() {
     }
     assert!((above(pan.corners[2], -c1) - 25.4 / 8.0).abs() < 1e-6);
     let said: Vec<(u16, &str)> = solved.cautions.iter().map(|c| (c.code().number, c.subject())).collect();
-    assert_eq!(said, [(6060, "first.hook"), (6061, "second.hook")]);
+    assert_eq!(said, [(6060, "detail.first.hook"), (6061, "detail.second.hook")]);
     // The flat pan takes twice the fold's depth more than one with a cleat, less what its two folds save.
-    let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&v.bend_rule).unwrap().mm();
+    let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&v.detail.bend_rule).unwrap().mm();
     let more = girth(&v) - girth(&valley("6:12", "6:12"));
     let (t, k) = (0.024 * 25.4, NeutralFactor::MIDDLE.value());
     let allowance = |r: f64| std::f64::consts::PI * (r + k * t) - 2.0 * (r + t);
@@ -144,7 +135,7 @@ fn a_receiver_fold_is_three_layers() {
 #[test]
 fn a_rib_bends_by_geometry() {
     let mut v = valley("4:12", "8:12");
-    v.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
+    v.detail.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
     let solved = v.compute().unwrap();
     let pan = &solved.trims[0];
     let [_, foot1, top, foot2, _] = pan.corners[..] else { panic!() };
@@ -159,27 +150,27 @@ fn a_rib_bends_by_geometry() {
     assert!(a > 45.0 && c > 45.0 && top.z > foot1.z && top.z > foot2.z);
     let numbers: Vec<u16> = solved.cautions.iter().map(|c| c.code().number).collect();
     assert_eq!(numbers, [6063, 6061, 6061]);
-    v.rib = Some(SplashRib { height: len("1/2\""), half_width: len("1/4\"") });
+    v.detail.rib = Some(SplashRib { height: len("1/2\""), half_width: len("1/4\"") });
     assert_eq!(v.compute().unwrap().cautions[1].code().number, 6062);
-    v.rib = Some(SplashRib { height: len("1\""), half_width: len("4\"") });
-    assert_eq!(v.compute().unwrap_err().path(), "rib.half_width");
+    v.detail.rib = Some(SplashRib { height: len("1\""), half_width: len("4\"") });
+    assert_eq!(v.compute().unwrap_err().path(), "detail.rib.half_width");
 }
 
 #[test]
 fn widths_are_refused_by_how_much() {
     let mut v = valley("6:12", "6:12");
-    v.open_width = len("3\"");
-    v.first.leg = len("9\"");
-    v.second.leg = len("7\"");
+    v.detail.open_width = len("3\"");
+    v.detail.first.leg = len("9\"");
+    v.detail.second.leg = len("7\"");
     let e = v.compute().unwrap_err();
     // 1 1/2 + 1/4 + 3 1/2 + 4 in = 9 1/4 in.
-    assert_eq!(paths(&e), ["open_width", "first.leg", "second.leg", "second.leg"]);
+    assert_eq!(paths(&e), ["detail.open_width", "detail.first.leg", "detail.second.leg", "detail.second.leg"]);
     assert!(e.message().ends_with("by 25.4 mm") && e.others()[0].message().ends_with("by 6.35 mm"), "{e}");
     let mut v = valley("6:12", "6:12");
-    v.first.fold = len("1/2\"");
-    v.second.fold = len("2\"");
+    v.detail.first.fold = len("1/2\"");
+    v.detail.second.fold = len("2\"");
     let e = v.compute().unwrap_err();
-    assert_eq!(paths(&e), ["first.fold", "second.fold"]);
+    assert_eq!(paths(&e), ["detail.first.fold", "detail.second.fold"]);
     assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 12.7 mm"), "{e}");
 }
 
@@ -187,17 +178,17 @@ fn widths_are_refused_by_how_much() {
 fn slope_and_girth_have_limits() {
     let mut v = valley("6:12", "6:12");
     // A square valley of 6:12 rises 6 in 12 sqrt 2: 4.243 in 12.
-    v.minimum = SlopeRule::given("valleys", Pitch::parse("4.2:12").unwrap(), Source::user());
+    v.detail.minimum = SlopeRule::given("valleys", Pitch::parse("4.2:12").unwrap(), Source::user());
     assert!(v.compute().is_ok());
-    v.minimum = SlopeRule::given("valleys", Pitch::parse("4.3:12").unwrap(), Source::user());
-    assert_eq!(v.compute().unwrap_err().path(), "minimum");
+    v.detail.minimum = SlopeRule::given("valleys", Pitch::parse("4.3:12").unwrap(), Source::user());
+    assert_eq!(v.compute().unwrap_err().path(), "detail.minimum");
     let mut v = valley("6:12", "6:12");
-    let girth = v.compute().unwrap().trims[0].profile.girth(&v.bend_rule).unwrap();
-    v.girth_limit = Some(girth);
+    let girth = v.compute().unwrap().trims[0].profile.girth(&v.detail.bend_rule).unwrap();
+    v.detail.girth_limit = Some(girth);
     assert!(v.compute().is_ok());
-    v.girth_limit = Some((girth - len("1\"")).length().unwrap());
+    v.detail.girth_limit = Some((girth - len("1\"")).length().unwrap());
     let e = v.compute().unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "girth_limit"));
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.girth_limit"));
     assert!(e.message().ends_with("by 25.4 mm"), "{e}");
 }
 
@@ -206,28 +197,28 @@ fn a_plane_that_falls_from_the_line_makes_no_valley() {
     let mut v = valley("2:12", "12:12");
     v.corner.plan = Angle::parse("130 deg").unwrap();
     let e = v.compute().unwrap_err();
-    assert_eq!(e.path(), "first");
+    assert_eq!(e.path(), "corner.first");
     assert!(e.message().contains("holds no water"), "{e}");
-    v.open_width = len("-1\"");
-    assert_eq!(v.compute().unwrap_err().path(), "open_width");
+    v.detail.open_width = len("-1\"");
+    assert_eq!(v.compute().unwrap_err().path(), "detail.open_width");
 }
 
 #[test]
 fn a_pan_folded_from_its_flat_lies_on_its_corners() {
     let mut v = valley("5:12", "9:12");
-    v.edge_hem = Length::ZERO;
-    v.second.leg = len("14\"");
+    v.detail.edge_hem = Length::ZERO;
+    v.detail.second.leg = len("14\"");
     for hooks in [[cleat(), cleat()], [receiver(), cleat()], [cleat(), receiver()], [receiver(), receiver()]] {
         let [first, second] = hooks;
-        v.first.hook = first;
-        v.second.hook = second;
+        v.detail.first.hook = first;
+        v.detail.second.hook = second;
         let solved = v.compute().unwrap();
         let (pan, start) = (&solved.trims[0], solved.trims[0].corners[0]);
         let heading = Angle::degrees_from(-v.corner.compute().unwrap().first.backing.degrees()).unwrap();
         let at = Point { x: start.x, y: start.z };
         let placement = Placement { leg: Part::Body(0), face: Face::Lower, at, heading };
         // The pen folds leg by leg and bend by bend; it knows nothing of the supports.
-        let outline = pan.profile.unfold(&v.bend_rule).unwrap().outline_at(&placement).unwrap();
+        let outline = pan.profile.unfold(&v.detail.bend_rule).unwrap().outline_at(&placement).unwrap();
         let to = outline.face(Face::Lower).last().unwrap().to;
         let end = pan.corners[pan.corners.len() - 1];
         assert!((to.x.mm() - end.x.mm()).abs() < 1e-6 && (to.y.mm() - end.z.mm()).abs() < 1e-6, "{to:?} {end:?}");
@@ -238,11 +229,22 @@ fn a_pan_folded_from_its_flat_lies_on_its_corners() {
 #[test]
 fn what_is_asked_is_read_back() {
     let mut v = valley("6:12", "8:12");
-    v.second.hook = receiver();
-    v.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
+    v.detail.second.hook = receiver();
+    v.detail.rib = Some(SplashRib { height: len("1\""), half_width: len("1/4\"") });
     let text = serde_json::to_string(&v).unwrap();
     assert_eq!(serde_json::from_str::<Valley>(&text).unwrap(), v);
     assert!(serde_json::from_str::<Valley>(&text.replacen('{', r#"{"other":1,"#, 1)).is_err());
+}
+
+#[cfg(feature = "serde")]
+#[test]
+fn what_a_job_leaves_out_is_common_practice() {
+    let detail = valley("6:12", "8:12").detail;
+    let cleat = ["width", "screws_below_tape_edge", "least_screw_height"].map(|f| format!("/first/hook/offset-cleat/{f}"));
+    let side = ["least_leg", "least_beyond", "fold", "least_engagement", "field_trim"].map(|f| format!("/first/{f}"));
+    let pan = ["open_width", "least_open_width", "edge_hem"].map(|f| format!("/{f}"));
+    let left_out: Vec<&str> = cleat.iter().chain(&side).chain(&pan).map(String::as_str).collect();
+    assert_eq!(read_without(&detail, &left_out), detail);
 }
 
 proptest! {
@@ -251,10 +253,10 @@ proptest! {
         let pitch = |n: i32| Pitch::in_twelve(Length::inches_64(n * 8)).unwrap();
         let mut v = valley("6:12", "6:12");
         v.corner = Corner { first: pitch(a), second: pitch(b), plan: Angle::degrees_from(plan).unwrap() };
-        v.bed = Length::micrometres(bed * 1000);
-        v.first.leg = Length::micrometres(leg * 1000);
-        v.second.hook = receiver();
-        v.first.hook = receiver();
+        v.detail.bed = Length::micrometres(bed * 1000);
+        v.detail.first.leg = Length::micrometres(leg * 1000);
+        v.detail.second.hook = receiver();
+        v.detail.first.hook = receiver();
         if let Ok(solved) = v.compute() {
             let g = v.corner.compute().unwrap();
             let (c1, c2) = (-g.first.backing.degrees(), g.second.backing.degrees());
@@ -279,8 +281,8 @@ proptest! {
     fn explaining_computes_the_same(a in 1_i32..200, leg in 100_i32..500, open in 50_i32..300) {
         let mut v = valley("6:12", "6:12");
         v.corner.first = Pitch::in_twelve(Length::inches_64(a * 8)).unwrap();
-        v.first.leg = Length::micrometres(leg * 1000);
-        v.open_width = Length::micrometres(open * 1000);
+        v.detail.first.leg = Length::micrometres(leg * 1000);
+        v.detail.open_width = Length::micrometres(open * 1000);
         match (v.compute(), v.explain()) {
             (Ok(out), Ok((same, sheet))) => {
                 prop_assert_eq!(out, same);

@@ -1,11 +1,11 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
-use super::folded::{FastenerRow, FoldedSheet, at_least, hem, trim};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
+use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, refuse_short};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Seen, Source, Step};
-use crate::trim::{Direction, Edge};
+use crate::trim::{Direction, Edge, Face};
 use crate::units::{Angle, Length, Sum};
 use std::borrow::Cow;
 
@@ -58,7 +58,7 @@ impl WallRule {
     }
 
     /// A fault unless `have` is at least the rule's.
-    fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
+    pub(super) fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
         if have >= self.least {
             return Ok(());
         }
@@ -95,6 +95,9 @@ pub enum WallCover {
 
 /// A counterflashing let into a reglet.
 ///
+/// In a job file `least_lap` is [`COUNTERFLASHING_LAP_LEAST`](crate::practice::junction::COUNTERFLASHING_LAP_LEAST) and `hem` is
+/// [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
+///
 /// ```
 /// use seamwright::junction::{Counterflashing, WallRule};
 /// use seamwright::practice::junction as practice;
@@ -124,8 +127,10 @@ pub struct Counterflashing {
     /// From the tongue down to its lower edge.
     pub face: Length,
     /// The least lap over the leg.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::counterflashing_lap"))]
     pub least_lap: Length,
     /// Width of the closed hem at its lower edge, folded toward the leg; zero for a raw edge.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub hem: Length,
     /// Width of the bead that fills the reglet along the tongue.
     pub bead_width: Length,
@@ -181,7 +186,7 @@ impl WallLeg {
         faults.keep(self.leg.positive("leg"));
         faults.keep(self.stands_out.not_negative("stands_out"));
         faults.keep(self.upstand.least.not_negative("upstand.least"));
-        faults.keep(self.fasteners.spacing.positive("fasteners.spacing"));
+        keep_under(&mut faults, "fasteners", self.fasteners.check());
         faults.keep(self.fasteners_below_top.not_negative("fasteners_below_top"));
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
@@ -213,7 +218,7 @@ impl WallLeg {
     }
 
     /// The leg's top, what covers it, and what lies along the wall: for a roof plane at `roof.rise` whose pan lies at `roof.height`, and a flashing with its bend here.
-    pub(super) fn solve<R: Recorder>(&self, r: &mut R, roof: Support, bend: SectionPoint, sheet: FoldedSheet) -> Result<OnWall, Error> {
+    pub(super) fn solve<R: Recorder>(&self, r: &mut R, roof: Support, bend: SectionPoint, sheet: TrimSheet) -> Result<OnWall, Error> {
         let top = SectionPoint { x: bend.x, z: (bend.z + self.leg).length()? };
         let (sin, cos) = (roof.rise.sin(), roof.rise.cos());
         let upstand = Length::from_mm(top.z.mm() * cos - top.x.mm() * sin - roof.height.mm())?;
@@ -233,62 +238,72 @@ impl WallLeg {
         };
         self.upstand.check(&mut faults, "leg", upstand, self.leg, cure)?;
         let mut counterflashing = None;
-        let at = |name: &'static str, what: Along, z: Sum| -> Result<AlongLine, Error> {
-            Ok(AlongLine { name: name.into(), side: Side::Second, what, from_line: z.length()? })
-        };
-        let row = &self.fasteners;
-        let bite = Along::Fasteners { bites: Bites::Structure, spacing: row.spacing, source: row.source.clone() };
-        let mut along = vec![at("leg fasteners", bite, top.z - self.fasteners_below_top)?];
+        // Marked on the wall before the flashing hides the line: a reglet is cut first, cladding comes down last.
+        let (top_edge, row) = ("leg, top edge", "leg fasteners");
+        let mut lines = vec![LayoutLine::from_junction(top_edge, Side::Second, top.z.into())?];
+        let on_leg = |name: &'static str, by: Sum| LayoutLine::from_line(name, Side::Second, top_edge, top.z, by);
+        lines.push(on_leg(row, -self.fasteners_below_top)?);
+        let fasteners = (top.z - self.fasteners_below_top).length()?;
+        let mut along = vec![self.fasteners.line(row, Side::Second, Bites::Structure, fasteners)];
         let covered = match &self.cover {
             WallCover::Cladding { lap, .. } => *lap,
             WallCover::Reglet(c) => c.lap()?,
         };
-        at_least(
+        refuse_short(
             &mut faults,
             "fasteners_below_top",
             "the leg's fasteners stand below what covers them",
-            covered,
-            self.fasteners_below_top,
+            self.fasteners_below_top - covered,
             self.fasteners_below_top,
             "fasteners nearer to the top",
         )?;
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
                 rule.check(&mut faults, "cover.cladding.lap", *lap, *lap, "bring the cladding farther down, or make the leg longer".into())?;
-                at_least(
+                refuse_short(
                     &mut faults,
                     "cover.cladding.clearance",
                     "the cladding comes too near the flashing's flange",
-                    self.leg - *lap,
-                    *clearance,
+                    *clearance + *lap - self.leg,
                     *clearance,
                     "a longer leg",
                 )?;
+                lines.push(on_leg("cladding, lower edge", -*lap)?);
             }
             WallCover::Reglet(c) => {
                 c.rule.check(&mut faults, "cover.reglet.tongue", c.tongue, c.tongue, "a longer tongue in a deeper reglet".into())?;
                 let lap = c.lap()?;
-                at_least(
+                refuse_short(
                     &mut faults,
                     "cover.reglet.face",
                     "the counterflashing laps the leg too little",
-                    lap,
-                    c.least_lap,
+                    c.least_lap - lap,
                     c.face,
                     "a longer face, or a lower reglet",
                 )?;
-                at_least(&mut faults, "cover.reglet.face", "the counterflashing passes the flashing's bend", self.leg, lap, c.face, "a shorter face")?;
+                refuse_short(&mut faults, "cover.reglet.face", "the counterflashing passes the flashing's bend", lap - self.leg, c.face, "a shorter face")?;
                 let z = (top.z + c.above_leg).length()?;
                 // It lies on the outer face of the leg.
                 let x = (-(self.stands_out + sheet.thickness)).length()?;
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
                 let legs = [("counterflashing face", SectionPoint { x, z }), ("tongue", SectionPoint { x: c.tongue, z })];
-                along.push(at("reglet bead", Along::Bead { width: c.bead_width, depth: c.bead_depth }, z.into())?);
-                counterflashing = faults.keep(trim("counterflashing", sheet, foot, &legs, (hem(c.hem, Direction::Down), Edge::Raw)));
+                lines.insert(0, LayoutLine::from_junction("reglet", Side::Second, z.into())?);
+                let bead = Along::Bead { width: c.bead_width, depth: c.bead_depth };
+                along.push(AlongLine { name: "reglet bead".into(), side: Side::Second, what: bead, from_line: z });
+                let walk = Walk {
+                    name: "counterflashing",
+                    sheet,
+                    start: foot,
+                    legs: &legs,
+                    start_edge: hem(c.hem, Direction::Down),
+                    end_edge: Edge::Raw,
+                    painted: Face::Upper,
+                };
+                counterflashing = faults.keep(walk.lay());
             }
         }
         faults.check()?;
-        Ok(OnWall { top, counterflashing, along })
+        Ok(OnWall { top, counterflashing, along, lines })
     }
 }
 
@@ -297,4 +312,14 @@ pub(super) struct OnWall {
     pub(super) top: SectionPoint,
     pub(super) counterflashing: Option<JunctionTrim>,
     pub(super) along: Vec<AlongLine>,
+    lines: Vec<LayoutLine>,
+}
+
+impl OnWall {
+    /// Adds what lies on the wall to its junction.
+    pub(super) fn give(self, solved: &mut Solved) {
+        solved.trims.extend(self.counterflashing);
+        solved.along.extend(self.along);
+        solved.lines.extend(self.lines);
+    }
 }

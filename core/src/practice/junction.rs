@@ -1,6 +1,6 @@
 //! Common practice at junctions.
 
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// From the closure's face to the centre of its lower flange, where its screws go: 2 3/8 in.
 pub const CLOSURE_FACE_TO_SCREWS: Length = Length::inches_64(2 * 64 + 24);
@@ -16,6 +16,9 @@ pub const CLEAT_SCREWS_BELOW_TAPE_EDGE: Length = Length::inches_64(32);
 
 /// The edge of a drip stands this far out from its face: 1/2 in.
 pub const DRIP_CLEARS_FACE: Length = Length::inches_64(32);
+
+/// A flange's edge turns down square to the flange: 90 degrees.
+pub const DRIP_TURN: Angle = Angle::SQUARE;
 
 /// Width of a hem at a trim's edge: 1/2 in.
 pub const EDGE_HEM: Length = Length::inches_64(32);
