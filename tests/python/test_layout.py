@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from seamwright import InputError, layout, panel
+from seamwright import InputError, job, layout, panel
 from seamwright.layout import EdgeUse, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, Start, mark
 from seamwright.panel import Leg, Panel, PanelEnd, Reach, Seam, along_seam
 from seamwright.record import Source, Worksheet
@@ -207,6 +207,26 @@ def test_a_plane_of_a_roof_is_laid() -> None:
     laid = Layout(plane.outline, PANELS[0], Start.CENTRE_PANEL, [EdgeUse.end(PanelEnd.hold_back("0 mm"))] * 4).compute()
     assert laid.covered.get("ft2") == pytest.approx(plane.area.get("ft2"), rel=1e-11)
     assert laid.panels[0].finished == plane.outline.bounds.height()
+
+
+def test_a_layout_by_its_name_gives_the_same() -> None:
+    end = {"gap": Length.ZERO, "fold": Length('1"'), "turn_up": Length.ZERO, "hold": "slides", "source": {"user": {"note": ""}}}
+    rule = {"increment": Length('1/16"'), "rounding": "half-even"}
+    document = {
+        "outline": {"outer": [{"x": p.x, "y": p.y} for p in RECTANGLE.outer]},
+        "panel": {"coverage": Length('16"'), "seam_height": Length('1 3/4"'), "seam": {"double-lock": {"lock": Length('3/8"')}}},
+        "start": "left",
+        "edges": [{"end": {"reach": {"overhang": Length('1"')}, **end}}, "side", {"end": {"reach": {"hold-back": Length('3"')}, **end}}, "side"],
+        "rounding": {name: rule for name in ("both_finished", "one_finished", "field_cut")},
+    }
+    named = job.compute("layout.layout", document)
+    edges = [EdgeUse.end(EAVE), EdgeUse.SIDE, EdgeUse.end(PanelEnd.hold_back('3"', fold='1"')), EdgeUse.SIDE]
+    typed = Layout(RECTANGLE, PANELS[2], "left", edges, rounding=OrderRounding.all(ShopRounding('1/16"', "half-even"))).compute()
+    assert [p["finished"] for p in named["panels"]] == [str(p.finished) for p in typed.panels]
+    assert [(g["mark"], g["count"], g["order"], g["width"]) for g in named["groups"]] == [
+        (g.mark, g.count, str(g.order), str(g.width)) for g in typed.groups
+    ]
+    assert named["seams"] == [str(x) for x in typed.seams] and named["coil"]["length"] == str(typed.coil.length)
 
 
 def test_starts() -> None:

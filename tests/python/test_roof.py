@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from seamwright import InputError, roof
+from seamwright import InputError, job, roof
 from seamwright.pitch import Pitch
 from seamwright.roof import Bounds, Outline, Point, Roof, RoofInput, Vertex
 from seamwright.units import Angle, Length
@@ -108,6 +108,14 @@ def test_json_and_dict_are_one_form() -> None:
     assert Roof.from_json(text) == HOUSE == HOUSE.input.compute() == HOUSE.input.explain()[0]
     assert HOUSE.input.to_dict()["minimum_slope"] == "4:12"
     assert [s.what for s in HOUSE.input.explain()[1].steps()][0] == "area of plane 0, south"
+
+
+def test_a_roof_by_its_name_gives_the_same() -> None:
+    named = job.compute("roof.roof-input", DOCUMENT)
+    assert [(line["name"], line["kind"], line["length"]) for line in named["lines"]] == [(x.name, x.kind, str(x.length)) for x in HOUSE.lines]
+    assert [plane["outline"]["outer"][2] for plane in named["planes"]] == [
+        {"x": str(p.outline.outer[2].x), "y": str(p.outline.outer[2].y)} for p in HOUSE.planes
+    ]
 
 
 def test_planes() -> None:
