@@ -21,7 +21,7 @@ use seamwright::job;
 const DEEPEST: usize = 128;
 
 /// A document: JSON text, or plain Python values with the library's own quantities among them.
-pub(crate) struct Document(String);
+pub(crate) struct Document(pub(crate) String);
 
 impl<'py> FromPyObject<'_, 'py> for Document {
     type Error = PyErr;

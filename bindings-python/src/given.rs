@@ -26,6 +26,11 @@ pub(crate) trait Wraps: PyClass<Frozen = True> + Sync {
 pub(crate) struct Given<W: Wraps>(Result<W::Core, Error>);
 
 impl<W: Wraps> Given<W> {
+    /// The value, or core's refusal.
+    pub(crate) fn core(self) -> Result<W::Core, Error> {
+        self.0
+    }
+
     /// The value.
     pub(crate) fn value(self) -> PyResult<W::Core> {
         self.0.raise()

@@ -98,6 +98,13 @@ static sw_status put_text(test_case *c, const char *key, const char *text)
     return SW_OK;
 }
 
+static sw_status put_written(test_case *c, const char *key, const char *text)
+{
+    put_text(c, key, text);
+    c->outputs[c->output_count - 1].form = WRITTEN;
+    return SW_OK;
+}
+
 /* Inputs. A call leaves its refusal in the case. */
 
 static sw_status length_in(test_case *c, const char *key, sw_length *l)
@@ -301,6 +308,7 @@ static sw_status pitch_framing(test_case *c)
 static sw_status metal_gauge(test_case *c)
 {
     const char *gauge = input(c, "gauge");
+    char text[TEXT_SIZE];
     sw_length thickness;
     double weight;
     sw_status status;
@@ -308,7 +316,9 @@ static sw_status metal_gauge(test_case *c)
     put_length(c, "thickness", thickness);
     /* A gauge that no weight defines has the one output alone. */
     status = sw_metal_gauge_weight(gauge, strlen(gauge), "lb/ft2", 6, &weight, NULL);
-    return status == SW_MISSING ? SW_OK : status != SW_OK ? status : put_number(c, "weight", weight, "lb/ft2");
+    if (status != SW_OK) return status == SW_MISSING ? SW_OK : status;
+    snprintf(text, sizeof text, "%.17g lb/ft2", weight);
+    return put_written(c, "weight", text);
 }
 
 static sw_status metal_nearest_gauge(test_case *c)
@@ -459,10 +469,7 @@ static sw_status calculation(test_case *c)
             } else {
                 found = json_at(from, path, text, sizeof text);
             }
-            if (found) {
-                put_text(c, path, text);
-                c->outputs[c->output_count - 1].form = WRITTEN;
-            }
+            if (found) put_written(c, path, text);
         }
     }
     free(result);

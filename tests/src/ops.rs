@@ -179,12 +179,7 @@ fn convert(quantity: &str, value: &str, unit: &str) -> Result<f64, Fault> {
         "expansion" => in_unit!(Expansion, ExpansionUnit),
         "temperature-difference" => in_unit!(TemperatureDifference, TemperatureDifferenceUnit),
         "temperature" => {
-            let scale = match unit {
-                "degC" => TemperatureScale::Celsius,
-                "degF" => TemperatureScale::Fahrenheit,
-                "K" => TemperatureScale::Kelvin,
-                _ => return Err(Fault::Case(format!("no scale {unit}"))),
-            };
+            let scale = TemperatureScale::ALL.iter().copied().find(|s| s.symbol() == unit).ok_or_else(|| Fault::Case(format!("no scale {unit}")))?;
             Ok(Temperature::parse(value)?.get(scale))
         }
         _ => Err(Fault::Case(format!("no quantity {quantity}"))),

@@ -7,7 +7,7 @@ The library computes; it does not license. Structural spacing, loads, and fire a
 local code and the panel's own test report.
 """
 
-from . import error, job, metal, movement, pitch, record, trim, units
+from . import _start, error, job, layout, metal, movement, panel, pitch, record, roof, trim, units
 from ._seamwright import VERSION as __version__
 from .error import InputError, SeamwrightError
 
@@ -17,10 +17,13 @@ __all__ = [
     "__version__",
     "error",
     "job",
+    "layout",
     "metal",
     "movement",
+    "panel",
     "pitch",
     "record",
+    "roof",
     "trim",
     "units",
 ]

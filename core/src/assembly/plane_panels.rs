@@ -34,9 +34,6 @@ struct StripAt {
     panels: Range<usize>,
 }
 
-/// A panel that passes an edge, by number, and the stretch of the edge that it passes.
-pub(super) type Passing = (usize, (Point, Point));
-
 /// A plane with its panels laid, indexed once so that every line round it finds its own panels without a search.
 ///
 /// ```

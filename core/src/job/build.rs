@@ -1,16 +1,16 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
+use super::cautions;
 use super::choices::Chosen;
 use super::input::Job;
 use super::lay::{Lay, PlaneLay};
 use super::order::{Bought, total_mass};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary, of_job};
+use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
 use super::sections::{Sections, along_the_seams, order};
 use super::trims::{self, TrimItem, Wanted};
 use super::wire::Wiring;
-use super::cautions;
-use super::plane_work::{PlaneClips, PlaneHeat};
 use crate::assembly::{LineAssembly, PlanePanels};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Side, Solved};

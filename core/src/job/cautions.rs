@@ -10,11 +10,8 @@ pub const LINE_UNKNOWN: CautionCode = CautionCode {
 };
 
 /// Heat movement without temperatures.
-pub const MOVEMENT_UNCHECKED: CautionCode = CautionCode {
-    number: 8002,
-    name: "movement-unchecked",
-    text: "the job gives no temperatures: no fold, gap or clip is checked for heat movement",
-};
+pub const MOVEMENT_UNCHECKED: CautionCode =
+    CautionCode { number: 8002, name: "movement-unchecked", text: "the job gives no temperatures: no fold, gap or clip is checked for heat movement" };
 
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED];

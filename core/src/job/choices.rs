@@ -157,8 +157,7 @@ impl JunctionChoices {
             }
         }
         for kind in LineKind::ALL.iter().filter(|k| **k != LineKind::Unknown && self.for_kind(**k).is_none()) {
-            let without: Vec<&str> =
-                roof.lines_of(*kind).filter(|l| !self.lines.iter().any(|c| c.line == l.name)).map(|l| l.name.as_str()).collect();
+            let without: Vec<&str> = roof.lines_of(*kind).filter(|l| !self.lines.iter().any(|c| c.line == l.name)).map(|l| l.name.as_str()).collect();
             if !without.is_empty() {
                 faults.add(
                     Error::new(ErrorKind::Missing, "lines of the roof without a detail")
@@ -173,7 +172,12 @@ impl JunctionChoices {
 
     /// The detail of a line; none where its kind is unknown.
     pub(super) fn of(&self, line: &Line) -> Option<Chosen<'_>> {
-        let single = self.lines.iter().enumerate().find(|(_, c)| c.line == line.name).map(|(i, c)| Chosen { detail: &c.detail, path: format!("junctions.lines[{i}].detail.{}", c.detail.tag()) });
+        let single = self
+            .lines
+            .iter()
+            .enumerate()
+            .find(|(_, c)| c.line == line.name)
+            .map(|(i, c)| Chosen { detail: &c.detail, path: format!("junctions.lines[{i}].detail.{}", c.detail.tag()) });
         single.or_else(|| {
             let found = self.kinds.iter().enumerate().find(|(_, d)| d.kind() == line.kind);
             found.map(|(i, detail)| Chosen { detail, path: format!("junctions.kinds[{i}].{}", detail.tag()) })

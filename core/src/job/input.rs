@@ -187,7 +187,12 @@ impl Job {
     pub(super) fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         if self.version != JOB_VERSION {
-            faults.add(Error::new(ErrorKind::Format, "a version that this library does not read").at("version").value_of(self.version).accepts(JOB_VERSION.to_string()));
+            faults.add(
+                Error::new(ErrorKind::Format, "a version that this library does not read")
+                    .at("version")
+                    .value_of(self.version)
+                    .accepts(JOB_VERSION.to_string()),
+            );
         }
         if self.name.trim().is_empty() {
             faults.add(Error::new(ErrorKind::Missing, "a job needs a name").at("name"));

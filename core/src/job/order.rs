@@ -3,8 +3,8 @@
 use super::input::Job;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
-use super::trims::TrimItem;
 use super::plane_work::PlaneClips;
+use super::trims::TrimItem;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
 use crate::junction::Bites;

@@ -3,8 +3,8 @@
 use super::input::{Job, Metals, Paperwork};
 use super::lay::PlaneLay;
 use super::order::OrderLine;
-use super::trims::TrimItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
+use super::trims::TrimItem;
 use crate::assembly::{LineAssembly, RoofCorners};
 use crate::junction::{Levels, Solved};
 use crate::panel::Hold;

@@ -70,7 +70,9 @@ impl Teller<'_> {
     pub(super) fn tell(&mut self, stage: Stage, done: usize, of: usize) -> Result<(), Error> {
         match (self.0)(Progress { stage, done, of }) {
             ControlFlow::Continue(()) => Ok(()),
-            ControlFlow::Break(()) => Err(Error::new(ErrorKind::Cancelled, "the work was stopped by its caller").at("progress").value_of(Progress { stage, done, of })),
+            ControlFlow::Break(()) => {
+                Err(Error::new(ErrorKind::Cancelled, "the work was stopped by its caller").at("progress").value_of(Progress { stage, done, of }))
+            }
         }
     }
 }

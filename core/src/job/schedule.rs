@@ -66,7 +66,8 @@ impl Schedule {
         for (i, row) in self.rows.iter().enumerate() {
             faults.keep(row.spacing.positive(&format!("rows[{i}].spacing")));
             if self.rows.iter().take(i).any(|o| o.line == row.line && o.row == row.row) {
-                faults.add(Error::new(ErrorKind::Conflict, "a row scheduled twice").at(format!("rows[{i}]")).value_of(format_args!("{}, {}", row.line, row.row)));
+                faults
+                    .add(Error::new(ErrorKind::Conflict, "a row scheduled twice").at(format!("rows[{i}]")).value_of(format_args!("{}, {}", row.line, row.row)));
             }
         }
         if let Some(clips) = self.clips {

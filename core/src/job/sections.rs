@@ -4,9 +4,7 @@ use super::choices::{Chosen, Detail};
 use super::input::Job;
 use super::lay::PlaneLay;
 use crate::error::{Error, ErrorKind};
-use crate::junction::{
-    CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Valley,
-};
+use crate::junction::{CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Valley};
 use crate::pitch::Corner;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Line, LineKind, Plane, Roof, Side};

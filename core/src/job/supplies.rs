@@ -64,8 +64,7 @@ impl TrimSupply {
                 faults.add(Error::new(ErrorKind::Conflict, "two laps for one trim").at(format!("laps[{i}].trim")).value_of(&lap.trim));
             }
         }
-        let lengths =
-            [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
+        let lengths = [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
         for (path, length) in lengths {
             faults.keep(length.not_negative(path));
         }
@@ -216,7 +215,8 @@ impl Supplies {
             faults.keep(length.positive(path));
         }
         if self.sealant.tube <= Volume::ZERO {
-            faults.add(Error::new(ErrorKind::OutOfRange, "a tube must hold something").at("sealant.tube").value_of(self.sealant.tube).accepts("more than 0 m3"));
+            faults
+                .add(Error::new(ErrorKind::OutOfRange, "a tube must hold something").at("sealant.tube").value_of(self.sealant.tube).accepts("more than 0 m3"));
         }
         for (path, ratio) in [("sealant.tape_waste_ratio", self.sealant.tape_waste_ratio), ("sealant.tube_waste_ratio", self.sealant.tube_waste_ratio)] {
             if !(ratio.is_finite() && ratio >= 0.0) {

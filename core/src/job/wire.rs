@@ -5,8 +5,8 @@ use super::input::Job;
 use super::lay::PlaneLay;
 use super::sections::order;
 use crate::assembly::{
-    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels,
-    RoofCorners, SeamSurface, StrikeChoice, TrimChoice,
+    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels, RoofCorners, SeamSurface,
+    StrikeChoice, TrimChoice,
 };
 use crate::error::Error;
 use crate::junction::{Side, Solved, TopEnd};
