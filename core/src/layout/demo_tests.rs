@@ -1,5 +1,7 @@
 //! The roof of the demo job: real in size, with every kind of line that the job must show, and nothing to warn of.
 
+#![cfg(feature = "serde")]
+
 use super::{EdgeUse, LaidPlane, Layout, Start};
 use crate::panel::{Panel, PanelEnd, Seam};
 use crate::record::Calculation;

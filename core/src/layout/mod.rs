@@ -18,7 +18,7 @@ mod laid;
 mod lay;
 mod measure;
 
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod demo_tests;
 #[cfg(test)]
 mod law_tests;
