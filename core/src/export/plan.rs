@@ -2,7 +2,7 @@
 
 use super::labels::Area;
 use super::plan_box::{Turned, bounds, readable};
-use super::plan_text::{Field, Harm, Sheet, Slot, Text};
+use super::plan_text::{Beside, Field, Harm, Sheet, Slot, Text};
 use super::svg::{Anchor, Look, PaperUnit, Point, Svg, text_width};
 use crate::error::{Error, ErrorKind};
 use crate::layout::{LaidPanel, LaidPlane};
@@ -215,7 +215,7 @@ impl Texts {
                 let text = |size: f64, place: Turned| Text { text: name.clone(), size, place, leader: None };
                 let fits = |t: &Text| t.place.lies_in(ring) && self.sheet.is_free(&t.place);
                 let inside = [SMALL, TINY].map(|size| text(size, Turned::text(middle, name, size, 0.0))).into_iter().find(fits);
-                let beside = || self.sheet.stand_off(middle, name, TINY, size_of(name, TINY), -45.0);
+                let beside = || self.sheet.stand_off(middle, &Beside::new(name, TINY, -45.0));
                 let placed = inside.or_else(beside).unwrap_or_else(|| text(TINY, Turned::text(middle, name, TINY, 0.0)));
                 self.sheet.take(&placed);
                 self.apart.push(placed);
@@ -238,21 +238,19 @@ impl Texts {
         let towards = |p: Point| num::atan2_deg(p.1 - centre.1, p.0 - centre.0);
         let length = |t: &Text| t.leader.map_or(0.0, |(from, to)| num::hypot(to.0 - from.0, to.1 - from.1));
         // The shortest leader of all that start up its middle.
-        let beside = slot
-            .places()
-            .into_iter()
-            .filter_map(|p| self.sheet.stand_off(p, &slot.text, TINY, size_of(&slot.text, TINY), towards(p)))
-            .min_by(|a, b| length(a).total_cmp(&length(b)));
+        let shortest = |harmless: bool| {
+            slot.places().into_iter().fold(None, |best: Option<Text>, start| {
+                let within = best.as_ref().map_or(f64::INFINITY, length);
+                let text = self.sheet.stand_within(start, &Beside::new(&slot.text, TINY, towards(start)), within, harmless);
+                text.filter(|t| length(t) < within).or(best)
+            })
+        };
+        let beside = shortest(true).or_else(|| shortest(false));
         let over = || Text { text: slot.text.clone(), size: TINY, place: Turned::text(mean, &slot.text, TINY, slot.turned), leader: None };
         let text = beside.unwrap_or_else(over);
         self.sheet.take(&text);
         self.apart.push(text);
     }
-}
-
-fn size_of(text: &str, size: f64) -> Point {
-    let place = Turned::text((0.0, 0.0), text, size, 0.0);
-    (2.0 * place.half.0, 2.0 * place.half.1)
 }
 
 /// In the plane where it takes no panel's place, upright or turned; else off the roof; else where it harms least.
@@ -294,7 +292,7 @@ fn plane_name(sheet: &Sheet, number: usize, plane: &Plane) -> Text {
     let down = -plane.down_slope().degrees();
     let foot = foot_of(ring, plane, middle);
     let size = SIZES.last().copied().unwrap_or(LABEL);
-    let beside = sheet.stand_off(foot, &label, size, box_of(size), down).filter(|t| sheet.is_outside(&t.place));
+    let beside = sheet.stand_off(foot, &Beside { text: &label, size, extent: box_of(size), towards: down }).filter(|t| sheet.is_outside(&t.place));
     let fallback = || {
         let (width, height) = box_of(size);
         Text { text: label.clone(), size, place: Turned::new(middle, width, height, 0.0), leader: None }
@@ -334,7 +332,7 @@ fn line_name(sheet: &Sheet, line: &Line, length: &str, to_paper: &ToPaper) -> Te
     };
     // A text longer than its line runs past one end of it.
     let flush = |text: &str| {
-        let part = (size_of(text, SMALL).0 / 2.0 + 0.8) / run;
+        let part = (Turned::text((0.0, 0.0), text, SMALL, 0.0).half.0 + 0.8) / run;
         [part, 1.0 - part]
     };
     let text = |text: &str, place: Turned| Text { text: text.to_owned(), size: SMALL, place, leader: None };
@@ -361,7 +359,7 @@ fn line_name(sheet: &Sheet, line: &Line, length: &str, to_paper: &ToPaper) -> Te
     }
     let anchor = ((start.0 + end.0) / 2.0, (start.1 + end.1) / 2.0);
     let towards = num::atan2_deg(-left.1, -left.0);
-    sheet.stand_off(anchor, &line.name, SMALL, size_of(&line.name, SMALL), towards).unwrap_or_else(|| text(&line.name, spot(0.5, -1.0, &line.name)))
+    sheet.stand_off(anchor, &Beside::new(&line.name, SMALL, towards)).unwrap_or_else(|| text(&line.name, spot(0.5, -1.0, &line.name)))
 }
 
 /// The kinds that occur, in as many columns as the sheet has room for.

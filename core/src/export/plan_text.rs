@@ -96,6 +96,24 @@ impl Field {
     }
 }
 
+/// A text that is to stand beside what it names.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Beside<'a> {
+    pub(super) text: &'a str,
+    pub(super) size: f64,
+    /// Width and height of its box.
+    pub(super) extent: Point,
+    /// The direction in which it would rather stand, in degrees clockwise from the right.
+    pub(super) towards: f64,
+}
+
+impl<'a> Beside<'a> {
+    pub(super) fn new(text: &'a str, size: f64, towards: f64) -> Beside<'a> {
+        let half = Turned::text((0.0, 0.0), text, size, 0.0).half;
+        Beside { text, size, extent: (2.0 * half.0, 2.0 * half.1), towards }
+    }
+}
+
 /// What a box does to the text of panels.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Default)]
 pub(super) struct Harm {
@@ -188,9 +206,15 @@ impl Sheet {
         slots.filter(|s| s.waits() && s.bounds.meets(near.bounds()) && s.start().meets(&near)).count()
     }
 
-    /// A place for a box near what its text names, with a leader: off the roof if that is near, else between other text, without taking
-    /// the place of a panel's text if that can be. It is looked for in this direction first, clockwise from the right.
-    pub(super) fn stand_off(&self, anchor: Point, text: &str, size: f64, (width, height): Point, towards: f64) -> Option<Text> {
+    /// A place for a text near what it names, with a leader: off the roof if that is near, else between other text, without taking the
+    /// place of a panel's text if that can be.
+    pub(super) fn stand_off(&self, anchor: Point, what: &Beside<'_>) -> Option<Text> {
+        [true, false].into_iter().find_map(|harmless| self.stand_within(anchor, what, f64::INFINITY, harmless))
+    }
+
+    /// As [`Sheet::stand_off`], about no farther than `within`.
+    pub(super) fn stand_within(&self, anchor: Point, what: &Beside<'_>, within: f64, harmless: bool) -> Option<Text> {
+        let &Beside { text, size, extent: (width, height), towards } = what;
         const FAR: u32 = 18;
         const NEAR: u32 = 9;
         const TURNS: [f64; 16] = [0.0, 22.5, -22.5, 45.0, -45.0, 67.5, -67.5, 90.0, -90.0, 112.5, -112.5, 135.0, -135.0, 157.5, -157.5, 180.0];
@@ -204,9 +228,10 @@ impl Sheet {
         }
         let ways = TURNS.map(|turn| (num::cos_deg(towards + turn), num::sin_deg(towards + turn)));
         let upright = Turned::new(anchor, width, height, 0.0);
-        for (outside, harmless, rings) in [(true, true, NEAR), (false, true, FAR), (true, false, FAR), (false, false, FAR)] {
-            for (ring, way) in (0..rings).flat_map(|ring| ways.map(|way| (ring, way))) {
-                let off = 2.0 + 1.5 * f64::from(ring) + way.0.abs() * width / 2.0 + way.1.abs() * height / 2.0;
+        for (outside, rings) in [(true, NEAR), (false, FAR)] {
+            let offs = (0..rings).map(|ring| 2.0 + 1.5 * f64::from(ring)).take_while(|off| *off <= within);
+            for (off, way) in offs.flat_map(|off| ways.map(|way| (off, way))) {
+                let off = off + way.0.abs() * width / 2.0 + way.1.abs() * height / 2.0;
                 let place = upright.moved((anchor.0 + way.0 * off, anchor.1 + way.1 * off));
                 if taken.iter().any(|t| t.meets(&place)) || !(self.is_outside(&place) || !outside && (0..self.fields.len()).any(|f| self.is_inside(f, &place)))
                 {
@@ -254,12 +279,12 @@ mod tests {
     #[test]
     fn a_text_without_room_stands_off_the_roof_or_between_other_text() {
         let mut sheet = Sheet::new(vec![Field::new(square(60.0), vec![], vec![])]);
-        let near_the_rim = sheet.stand_off((59.8, 30.0), "1 A", 1.8, (6.0, 2.0), 180.0).unwrap();
+        let near_the_rim = sheet.stand_off((59.8, 30.0), &Beside::new("1 A", 1.8, 180.0)).unwrap();
         assert!(sheet.is_outside(&near_the_rim.place), "{near_the_rim:?}");
-        let inside = sheet.stand_off((30.0, 30.0), "2 A", 1.8, (6.0, 2.0), 0.0).unwrap();
+        let inside = sheet.stand_off((30.0, 30.0), &Beside::new("2 A", 1.8, 0.0)).unwrap();
         assert!(sheet.is_inside(0, &inside.place) && inside.place.at.0 > 30.0, "{inside:?}");
         sheet.take(&inside);
-        let next = sheet.stand_off((30.0, 30.5), "3 A", 1.8, (6.0, 2.0), 0.0).unwrap();
+        let next = sheet.stand_off((30.0, 30.5), &Beside::new("3 A", 1.8, 0.0)).unwrap();
         assert!(!next.place.meets(&inside.place));
     }
 
