@@ -17,7 +17,7 @@ outcome() {
     fi
 }
 
-outcome "15 passed, 0 failed, 1 deviating" <<'LINES'
+outcome "16 passed, 0 failed, 1 deviating" <<'LINES'
 units.length.parse|feet|text=12'-3 5/8"|>length=3749.675 mm
 units.length.parse|escaped|text=5%20mm|>length=5 mm
 units.length.parse|within|text=1 in|>length=25 mm|~length=0.5 mm
@@ -32,10 +32,11 @@ spacing.spacing|by_name|{={"run":"4 ft","end_distance":"0 in","rule":{"equal":{"
 sealant.joint-depth|a_single_value|{={"rule":"half-width","width":"3/4 in"}|>value=3/8 in
 sealant.bead-order|other_units|{={"section":{"rectangular":{"width":"1 in","depth":"1 in"}},"length":"1 ft","waste_ratio":0.0,"tube":"10.1 floz"}|>area=1 in2|>volume=12 in3|~area=0.000001 in2|~volume=0.000001 in3|>tubes=1
 closure.closure-setting|a_line_of_closures|{={"set_back":"1 in","face":"web","lower_flange":"2 in","top_flange":"0 in"}|>fasteners=2 in
+spacing.spacing|refused_there|{={"run":"4 ft","end_distance":"0 in","rule":{"equal":{"maximum":"0 ft"}}}|>refused=out of range|>refused_at=rule.maximum
 spacing.spacing|refused_by_name|{={"run":"4 ft","end_distance":"0 in","rule":{"equal":{"maximum":"0 ft"}}}|>refused=out of range
 LINES
 
-outcome "0 passed, 26 failed, 1 deviating" <<'LINES'
+outcome "0 passed, 27 failed, 1 deviating" <<'LINES'
 units.length.parse|off_by_one|text=5 mm|>length=5.000000001 mm
 units.length.parse|outside|text=1 in|>length=25 mm|~length=0.3 mm
 units.length.parse|bare_expectation|text=5 mm|>length=5
@@ -50,6 +51,7 @@ units.convert|no_quantity|quantity=cost|value=1 ft|unit=mm|>value=304.8
 pitch.angle|other_unit|pitch=12:12|>angle=45 rad
 pitch.at_least|fails|pitch=1:49|minimum=1/4:12|>passes=true
 trim.girth|no_operation|profile=x|>girth=1 mm
+spacing.spacing|refused_elsewhere|{={"run":"4 ft","end_distance":"0 in","rule":{"equal":{"maximum":"0 ft"}}}|>refused=out of range|>refused_at=run
 spacing.spacing|no_input_by_name|>positions.count=3
 spacing.spaces|no_calculation|{={"run":"4 ft"}|>positions.count=3
 sealant.joint-depth|another_value|{={"rule":"half-width","width":"3/4 in"}|>value=1/2 in

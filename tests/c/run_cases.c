@@ -3,7 +3,8 @@
  *     op|name|key=value|...|>key=value|...|~key=tolerance|...|!
  *
  * `>` marks an expected output, `~` its absolute tolerance, `!` a case whose print is wrong and which must not match. In values, `%`,
- * `|`, `=` and a new line are written %25, %7C, %3D and %0A. A case that expects `>refused=KIND` must be refused with that kind.
+ * `|`, `=` and a new line are written %25, %7C, %3D and %0A. A case that expects `>refused=KIND` must be refused with that kind,
+ * and at the path of `>refused_at`, if it has one.
  *
  * An operation that is none of those below is a calculation, run by its name: its input is the JSON of the field `{`, and the names of
  * its outputs are paths into the result, or `worksheet.steps[N]` for what a step of its worksheet gives.
@@ -584,6 +585,17 @@ static bool same_output(const test_case *c, const field *expected, char *why)
     return false;
 }
 
+/* Whether the refusal is at the path that the case expects, if it expects one. A path in C begins with the argument, which is no part of the case. */
+static bool refused_there(const test_case *c)
+{
+    static const char ARGUMENT[] = "input.";
+    const char *expected = value_of(c, '>', "refused_at");
+    char path[TEXT_SIZE] = "";
+    if (!expected) return true;
+    if (!c->error || sw_error_path(c->error, path, sizeof path, NULL) != SW_OK) return false;
+    return strcmp(strncmp(path, ARGUMENT, sizeof ARGUMENT - 1) == 0 ? path + sizeof ARGUMENT - 1 : path, expected) == 0;
+}
+
 /* Whether a case that ran gave what it expects; prints what it did not, unless that is what it expects. */
 static bool matches(const test_case *c, sw_status status)
 {
@@ -592,7 +604,7 @@ static bool matches(const test_case *c, sw_status status)
     bool all = true;
     size_t i, expected = 0;
     if (status != SW_OK || refused) {
-        if (status != SW_OK && refused && number_of(KINDS, refused) == status) return true;
+        if (status != SW_OK && refused && number_of(KINDS, refused) == status && refused_there(c)) return true;
         why[0] = '\0';
         if (c->error) sw_error_text(c->error, why, sizeof why, NULL);
         if (!c->deviates) printf("%s (%s): status %d, expected %s; %s\n", c->name, c->op, (int)status, refused ? refused : "outputs", why);

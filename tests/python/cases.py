@@ -251,7 +251,7 @@ def by_name(case: Case) -> dict[str, str]:
 
 
 def run(case: Case) -> dict[str, str]:
-    """The outputs of a case as text; a refusal gives its kind as `refused`."""
+    """The outputs of a case as text; a refusal gives its kind as `refused` and its path as `refused_at`."""
     try:
         if case.op not in OPS:
             return by_name(case)
@@ -259,4 +259,4 @@ def run(case: Case) -> dict[str, str]:
     except InputError as refusal:
         if "refused" not in case.out:
             raise
-        return {"refused": refusal.kind}
+        return {"refused": refusal.kind, "refused_at": refusal.path}

@@ -11,7 +11,7 @@ pub type Values = BTreeMap<String, String>;
 #[derive(Debug, Clone, Deserialize)]
 #[serde(untagged)]
 pub enum Source {
-    /// `common-practice`
+    /// `common-practice`, or `bad-input` for a refusal that needs no authority.
     Plain(String),
     /// A published place.
     Published(Published),

@@ -7,7 +7,7 @@
 
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Worksheet, read_json};
-use crate::{closure, fastener, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
+use crate::{closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
@@ -124,6 +124,17 @@ calculations! {
     "sealant.joint-depth" => sealant::JointDepth,
     "sealant.joint-width" => sealant::JointWidth,
     "sealant.tape-line" => sealant::TapeLine,
+    "junction.curb-back" => junction::CurbBack,
+    "junction.eave" => junction::Eave,
+    "junction.headwall" => junction::Headwall,
+    "junction.high-side" => junction::HighSide,
+    "junction.hip" => junction::Hip,
+    "junction.levels" => junction::Levels,
+    "junction.pitch-transition" => junction::PitchTransition,
+    "junction.rake" => junction::Rake,
+    "junction.ridge" => junction::Ridge,
+    "junction.sidewall" => junction::Sidewall,
+    "junction.valley" => junction::Valley,
     "layout.layout" => layout::Layout,
 }
 

@@ -75,6 +75,12 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     } else if let Some(name) = named("unknown variant `") {
         Error::new(ErrorKind::Unknown, "a name that is not known").at(path).value_of(name).accepts(accepted)
     } else if let Some(value) = head.strip_prefix("invalid type: ").or_else(|| head.strip_prefix("invalid value: ")) {
+        // The name of a type of Rust's says nothing to who wrote the text.
+        let accepted = match accepted.split_once(' ') {
+            Some(("struct", _)) => "an object".to_owned(),
+            Some(("enum", _)) => "a name, or an object of one entry".to_owned(),
+            _ => accepted,
+        };
         Error::new(ErrorKind::Format, "a value of another kind").at(path).value_of(value).accepts(accepted)
     } else {
         Error::new(ErrorKind::Format, said.to_owned()).at(path)
