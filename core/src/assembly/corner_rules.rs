@@ -1,7 +1,7 @@
 //! Which trim laps over which where lines meet.
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
-//! eave; a wall's flashing over all that is below it; at a curb back over side over front. Common practice, no published source.
+//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over side over front. Common practice, no published source.
 
 use crate::roof::LineKind;
 
@@ -13,10 +13,25 @@ const OVER: &[(LineKind, &[LineKind])] = &[
     (LineKind::Hip, &[LineKind::Valley, LineKind::Eave]),
     (LineKind::Valley, &[LineKind::Eave]),
     (LineKind::Rake, &[LineKind::Eave]),
-    (LineKind::Headwall, BELOW_WALLS),
+    // A lower roof's transition trim runs over the eave trim that goes on beside it.
+    (LineKind::SteepToShallow, &[LineKind::Eave]),
+    (LineKind::ShallowToSteep, &[LineKind::Eave]),
+    (LineKind::Headwall, BELOW_A_HEADWALL),
     (LineKind::Sidewall, BELOW_WALLS),
     (LineKind::CurbBack, &[LineKind::CurbSide]),
     (LineKind::CurbSide, &[LineKind::CurbFront]),
+];
+
+const BELOW_A_HEADWALL: &[LineKind] = &[
+    LineKind::Sidewall,
+    LineKind::Ridge,
+    LineKind::HighEdge,
+    LineKind::Hip,
+    LineKind::Valley,
+    LineKind::SteepToShallow,
+    LineKind::ShallowToSteep,
+    LineKind::Rake,
+    LineKind::Eave,
 ];
 
 const BELOW_WALLS: &[LineKind] =

@@ -1,7 +1,7 @@
 //! A solved junction met with the panels along one real line.
 
 use super::bay::{Flank, SideBays};
-use super::cautions::PLUG_SEAMS;
+use super::cautions::{CORNER_BAY, PLUG_SEAMS};
 use super::closures::{ClosureChoice, ClosureRun};
 use super::fastener_rows::{FastenerRun, is_engineered};
 use super::line_bays::LineBays;
@@ -267,7 +267,10 @@ impl Calculation for JunctionLine<'_> {
         for s in self.sides {
             let bays = LineBays { line: self.line, flank: s.flank, side: s.side, panels: s.panels };
             let found = r.part(|| bays.title(), |r| bays.run(r))?;
-            work.out.cautions.extend(found.cautions.iter().cloned().map(|c| c.under(s.panels.name())));
+            // A bay that ends at a corner matters to closures alone.
+            let closes = self.solved.along.iter().any(|a| a.side == s.side && matches!(a.what, Along::Closures { .. }));
+            let told = found.cautions.iter().filter(|c| closes || c.code() != CORNER_BAY);
+            work.out.cautions.extend(told.cloned().map(|c| c.under(s.panels.name())));
             work.out.sides.push(found);
         }
         let mut by_bay: Vec<(usize, usize)> = Vec::new();
