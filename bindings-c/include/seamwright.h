@@ -869,6 +869,40 @@ sw_status sw_spacing_equal(sw_length run,
                            size_t *needed,
                            sw_error **error);
 
+/**
+ * The names of all calculations, one a line, by floor and room: `spacing.spacing`, `closure.closure-bay`.
+ */
+sw_status sw_calculation_names(char *buffer, size_t capacity, size_t *needed, sw_error **error);
+
+/**
+ * Computes the calculation with this name: its result as JSON. The input is JSON of at most 16 MiB with the fields of core's type in snake_case,
+ * choices in kebab-case, quantities as text with their unit; an unknown field is refused. An error's path is `name`, or leads into the
+ * input: `input.rule.fixed.spacing`.
+ *
+ * Asking for the size alone computes too: a buffer of some kilobytes saves most callers the second call.
+ */
+sw_status sw_compute_json(const char *name,
+                          size_t name_len,
+                          const char *input,
+                          size_t input_len,
+                          char *buffer,
+                          size_t capacity,
+                          size_t *needed,
+                          sw_error **error);
+
+/**
+ * As `sw_compute_json`, with the working: `{"out": ..., "worksheet": {"title": ..., "entries": [...]}}`. An entry is `{"step": {...}}` or, with
+ * entries of its own, `{"part": {...}}`.
+ */
+sw_status sw_explain_json(const char *name,
+                          size_t name_len,
+                          const char *input,
+                          size_t input_len,
+                          char *buffer,
+                          size_t capacity,
+                          size_t *needed,
+                          sw_error **error);
+
 #ifdef __cplusplus
 }  // extern "C"
 #endif  // __cplusplus

@@ -10,6 +10,7 @@ mod abi;
 pub mod angle;
 pub mod error;
 pub mod flat;
+pub mod job;
 pub mod length;
 pub mod metal;
 pub mod movement;

@@ -91,8 +91,8 @@ fn convert(quantity: sw_quantity, text: &str, unit: &str) -> Result<f64, Error> 
         SW_QUANTITY_DENSITY => of_units!(text, unit, Density, DensityUnit),
         SW_QUANTITY_EXPANSION => of_units!(text, unit, Expansion, ExpansionUnit),
         SW_QUANTITY_TEMPERATURE => {
-            let scales = [("degC", TemperatureScale::Celsius), ("degF", TemperatureScale::Fahrenheit), ("K", TemperatureScale::Kelvin)];
-            Temperature::parse(text).map_err(|e| e.under("text"))?.get(named(unit, scales.into_iter())?)
+            let scales = TemperatureScale::ALL.iter().map(|s| (s.symbol(), *s));
+            Temperature::parse(text).map_err(|e| e.under("text"))?.get(named(unit, scales)?)
         }
         SW_QUANTITY_TEMPERATURE_DIFFERENCE => of_units!(text, unit, TemperatureDifference, TemperatureDifferenceUnit),
         _ => {

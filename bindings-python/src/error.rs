@@ -2,6 +2,7 @@
 
 use pyo3::exceptions::PyTypeError;
 use pyo3::prelude::*;
+use pyo3::types::PyType;
 use seamwright::error::{Error, ErrorKind};
 
 mod imported {
@@ -53,6 +54,12 @@ impl<T> Raise<T> for Result<T, Error> {
     fn raise_at(self, path: &str) -> PyResult<T> {
         self.map_err(|e| raised(&e.under(path)))
     }
+}
+
+/// The class in which a panic of this extension arrives in Python. The package makes it a `SeamwrightError`.
+#[pyfunction]
+pub(crate) fn _panic_class(py: Python<'_>) -> Bound<'_, PyType> {
+    py.get_type::<pyo3::panic::PanicException>()
 }
 
 /// Every kind of fault: its fixed number and its name.

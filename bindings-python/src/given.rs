@@ -26,6 +26,11 @@ pub(crate) trait Wraps: PyClass<Frozen = True> + Sync {
 pub(crate) struct Given<W: Wraps>(Result<W::Core, Error>);
 
 impl<W: Wraps> Given<W> {
+    /// The value, or core's refusal.
+    pub(crate) fn core(self) -> Result<W::Core, Error> {
+        self.0
+    }
+
     /// The value.
     pub(crate) fn value(self) -> PyResult<W::Core> {
         self.0.raise()
@@ -93,7 +98,7 @@ pub(crate) fn unlike<W: Wraps>(obj: &Bound<'_, PyAny>) -> PyErr {
 }
 
 /// The type of an object, with its value if it is a number.
-fn described(obj: &Bound<'_, PyAny>) -> String {
+pub(crate) fn described(obj: &Bound<'_, PyAny>) -> String {
     let name = obj.get_type().name().map_or_else(|_| "an object".to_owned(), |n| n.to_string());
     if (obj.is_instance_of::<PyFloat>() || obj.is_instance_of::<PyInt>())
         && let Ok(text) = obj.repr()

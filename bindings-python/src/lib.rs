@@ -1,45 +1,105 @@
 //! The private extension under the Python package `seamwright`.
 //!
-//! Nothing here knows the trade: every class wraps one type of core and hands the work on. Rooms have core's names; the public
-//! modules of the package re-export them.
+//! Nothing here knows the trade: every class wraps one type of core and hands the work on. Each room of core has a module of its own, because
+//! names repeat between rooms; the public modules of the package re-export them.
 
 #![forbid(unsafe_code)]
 
+mod by_name;
 mod error;
 mod given;
+mod layout;
 mod metal;
 mod movement;
 mod names;
+mod panel;
+mod parts;
 mod pitch;
 mod record;
+mod roof;
 mod trim;
 mod units;
 
 /// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
 #[pyo3::pymodule]
 mod _seamwright {
+    use pyo3::pymodule;
+
     #[pymodule_export]
-    use crate::error::{_error_kinds, _raise_kind};
+    use crate::by_name::{_calculation_names, _compute_json, _explain_json};
     #[pymodule_export]
-    use crate::metal::{Gauge, GaugeSystem};
-    #[pymodule_export]
-    use crate::movement::LengthChange;
-    #[pymodule_export]
-    use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
-    #[pymodule_export]
-    use crate::record::{Caution, Source, Step, Worksheet};
-    #[pymodule_export]
-    use crate::trim::{
-        Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile, SetbackFactor,
-        din_compensation,
-    };
-    #[pymodule_export]
-    use crate::units::{
-        Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,
-        TemperatureDifference, Volume,
-    };
+    use crate::error::{_error_kinds, _panic_class, _raise_kind};
 
     /// The version of the library.
     #[pymodule_export]
     const VERSION: &str = env!("CARGO_PKG_VERSION");
+
+    /// The classes of `seamwright.layout`.
+    #[pymodule]
+    mod layout {
+        #[pymodule_export]
+        use crate::layout::{Coil, EdgeUse, EndPart, Group, LaidPanel, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, Start, mark};
+    }
+
+    /// The classes of `seamwright.metal`.
+    #[pymodule]
+    mod metal {
+        #[pymodule_export]
+        use crate::metal::{Gauge, GaugeSystem};
+    }
+
+    /// The classes of `seamwright.movement`.
+    #[pymodule]
+    mod movement {
+        #[pymodule_export]
+        use crate::movement::LengthChange;
+    }
+
+    /// The classes of `seamwright.panel`.
+    #[pymodule]
+    mod panel {
+        #[pymodule_export]
+        use crate::panel::{DevelopedWidth, Leg, Levels, Panel, PanelEnd, Reach, Seam, along_seam};
+    }
+
+    /// The classes of `seamwright.pitch`.
+    #[pymodule]
+    mod pitch {
+        #[pymodule_export]
+        use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
+    }
+
+    /// The classes of `seamwright.record`.
+    #[pymodule]
+    mod record {
+        #[pymodule_export]
+        use crate::record::{Caution, Source, Step, Worksheet};
+    }
+
+    /// The classes of `seamwright.roof`.
+    #[pymodule]
+    mod roof {
+        #[pymodule_export]
+        use crate::roof::{Bounds, Drain, Edge, Line, Outline, Plane, Point, Roof, RoofInput, Side, Vertex, Wall};
+    }
+
+    /// The classes of `seamwright.trim`.
+    #[pymodule]
+    mod trim {
+        #[pymodule_export]
+        use crate::trim::{
+            Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile,
+            SetbackFactor, din_compensation,
+        };
+    }
+
+    /// The classes of `seamwright.units`.
+    #[pymodule]
+    mod units {
+        #[pymodule_export]
+        use crate::units::{
+            Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass,
+            Temperature, TemperatureDifference, Volume,
+        };
+    }
 }

@@ -3,13 +3,14 @@
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 // The sections are those that the drawings are tested with; they name their rooms from the root of the crate that they stand in.
-use seamwright::{closure, error, export, junction, pitch, practice, record, trim, units};
+use seamwright::{closure, error, export, job, junction, pitch, practice, record, units};
 
 #[path = "../src/export/junction_samples.rs"]
 mod junction_samples;
 
 use error::Error;
-use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};
+use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, StrikeLine, crew_page_html};
+use job::{Paper, SITE_CAUTIONS};
 use junction::{Along, Datum};
 use junction_samples::Sample;
 use record::Source;

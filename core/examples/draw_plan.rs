@@ -7,7 +7,7 @@ use seamwright::panel::{Panel, PanelEnd, Seam};
 use seamwright::pitch::Pitch;
 use seamwright::record::Calculation;
 use seamwright::roof::{Plane, PlaneInput, Point, RoofInput, Shape, Vertex};
-use seamwright::units::{Angle, Length};
+use seamwright::units::{Angle, Length, LengthFormat};
 
 fn plan() -> Result<String, Error> {
     let plane = |name: &str, outer: &[(i16, i16)], fall: f64| -> Result<PlaneInput, Error> {
@@ -38,7 +38,7 @@ fn plan() -> Result<String, Error> {
     };
     let laid: Vec<LaidPlane> = roof.planes().iter().map(lay).collect::<Result<_, _>>()?;
     let shown: Vec<Option<&LaidPlane>> = laid.iter().map(Some).collect();
-    roof_plan_svg("hip house", &roof, &shown, Length::micrometres(240_000), PaperUnit::Millimetre)
+    roof_plan_svg("hip house", &roof, &shown, Length::micrometres(240_000), PaperUnit::Millimetre, LengthFormat::parse("ft-in/16")?)
 }
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {

@@ -163,6 +163,40 @@ impl Error {
         self
     }
 
+    /// The same fault (and the others with it), its path moved from one prefix to another; a path without the prefix stays.
+    ///
+    /// ```
+    /// use seamwright::error::{Error, ErrorKind};
+    /// let e = Error::new(ErrorKind::Impossible, "the fold is too short").at("detail.fold").moved("detail", "junctions.kinds[0].eave");
+    /// assert_eq!(e.path(), "junctions.kinds[0].eave.fold");
+    /// ```
+    #[must_use]
+    pub fn moved(mut self, from: &str, to: &str) -> Self {
+        if let Some(rest) = self.0.path.strip_prefix(from)
+            && (rest.is_empty() || rest.starts_with(['.', '[']))
+        {
+            self.0.path = format!("{to}{rest}");
+        }
+        let others = core::mem::take(&mut self.0.others);
+        self.0.others = others.into_iter().map(|o| o.moved(from, to)).collect();
+        self
+    }
+
+    /// The same fault (and the others with it), said of this thing: for a fault whose path many things share.
+    ///
+    /// ```
+    /// use seamwright::error::{Error, ErrorKind};
+    /// let e = Error::new(ErrorKind::Impossible, "the fold is too short").at("junctions.kinds[0].panel.fold").about("eave 3");
+    /// assert_eq!(e.message(), "the fold is too short (eave 3)");
+    /// ```
+    #[must_use]
+    pub fn about(mut self, what: &str) -> Self {
+        self.0.message = format!("{} ({what})", self.0.message).into();
+        let others = core::mem::take(&mut self.0.others);
+        self.0.others = others.into_iter().map(|o| o.about(what)).collect();
+        self
+    }
+
     /// The same fault with the offending value as text.
     #[must_use]
     pub fn value_of(mut self, value: impl fmt::Display) -> Self {

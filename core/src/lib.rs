@@ -13,11 +13,13 @@
 
 #![forbid(unsafe_code)]
 
+pub mod assembly;
 pub mod closure;
 pub mod error;
 #[cfg(feature = "export")]
 pub mod export;
 pub mod fastener;
+pub mod job;
 pub mod junction;
 pub mod layout;
 pub mod metal;

@@ -1,7 +1,11 @@
-"""The reference cases: read from tests/cases and run through the public API of the Python package."""
+"""The reference cases: read from tests/cases and run through the public API of the Python package.
+
+An operation is one of `OPS`, or the name of a calculation, which `seamwright.job` runs.
+"""
 
 from __future__ import annotations
 
+import json
 import re
 import tomllib
 from collections.abc import Callable, Mapping
@@ -9,10 +13,11 @@ from dataclasses import dataclass, field
 from pathlib import Path
 from typing import Any
 
-from seamwright import InputError, units
+from seamwright import InputError, job, units
 from seamwright.metal import Gauge, GaugeSystem
 from seamwright.movement import LengthChange
 from seamwright.pitch import Corner, Framing, Pitch
+from seamwright.record import Worksheet
 from seamwright.trim import BendRule, BendSize, NeutralFactor, SetbackFactor, din_compensation
 from seamwright.units import Length, LengthFormat, ShopRounding
 
@@ -20,6 +25,19 @@ ROOT = Path(__file__).resolve().parents[2]
 CASES = ROOT / "tests" / "cases"
 
 Values = Mapping[str, str]
+
+SI: dict[Callable[[str], Any], str] = {
+    units.Area: "m2",
+    units.Volume: "m3",
+    units.Mass: "kg",
+    units.Force: "N",
+    units.Pressure: "Pa",
+    units.LineLoad: "N/m",
+    units.SurfaceMass: "kg/m2",
+    units.LineMass: "kg/m",
+    units.Density: "kg/m3",
+    units.Expansion: "/K",
+}
 
 
 @dataclass(frozen=True)
@@ -29,7 +47,7 @@ class Case:
     file: str
     name: str
     op: str
-    inputs: dict[str, str]
+    inputs: dict[str, Any]
     out: dict[str, str]
     source: str | dict[str, str]
     tol: dict[str, str] = field(default_factory=dict)
@@ -70,6 +88,16 @@ def _number(text: str) -> tuple[float, str] | None:
     return float(head), unit
 
 
+def _held(expected: str, got: str, tol: str | None) -> list[float] | None:
+    """Texts of one quantity as numbers of its SI unit. A temperature is not among them: `5 K` is one and a difference too."""
+    for quantity, unit in SI.items():
+        try:
+            return [quantity(text).get(unit) if text is not None else 0.0 for text in (expected, got, tol)]
+        except InputError:
+            continue
+    return None
+
+
 def _length(text: str) -> Length | None:
     try:
         return Length(text)
@@ -78,7 +106,11 @@ def _length(text: str) -> Length | None:
 
 
 def difference(name: str, expected: str, got: str, tol: str | None) -> str | None:
-    """What does not match: a length by its picometres, a number with its unit by its value, the rest as text."""
+    """What does not match.
+
+    A length compares by its picometres, a number with its unit by its value, a quantity in another unit by what it is in the unit that the
+    library holds, the rest as text.
+    """
     fault = f"{name}: expected {expected}, got {got}"
     a, b = _length(expected), _length(got)
     if a is not None and b is not None:
@@ -88,14 +120,13 @@ def difference(name: str, expected: str, got: str, tol: str | None) -> str | Non
     x, y = _number(expected), _number(got)
     if x is None or y is None:
         return None if expected == got else fault
-    if x[1] != y[1]:
-        return f"{fault}, another unit"
-    allowance = 0.0
-    if tol is not None:
-        t = _number(tol)
-        if t is None or t[1] != x[1]:
-            return f"{fault}, a tolerance {tol} in another unit"
-        allowance = t[0]
+    t = _number(tol) if tol is not None else (0.0, x[1])
+    if x[1] != y[1] or t is None or t[1] != x[1]:
+        held = _held(expected, got, tol)
+        if held is None:
+            return f"{fault}, or its tolerance {tol}, in another unit"
+        x, y, t = ((value, "") for value in held)
+    allowance = t[0]
     # A printed decimal and its tolerance are themselves rounded to the nearest double.
     noise = 4 * 2.0**-52 * max(abs(x[0]), abs(y[0]))
     return None if abs(x[0] - y[0]) <= allowance + noise else f"{fault}, off by {y[0] - x[0]}"
@@ -187,11 +218,45 @@ OPS: dict[str, Callable[[Values], dict[str, Any]]] = {
 }
 
 
+def at(result: Any, worksheet: Worksheet, path: str) -> str | None:
+    """What stands at a path of a result: `positions[2]`, `positions.count`, `value` for a result that is a single value.
+
+    A path that begins with `worksheet.` leads into the worksheet: `worksheet.steps[0]` is the result of the first of all its steps.
+    """
+    if asked := re.fullmatch(r"worksheet\.steps\[(\d+)\]", path):
+        steps = worksheet.steps()
+        return steps[int(asked[1])].result if int(asked[1]) < len(steps) else None
+    here = result
+    for step in [] if path == "value" and not isinstance(here, dict) else re.split(r"\.|(?=\[)", path):
+        if isinstance(here, list) and step == "count":
+            return str(len(here))
+        if isinstance(here, list) and step.startswith("[") and int(step[1:-1]) < len(here):
+            here = here[int(step[1:-1])]
+        elif isinstance(here, dict) and step in here:
+            here = here[step]
+        else:
+            return None
+    if isinstance(here, (dict, list)):
+        return None
+    return here if isinstance(here, str) else json.dumps(here)
+
+
+def by_name(case: Case) -> dict[str, str]:
+    """The outputs of a calculation that the case expects; explaining it gives the same."""
+    result = job.compute(case.op, case.inputs)
+    explained, worksheet = job.explain(case.op, json.dumps(case.inputs))
+    assert explained == result
+    found = {path: at(result, worksheet, path) for path in case.out}
+    return {path: value for path, value in found.items() if value is not None}
+
+
 def run(case: Case) -> dict[str, str]:
-    """The outputs of a case as text; a refusal gives its kind as `refused`."""
+    """The outputs of a case as text; a refusal gives its kind as `refused` and its path as `refused_at`."""
     try:
+        if case.op not in OPS:
+            return by_name(case)
         return {name: str(value) for name, value in OPS[case.op](case.inputs).items()}
     except InputError as refusal:
         if "refused" not in case.out:
             raise
-        return {"refused": refusal.kind}
+        return {"refused": refusal.kind, "refused_at": refusal.path}

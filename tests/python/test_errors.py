@@ -2,6 +2,7 @@
 
 import copy
 import pickle
+from collections.abc import Iterator
 
 import pytest
 import seamwright
@@ -84,6 +85,26 @@ def test_the_span_points_at_the_character() -> None:
     e = caught.value
     assert e.value is not None and e.span is not None
     assert e.value[slice(*e.span)] == ","
+
+
+class Panics:
+    """Raises the class in which a panic arrives: on its way through the extension it becomes a panic in Rust again, as PyO3 has it."""
+
+    def __iter__(self) -> Iterator[object]:
+        (panic,) = (cls for cls in SeamwrightError.__subclasses__() if cls is not InputError)
+        raise panic("on purpose")
+
+
+def test_a_panic_is_an_exception_of_the_kind_internal() -> None:
+    try:
+        Length.total(Panics())  # type: ignore[arg-type]
+    except Exception as e:
+        caught = e
+    assert isinstance(caught, SeamwrightError) and not isinstance(caught, InputError) and not isinstance(caught, ValueError)
+    assert (caught.kind, caught.code, caught.path, caught.value, caught.others) == ("internal", 255, "", None, ())
+    assert "on purpose" in str(caught)
+    again = pickle.loads(pickle.dumps(caught))
+    assert type(again) is SeamwrightError and str(again) == str(caught) and again.kind == "internal"
 
 
 def test_a_number_that_is_no_kind_is_refused() -> None:

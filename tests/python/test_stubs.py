@@ -1,14 +1,15 @@
-"""The committed stub against the extension, both ways."""
+"""The committed stubs against the extension, both ways."""
 
 import ast
+import importlib
 import subprocess
 import sys
 from pathlib import Path
 
+import pytest
 import seamwright
-from seamwright import _seamwright
 
-STUB = Path(seamwright.__file__).parent / "_seamwright.pyi"
+STUBS = sorted((Path(seamwright.__file__).parent / "_seamwright").glob("*.pyi"))
 HERE = Path(__file__).parent
 # What every class has without its stub saying so.
 INHERITED = set(dir(object)) | {"__module__"}
@@ -24,20 +25,28 @@ def names(body: list[ast.stmt]) -> set[str]:
     return found
 
 
-def test_the_stub_and_the_extension_have_the_same_names() -> None:
-    tree = ast.parse(STUB.read_text(encoding="utf-8"))
-    public = {n for n in dir(_seamwright) if not n.startswith("__")}
-    assert names(tree.body) == public
+def compiled(stub: Path) -> object:
+    return importlib.import_module("seamwright._seamwright" if stub.stem == "__init__" else f"seamwright._seamwright.{stub.stem}")
+
+
+@pytest.mark.parametrize("stub", STUBS, ids=lambda stub: stub.stem)
+def test_the_stub_and_the_extension_have_the_same_names(stub: Path) -> None:
+    tree, module = ast.parse(stub.read_text(encoding="utf-8")), compiled(stub)
+    rooms = {other.stem for other in STUBS} - {"__init__"} if stub.stem == "__init__" else set()
+    public = {n for n in dir(module) if not n.startswith("__")}
+    assert rooms <= public
+    assert names(tree.body) == public - rooms
     classes = {node.name: names(node.body) for node in tree.body if isinstance(node, ast.ClassDef)}
-    assert set(classes) == {n for n in public if isinstance(getattr(_seamwright, n), type)}
+    assert set(classes) == {n for n in public if isinstance(getattr(module, n), type)}
     for name, stubbed in classes.items():
-        built = set(vars(getattr(_seamwright, name)))
+        built = set(vars(getattr(module, name)))
         assert stubbed - INHERITED == built - INHERITED, name
 
 
-def test_the_stub_knows_every_type() -> None:
+@pytest.mark.parametrize("stub", STUBS, ids=lambda stub: stub.stem)
+def test_the_stub_knows_every_type(stub: Path) -> None:
     # What pickling calls to make a value again has no type worth telling.
-    lines = [line for line in STUB.read_text(encoding="utf-8").splitlines() if "def __reduce__" not in line and not line.startswith("from ")]
+    lines = [line for line in stub.read_text(encoding="utf-8").splitlines() if "def __reduce__" not in line and not line.startswith("from ")]
     assert [line for line in lines if "Any" in line or "Incomplete" in line] == []
 
 
@@ -51,5 +60,6 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    files = [str(HERE / name) for name in ("typed.py", "cases.py", "test_units.py", "test_pitch.py", "test_trim.py")]
+    tests = ("job", "layout", "layout_strips", "pitch", "roof", "trim", "units")
+    files = [str(HERE / name) for name in ("typed.py", "cases.py", *(f"test_{test}.py" for test in tests))]
     run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)

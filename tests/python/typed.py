@@ -5,8 +5,11 @@ from typing import assert_type
 
 import seamwright
 from seamwright import InputError
+from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
+from seamwright.panel import Panel, PanelEnd, Seam
 from seamwright.pitch import BendAt, Corner, CornerGeometry, Pitch, SlopeRule
 from seamwright.record import Caution, Step, Worksheet
+from seamwright.roof import Line, Outline, Plane, Point, Roof, Side
 from seamwright.trim import BendRule, Flat, FlatPattern, Profile
 from seamwright.units import Angle, Area, Length, LengthFormat, ShopRounding, Temperature, TemperatureDifference
 
@@ -37,6 +40,20 @@ def of_a_trim(profile: Profile) -> None:
     assert_type(profile.unfold(BendRule.aviation()), Flat)
     assert_type(FlatPattern(profile, BendRule.aviation()).explain(), tuple[Flat, Worksheet])
     assert_type(profile.girth(BendRule.aviation()), Length)
+
+
+def of_a_roof(roof: Roof) -> None:
+    assert_type(roof.planes, list[Plane])
+    assert_type(roof.planes[0].outline, Outline)
+    assert_type(roof.line("ridge 1"), Line)
+    assert_type(roof.lines_of("hip")[0].other, Side | None)
+    outline = Outline([("0 ft", "0 ft"), ("4 ft", Length("0 ft")), Point("4 ft", "3 ft")])
+    panel = Panel("16 in", length, Seam.single_lock("3/8 in"))
+    layout = Layout(outline, panel, "left", [EdgeUse.SIDE, EdgeUse.end(PanelEnd.hold_back("3 in", fold=length)), EdgeUse.SIDE])
+    assert_type(layout.explain(), tuple[LaidPlane, Worksheet])
+    assert_type(layout.compute().panels, list[LaidPanel])
+    assert_type(layout.compute().groups[0], Group)
+    assert_type(layout.compute().panels[0].left_length, Length | None)
 
 
 try:

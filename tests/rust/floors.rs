@@ -28,7 +28,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("sealant", &["ground", "panel", "trim", "movement"]),
     ("junction", &["ground", "panel", "trim", "closure", "sealant", "fastener", "movement", "roof", "pitch", "metal"]),
     ("layout", &["ground", "panel", "roof", "metal", "spacing"]),
-    ("assembly", &["ground", "layout", "junction", "closure", "sealant", "fastener", "wind", "movement", "roof", "trim", "spacing"]),
+    // Assembly also reads the `PanelEnd`s behind a layout: what pins a panel, and the fold and gap of its moving end.
+    ("assembly", &["ground", "layout", "junction", "closure", "sealant", "fastener", "wind", "movement", "roof", "trim", "spacing", "panel"]),
     (
         "job",
         &[

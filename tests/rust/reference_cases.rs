@@ -15,9 +15,12 @@ fn every_case_matches_its_source() {
     let mut faults = Vec::new();
     let mut deviating = 0;
     for c in cases() {
-        let differences = match ops::run(&c.op, &c.inputs) {
+        let differences = match ops::run(&c) {
             Ok(got) => compare::differences(&c, &got),
-            Err(ops::Fault::Refused(e)) if c.out.get("refused").is_some_and(|kind| kind == e.kind().name()) => Vec::new(),
+            Err(ops::Fault::Refused(e)) if c.out.contains_key("refused") => {
+                let refused = [("refused", e.kind().name()), ("refused_at", e.path())].map(|(name, said)| (name.to_owned(), said.to_owned()));
+                compare::differences(&c, &refused.into())
+            }
             Err(fault) => vec![format!("{fault:?}")],
         };
         match &c.deviates {
@@ -41,6 +44,7 @@ fn names_are_unique_and_sources_are_named() {
     for c in cases() {
         assert!(names.insert(c.name.clone()), "{} stands twice", c.name);
         match &c.source {
+            Source::Plain(text) if c.out.contains_key("refused") => assert!(["common-practice", "bad-input"].contains(&text.as_str()), "{}", c.name),
             Source::Plain(text) => assert_eq!(text, "common-practice", "{}", c.name),
             Source::Published(p) => {
                 assert!(!p.document.is_empty() && !p.place.is_empty(), "{}", c.name);

@@ -4,14 +4,14 @@ use serde::Deserialize;
 use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 
-/// Inputs or outputs by name, as text.
+/// Outputs or tolerances by name, as text.
 pub type Values = BTreeMap<String, String>;
 
 /// Where the expected figures come from.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(untagged)]
 pub enum Source {
-    /// `common-practice`
+    /// `common-practice`, or `bad-input` for a refusal that needs no authority.
     Plain(String),
     /// A published place.
     Published(Published),
@@ -38,12 +38,12 @@ pub struct Published {
 pub struct Case {
     /// Unique over all files.
     pub name: String,
-    /// A public function, dotted by room.
+    /// A function that the harnesses call, dotted by room, or the name of a calculation.
     pub op: String,
-    /// Inputs.
+    /// Inputs: text by name for a function, the calculation's own serial form for a name.
     #[serde(rename = "in")]
-    pub inputs: Values,
-    /// Expected outputs.
+    pub inputs: toml::Table,
+    /// Expected outputs by name; for a calculation, by path.
     pub out: Values,
     /// Absolute tolerances, by output.
     #[serde(default)]

@@ -1,7 +1,8 @@
 //! The reference cases: one set of data files, run by Rust here, by Python and by C.
 //!
-//! A case names a public function, its inputs and the outputs that a source outside this project prints.
+//! A case names a public function or a calculation, its inputs and the outputs that a source outside this project prints.
 
+pub mod by_name;
 pub mod case;
 pub mod compare;
 pub mod ops;

@@ -1,6 +1,7 @@
-//! The public functions that cases name, called with text.
+//! The public functions that cases name, called with text; every other name is a calculation's.
 
-use crate::case::Values;
+use crate::by_name;
+use crate::case::{Case, Values};
 use seamwright::error::Error;
 use seamwright::metal::{Gauge, GaugeSystem};
 use seamwright::movement::LengthChange;
@@ -16,6 +17,8 @@ use seamwright::units::{
 /// Why an operation gave no outputs.
 #[derive(Debug)]
 pub enum Fault {
+    /// No function of the harness has this name.
+    NoFunction,
     /// The case itself is wrong: an unknown operation, or an input that is not there.
     Case(String),
     /// The library refused.
@@ -28,11 +31,11 @@ impl From<Error> for Fault {
     }
 }
 
-struct Inputs<'a>(&'a Values);
+struct Inputs<'a>(&'a toml::Table);
 
 impl Inputs<'_> {
     fn text(&self, name: &str) -> Result<&str, Fault> {
-        self.0.get(name).map(String::as_str).ok_or_else(|| Fault::Case(format!("no input {name}")))
+        self.0.get(name).and_then(toml::Value::as_str).ok_or_else(|| Fault::Case(format!("no input {name}, or one that is not text")))
     }
 
     fn pitch(&self, name: &str) -> Result<Pitch, Fault> {
@@ -80,8 +83,14 @@ fn one(name: &str, value: impl ToString) -> Result<Values, Fault> {
 ///
 /// # Errors
 /// A fault of the case, or the library's refusal.
-pub fn run(op: &str, inputs: &Values) -> Result<Values, Fault> {
-    let i = Inputs(inputs);
+pub fn run(case: &Case) -> Result<Values, Fault> {
+    match function(&case.op, &Inputs(&case.inputs)) {
+        Err(Fault::NoFunction) => by_name::run(case),
+        found => found,
+    }
+}
+
+fn function(op: &str, i: &Inputs<'_>) -> Result<Values, Fault> {
     match op {
         "units.length.parse" => one("length", i.length("text")?),
         "units.length.format" => one("text", i.length("length")?.format(LengthFormat::parse(i.text("format")?)?)?),
@@ -145,7 +154,7 @@ pub fn run(op: &str, inputs: &Values) -> Result<Values, Fault> {
         "trim.allowance" => one("allowance", i.bend_rule()?.allowance(i.bend_size()?)?),
         "trim.deduction" => one("deduction", i.bend_rule()?.deduction(i.bend_size()?)?),
         "units.convert" => one("value", convert(i.text("quantity")?, i.text("value")?, i.text("unit")?)?),
-        _ => Err(Fault::Case(format!("no operation {op}"))),
+        _ => Err(Fault::NoFunction),
     }
 }
 
@@ -170,12 +179,7 @@ fn convert(quantity: &str, value: &str, unit: &str) -> Result<f64, Fault> {
         "expansion" => in_unit!(Expansion, ExpansionUnit),
         "temperature-difference" => in_unit!(TemperatureDifference, TemperatureDifferenceUnit),
         "temperature" => {
-            let scale = match unit {
-                "degC" => TemperatureScale::Celsius,
-                "degF" => TemperatureScale::Fahrenheit,
-                "K" => TemperatureScale::Kelvin,
-                _ => return Err(Fault::Case(format!("no scale {unit}"))),
-            };
+            let scale = TemperatureScale::ALL.iter().copied().find(|s| s.symbol() == unit).ok_or_else(|| Fault::Case(format!("no scale {unit}")))?;
             Ok(Temperature::parse(value)?.get(scale))
         }
         _ => Err(Fault::Case(format!("no quantity {quantity}"))),

@@ -7,7 +7,7 @@ The library computes; it does not license. Structural spacing, loads, and fire a
 local code and the panel's own test report.
 """
 
-from . import error, metal, movement, pitch, record, trim, units
+from . import _start, error, job, layout, metal, movement, panel, pitch, record, roof, trim, units
 from ._seamwright import VERSION as __version__
 from .error import InputError, SeamwrightError
 
@@ -16,10 +16,14 @@ __all__ = [
     "SeamwrightError",
     "__version__",
     "error",
+    "job",
+    "layout",
     "metal",
     "movement",
+    "panel",
     "pitch",
     "record",
+    "roof",
     "trim",
     "units",
 ]

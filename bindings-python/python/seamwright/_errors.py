@@ -9,6 +9,8 @@ class SeamwrightError(Exception):
     """A refusal: what is wrong, where, with which value, and what would be accepted."""
 
     __module__ = "seamwright"
+    # Without a slot for weak references it keeps the layout of Exception, which `adopt_panics` needs.
+    __slots__ = ()
 
     kind: str
     """The kind of fault in words, for instance ``"parse"`` or ``"out of range"``."""
@@ -59,3 +61,19 @@ class InputError(SeamwrightError, ValueError):
     """An input that cannot be worked with."""
 
     __module__ = "seamwright"
+    __slots__ = ()
+
+
+def _as_seamwright_error(panic: SeamwrightError) -> tuple[type[SeamwrightError], tuple[object, ...], dict[str, object]]:
+    return SeamwrightError, panic.args, panic.__dict__
+
+
+def adopt_panics(panic: type[BaseException]) -> None:
+    """Makes the class in which a panic of the compiled part arrives a SeamwrightError of the kind ``internal``.
+
+    PyO3 gives every entry point, slots and conversions of arguments among them, a guard that turns a panic into this one class. It derives
+    it from BaseException, which ``except Exception`` misses; so the class, which no other extension shares, is given another base here.
+    """
+    panic.__bases__ = (SeamwrightError,)
+    # It has no importable path; its pickle is a plain SeamwrightError.
+    panic.__reduce__ = _as_seamwright_error  # type: ignore[assignment]

@@ -1,6 +1,6 @@
 """The metals: how their thickness is named."""
 
-from ._seamwright import (
+from ._seamwright.metal import (
     Gauge,
     GaugeSystem,
 )

@@ -1,6 +1,6 @@
 """How metal moves with heat."""
 
-from ._seamwright import (
+from ._seamwright.movement import (
     LengthChange,
 )
 

@@ -1,6 +1,6 @@
 """How steep a roof is, and the geometry that two pitches make where their planes meet."""
 
-from ._seamwright import (
+from ._seamwright.pitch import (
     BendAt,
     Corner,
     CornerGeometry,

@@ -1,5 +1,5 @@
 """What stands beside a number: its source, its cautions, its worksheet."""
 
-from ._seamwright import Caution, Source, Step, Worksheet
+from ._seamwright.record import Caution, Source, Step, Worksheet
 
 __all__ = ["Caution", "Source", "Step", "Worksheet"]

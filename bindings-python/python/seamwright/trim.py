@@ -1,6 +1,6 @@
 """Trims: profiles of legs, bends and hems, bend rules and flat patterns."""
 
-from ._seamwright import (
+from ._seamwright.trim import (
     Bend,
     BendRule,
     BendSize,

@@ -3,7 +3,7 @@
 A quantity is text with its unit, in and out; a bare number is refused.
 """
 
-from ._seamwright import (
+from ._seamwright.units import (
     Angle,
     Area,
     BendAngle,

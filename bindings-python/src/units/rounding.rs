@@ -54,7 +54,7 @@ impl ShopRounding {
         self.0.round(length.at("length")?).raise().map(Length)
     }
 
-    fn __repr__(&self) -> String {
+    pub(crate) fn __repr__(&self) -> String {
         format!("ShopRounding('{}', '{}', '{}')", self.0.increment(), self.0.rounding().name(), self.0.tolerance())
     }
 

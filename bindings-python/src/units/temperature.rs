@@ -35,12 +35,12 @@ impl Hash for Temperature {
 }
 
 fn scale(symbol: &Text) -> PyResult<TemperatureScale> {
-    match symbol.0.as_str() {
-        "degC" => Ok(TemperatureScale::Celsius),
-        "degF" => Ok(TemperatureScale::Fahrenheit),
-        "K" => Ok(TemperatureScale::Kelvin),
-        other => Err(Error::new(ErrorKind::Unit, "not a scale of temperature").value_of(other).accepts("degC, degF, K")).raise_at("scale"),
-    }
+    TemperatureScale::ALL
+        .iter()
+        .copied()
+        .find(|s| s.symbol() == symbol.0)
+        .ok_or_else(|| Error::new(ErrorKind::Unit, "not a scale of temperature").value_of(&symbol.0).accepts(Temperature::scales().join(", ")))
+        .raise_at("scale")
 }
 
 #[pymethods]
@@ -50,7 +50,13 @@ impl Temperature {
         temperature.value().map(Temperature)
     }
 
-    /// A temperature on this scale (degC, degF, K).
+    /// The symbols of the scales, the one that is held first.
+    #[staticmethod]
+    fn scales() -> Vec<&'static str> {
+        TemperatureScale::ALL.iter().map(|s| s.symbol()).collect()
+    }
+
+    /// A temperature on this scale.
     #[staticmethod]
     fn new(value: f64, scale: Text) -> PyResult<Temperature> {
         core_units::Temperature::new(value, self::scale(&scale)?).raise_at("value").map(Temperature)
@@ -62,7 +68,7 @@ impl Temperature {
         core_units::Temperature::parse(&text.0).raise().map(Temperature)
     }
 
-    /// The number on this scale (degC, degF, K).
+    /// The number on this scale.
     fn get(&self, scale: Text) -> PyResult<f64> {
         Ok(self.0.get(self::scale(&scale)?))
     }

@@ -2,22 +2,8 @@
 
 use super::svg::escaped;
 use crate::error::{Error, ErrorKind, Faults};
+use crate::job::Paper;
 use core::fmt::Write as _;
-
-/// The paper that a sheet is printed on, upright.
-///
-/// ```
-/// use seamwright::export::Paper;
-/// assert_ne!(Paper::Letter, Paper::A4);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
-pub enum Paper {
-    /// 8 1/2 by 11 in.
-    Letter,
-    /// 210 by 297 mm.
-    A4,
-}
 
 /// A line to strike, as the sheet says it.
 ///
@@ -104,7 +90,8 @@ pub struct CautionNote {
 /// What stands on a crew sheet: plain text, already written in the caller's units. What is empty is left out.
 ///
 /// ```
-/// use seamwright::export::{CrewSheet, Paper, StrikeLine, crew_page_html};
+/// use seamwright::export::{CrewSheet, StrikeLine, crew_page_html};
+/// use seamwright::job::Paper;
 /// let sheet = CrewSheet {
 ///     title: "Ridge R1".into(),
 ///     job: "boathouse".into(),
@@ -139,21 +126,6 @@ pub struct CrewSheet {
 
 /// What stands once on a sheet with spacings that no engineer gave.
 const NOT_ENGINEERED: &str = "Not engineered: starting figures, not strengths. Get the engineer's figures before fastening.";
-
-/// The usual cautions of a site, for a sheet of any junction.
-///
-/// ```
-/// use seamwright::export::SITE_CAUTIONS;
-/// assert!(SITE_CAUTIONS.iter().any(|c| c.contains("fall")));
-/// ```
-pub const SITE_CAUTIONS: &[&str] = &[
-    "Tie off: fall protection as the law of the place asks; cover or fence every hole.",
-    "Stop at the site's wind limit; never carry a panel across the wind.",
-    "Gloves and eye protection: every sheet edge cuts.",
-    "Cut with shears or nibbler, not with abrasive wheels: they burn the coating.",
-    "Loads, fire and weather are for the engineer and the code.",
-    "Check the first panel and the first trim on the roof before the rest is cut.",
-];
 
 /// The sheet as one HTML page for print, black on white: no script, nothing from outside. An ordinary junction fills one page; a longer one goes on to the
 /// next under the same heading.
@@ -381,7 +353,7 @@ mod tests {
             materials: vec![MaterialLine { what: "tape".into(), quantity: "1 roll".into() }],
             steps: vec!["strike the lines".into()],
             cautions: vec![CautionNote { number: 6016, text: "plug the seams".into(), source: "common practice".into() }],
-            site_cautions: SITE_CAUTIONS.iter().map(|s| (*s).to_owned()).collect(),
+            site_cautions: crate::job::SITE_CAUTIONS.iter().map(|s| (*s).to_owned()).collect(),
         }
     }
 

@@ -13,7 +13,6 @@ use crate::junction::{
 use crate::pitch::{Corner, Pitch, SlopeRule};
 use crate::practice::{self, junction as jp, panel as pp};
 use crate::record::{Calculation, Source};
-use crate::trim::{BendRule, NeutralFactor};
 use crate::units::{Angle, Length};
 
 /// A junction to be drawn.
@@ -255,8 +254,6 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
-        bend_rule: BendRule::neutral_axis(NeutralFactor::MIDDLE),
-        girth_limit: None,
     };
     let solved = Valley { corner, detail }.compute()?;
     Ok(Sample { name, solved, first: plane(-seen.first.backing.degrees())?, other: Other::Plane(plane(seen.second.backing.degrees())?) })

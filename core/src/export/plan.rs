@@ -1,21 +1,27 @@
 //! The plan of a roof with its panels.
 
 use super::labels::Area;
+use super::plan_box::{Turned, bounds, readable};
+use super::plan_text::{Beside, Field, Harm, Sheet, Slot, Text};
 use super::svg::{Anchor, Look, PaperUnit, Point, Svg, text_width};
 use crate::error::{Error, ErrorKind};
 use crate::layout::{LaidPanel, LaidPlane};
 use crate::num;
-use crate::roof::{LineKind, Plane, Roof};
-use crate::units::Length;
+use crate::roof::{Beyond, Line, LineKind, Plane, Roof};
+use crate::units::{Length, LengthFormat};
 
 const TITLE: f64 = 4.2;
 const LABEL: f64 = 3.0;
 const ROW: f64 = 4.8;
 const MARGIN: f64 = 6.0;
-/// Half the height of the box behind a plane's name.
-const NAME_HALF: f64 = 2.2;
+/// Length of the arrow beside a plane's name.
+const ARROW: f64 = 5.0;
+/// Text along a line, of a hole, and of a panel too narrow to hold its own.
+const SMALL: f64 = 2.1;
+const TINY: f64 = 1.8;
 const INK: &str = "#1b1b1b";
 const QUIET: &str = "#5b6670";
+const PAPER: &str = "#ffffff";
 
 /// How a kind of line is drawn: level lines of the top blue, sloping outward corners green, gathering lines red, free edges dark, walls brown.
 const fn look(kind: LineKind) -> Look {
@@ -37,127 +43,120 @@ const fn look(kind: LineKind) -> Look {
     }
 }
 
-/// The plan of a roof as SVG, x to the right and y up the page: planes with their panels numbered in the order of the layout and marked as in
-/// its length list, an arrow down each slope, and the lines by kind with a legend of those that occur.
+/// The plan of a roof as SVG, x to the right and y up the page: planes by name with an arrow down each slope, their panels numbered in the order of the layout and
+/// marked as in its length list, openings by name, and the lines by kind with their names and true lengths and a legend of the kinds that occur.
 ///
-/// `laid` has one entry for each plane of the roof, `None` where it is not laid. `figure` is the greatest width and height of the drawn roof on paper.
+/// `laid` has one entry for each plane of the roof, `None` where it is not laid. `figure` is the greatest width and height of the drawn roof on paper; text and
+/// margins come around it. Lengths are written in `format`. Text that has no room in what it names stands beside it, at the end of a leader.
 ///
 /// ```
 /// use seamwright::export::{PaperUnit, roof_plan_svg};
 /// use seamwright::record::Calculation;
 /// use seamwright::roof::{PlaneInput, RoofInput, Shape, Vertex};
-/// use seamwright::units::Length;
+/// use seamwright::units::{Length, LengthFormat};
 /// let v = |x, y, z| Vertex::new(Length::feet(x), Length::feet(y), Length::feet(z));
 /// let outer = vec![v(0, 0, 8), v(20, 0, 8), v(20, 10, 13), v(0, 10, 13)];
 /// let shed = PlaneInput { name: "shed".into(), shape: Shape::Space { outer, holes: vec![], flatness: None } };
 /// let roof = RoofInput::new(vec![shed]).compute()?;
-/// let svg = roof_plan_svg("shed", &roof, &[None], Length::micrometres(180_000), PaperUnit::Inch)?;
-/// assert!(svg.contains("eave") && svg.contains("high edge"));
+/// let format = LengthFormat::parse("ft-in/16")?;
+/// let svg = roof_plan_svg("shed", &roof, &[None], Length::micrometres(180_000), PaperUnit::Inch, format)?;
+/// assert!(svg.contains("eave 1, 20&#39;-0&quot;") && svg.contains("high edge"));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 ///
 /// # Errors
 /// [`ErrorKind::Conflict`] where `laid` does not fit the planes, [`ErrorKind::OutOfRange`] for a figure of zero or less, [`ErrorKind::Overflow`] for panels
-/// beyond the range of lengths.
-pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figure: Length, paper: PaperUnit) -> Result<String, Error> {
+/// beyond the range of lengths and for lengths that cannot be rounded to the format.
+pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figure: Length, paper: PaperUnit, format: LengthFormat) -> Result<String, Error> {
     if laid.len() != roof.planes().len() {
         return Err(Error::new(ErrorKind::Conflict, "one entry for each plane of the roof is needed")
             .at("laid")
             .value_of(laid.len())
             .accepts(roof.planes().len().to_string()));
     }
-    let figure = figure.positive("figure")?.mm();
-    let (mut low, mut high) = ((f64::INFINITY, f64::INFINITY), (f64::NEG_INFINITY, f64::NEG_INFINITY));
-    for p in roof.planes().iter().flat_map(|p| p.plan().outer()) {
-        low = (low.0.min(p.x.mm()), low.1.min(p.y.mm()));
-        high = (high.0.max(p.x.mm()), high.1.max(p.y.mm()));
-    }
-    let scale = figure / (high.0 - low.0).max(high.1 - low.1);
-    let kinds: Vec<LineKind> = LineKind::ALL.iter().copied().filter(|k| roof.lines_of(*k).next().is_some()).collect();
-    let note = "Panels: number on the plane, mark of the length list. Arrows point down the slope.";
-    let legend_width = kinds.iter().map(|k| 18.0 + text_width(k.name(), LABEL)).fold(text_width(note, LABEL), f64::max);
-    let (width, height) = ((high.0 - low.0) * scale, (high.1 - low.1) * scale);
-    let inner = legend_width.max(width).max(text_width(name, TITLE));
-    let head = MARGIN + TITLE + 4.0;
-    let foot = head + height + 5.0;
-    let shift = MARGIN + (inner - width) / 2.0;
-    let map = |p: Point| ((p.0 - low.0) * scale + shift, (high.1 - p.1) * scale + head);
-    let rows = f64::from(u32::try_from(kinds.len()).unwrap_or(u32::MAX)) + 1.0;
-
     // Everything that can fail comes before the first stroke.
-    let mut rings = Vec::new();
-    for (plane, laid) in roof.planes().iter().zip(laid) {
-        let mut of_plane = Vec::new();
-        for panel in laid.iter().flat_map(|l| &l.panels) {
-            of_plane.push(panel_ring(plane, panel)?);
-        }
-        rings.push(of_plane);
-    }
+    let to_paper = ToPaper::new(roof, figure.positive("figure")?.mm());
+    let fields = roof.planes().iter().zip(laid).map(|(plane, laid)| field(plane, *laid, &to_paper)).collect::<Result<Vec<_>, _>>()?;
+    let texts = Texts::place(roof, Sheet::new(fields), &to_paper, format)?;
 
-    let mut svg = Svg::new(inner + 2.0 * MARGIN, foot + rows * ROW + MARGIN, paper, name);
+    // What stands beside the figure makes the sheet larger.
+    let mut area = Area::EMPTY;
+    texts.sheet.fields.iter().flat_map(|f| &f.outer).for_each(|p| area.cover(*p));
+    texts.sheet.taken().iter().flat_map(Turned::corners).for_each(|p| area.cover(p));
+    let area = area.grown(1.0);
+    let kinds: Vec<LineKind> = LineKind::ALL.iter().copied().filter(|k| roof.lines_of(*k).next().is_some()).collect();
+    let note = "Panels: number on the plane, mark of the length list. Lines: name, true length. Arrows point down the slope.";
+    let inner = (area.high.0 - area.low.0).max(text_width(note, SMALL)).max(text_width(name, TITLE));
+    let head = MARGIN + TITLE + 2.0;
+    let foot = head + (area.high.1 - area.low.1) + 3.0;
+    let shift = (MARGIN + (inner - (area.high.0 - area.low.0)) / 2.0 - area.low.0, head - area.low.1);
+    let at = |p: Point| (p.0 + shift.0, p.1 + shift.1);
+    let line_at = |p: crate::roof::Vertex| at(to_paper.point((p.x.mm(), p.y.mm())));
+    let legend = Legend::new(&kinds, inner);
+
+    let mut svg = Svg::new(inner + 2.0 * MARGIN, foot + legend.height() + ROW + MARGIN, paper, name);
     svg.group("name", Look::area(INK), |svg| svg.text((MARGIN, MARGIN + TITLE * 0.8), TITLE, Anchor::Start, 0.0, name));
-    for ((plane, laid), rings) in roof.planes().iter().zip(laid).zip(&rings) {
-        svg.group(plane.name(), Look { stroke: QUIET, width: 0.1, dashes: &[], fill: "#f4f6f7" }, |svg| {
-            for ring in plane.plan().rings().take(1) {
-                svg.polyline(&ring.iter().map(|p| map((p.x.mm(), p.y.mm()))).collect::<Vec<_>>(), true);
-            }
-        });
-        svg.group("panels", Look { stroke: QUIET, width: 0.12, dashes: &[], fill: "#e3e8eb" }, |svg| {
-            for ring in rings {
-                svg.polyline(&ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
-            }
-        });
-        svg.group("openings", Look { stroke: QUIET, width: 0.1, dashes: &[], fill: "#ffffff" }, |svg| {
-            for ring in plane.plan().holes() {
-                svg.polyline(&ring.iter().map(|p| map((p.x.mm(), p.y.mm()))).collect::<Vec<_>>(), true);
-            }
-        });
-        svg.group("panel numbers", Look::area(INK), |svg| {
-            let panels = laid.iter().flat_map(|l| l.panels.iter().map(move |p| l.mark_of(p).unwrap_or("")));
-            let turned = readable(-plane.down_slope().degrees());
-            for ((number, mark), (ring, panel)) in (1_usize..).zip(panels).zip(rings.iter().zip(laid.iter().flat_map(|l| &l.panels))) {
-                let ring: Vec<Point> = ring.iter().map(|p| map(*p)).collect();
-                let text = format!("{number} {mark}");
-                let (middle, size) = fitted(&ring, panel.lower.len(), &text, turned, name_area(plane, map(middle(plane))));
-                let (down, right) = (num::cos_deg(turned) * size * 0.35, num::sin_deg(turned) * size * 0.35);
-                svg.text((middle.0 - right, middle.1 + down), size, Anchor::Middle, turned, &text);
-            }
-        });
+    for (plane, field) in roof.planes().iter().zip(&texts.sheet.fields) {
+        let ring = |svg: &mut Svg, ring: &[Point]| svg.polyline(&ring.iter().map(|p| at(*p)).collect::<Vec<_>>(), true);
+        svg.group(plane.name(), Look { stroke: QUIET, width: 0.1, dashes: &[], fill: "#f4f6f7" }, |svg| ring(svg, &field.outer));
+        svg.group("panels", Look { stroke: QUIET, width: 0.12, dashes: &[], fill: "#e3e8eb" }, |svg| field.slots.iter().for_each(|s| ring(svg, &s.ring)));
+        svg.group("openings", Look { stroke: QUIET, width: 0.1, dashes: &[], fill: PAPER }, |svg| field.holes.iter().for_each(|h| ring(svg, h)));
     }
     for kind in &kinds {
-        svg.group(kind.name(), look(*kind), |svg| {
-            for line in roof.lines_of(*kind) {
-                svg.line(map((line.start.x.mm(), line.start.y.mm())), map((line.end.x.mm(), line.end.y.mm())));
-            }
-        });
+        svg.group(kind.name(), look(*kind), |svg| roof.lines_of(*kind).for_each(|l| svg.line(line_at(l.start), line_at(l.end))));
     }
-    for plane in roof.planes() {
-        let at = map(middle(plane));
-        let down = plane.down_slope();
-        let way = (down.cos(), -down.sin());
-        let area = name_area(plane, at);
-        let box_half = at.0 - area.low.0;
-        svg.group("plane name", Look::area("#ffffff"), |svg| {
-            svg.polyline(&[area.low, (area.high.0, area.low.1), area.high, (area.low.0, area.high.1)], true);
-        });
-        svg.group("plane name", Look::area(INK), |svg| svg.text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &plane_label(plane)));
-        svg.group("down the slope", Look::line(INK, 0.4), |svg| {
-            // From the rim of the name's box, so that it does not run through the name.
-            let out = (box_half / way.0.abs().max(1e-9)).min(NAME_HALF / way.1.abs().max(1e-9));
-            let from = (at.0 + way.0 * out, at.1 + way.1 * out);
-            let to = (from.0 + way.0 * 8.0, from.1 + way.1 * 8.0);
-            svg.line(from, to);
-            let barb = |side: f64| (to.0 - way.0 * 2.0 + way.1 * side, to.1 - way.1 * 2.0 - way.0 * side);
-            svg.polyline(&[barb(1.0), to, barb(-1.0)], false);
-        });
+    // Names lie on panels, so each has paper behind it.
+    let covering = || texts.names.iter().chain(&texts.lines).chain(&texts.apart);
+    svg.group("leaders", Look::line(QUIET, 0.15), |svg| covering().filter_map(|t| t.leader).for_each(|(from, to)| svg.line(at(from), at(to))));
+    svg.group("behind text", Look::area(PAPER), |svg| covering().for_each(|t| svg.polyline(&t.place.corners().map(at), true)));
+    let write = |svg: &mut Svg, t: &Text, along: f64| {
+        svg.text(at(t.place.point(along, t.size * 0.35)), t.size, Anchor::Middle, t.place.degrees, &t.text);
+    };
+    for (name, list) in [("panel numbers", &texts.panels), ("panel and opening names apart", &texts.apart), ("line names", &texts.lines)] {
+        svg.group(name, Look::area(INK), |svg| list.iter().for_each(|t| write(svg, t, 0.0)));
     }
-    for (row, kind) in (1_u32..).zip(&kinds) {
-        let y = foot + ROW * f64::from(row) - 1.2;
-        svg.group("legend", look(*kind), |svg| svg.line((MARGIN, y - 1.0), (MARGIN + 14.0, y - 1.0)));
-        svg.group("legend", Look::area(INK), |svg| svg.text((MARGIN + 17.0, y), LABEL, Anchor::Start, 0.0, kind.name()));
+    for (plane, name) in roof.planes().iter().zip(&texts.names) {
+        svg.group("plane name", Look::area(INK), |svg| write(svg, name, -ARROW / 2.0));
+        let middle = at(name.place.point(name.place.half.0 - ARROW / 2.0 - 0.5, 0.0));
+        svg.group("down the slope", Look::line(INK, 0.4), |svg| arrow(svg, middle, plane));
     }
-    svg.group("note", Look::area(QUIET), |svg| svg.text((MARGIN, foot + ROW * rows - 0.8), LABEL, Anchor::Start, 0.0, note));
+    legend.draw(&mut svg, foot);
+    svg.group("note", Look::area(QUIET), |svg| svg.text((MARGIN, foot + legend.height() + ROW * 0.7), SMALL, Anchor::Start, 0.0, note));
     Ok(svg.finish())
+}
+
+/// From the roof's plan to paper.
+struct ToPaper {
+    low_x: f64,
+    high_y: f64,
+    scale: f64,
+}
+
+impl ToPaper {
+    fn new(roof: &Roof, figure: f64) -> ToPaper {
+        let mut area = Area::EMPTY;
+        roof.planes().iter().flat_map(|p| p.plan().outer()).for_each(|p| area.cover((p.x.mm(), p.y.mm())));
+        ToPaper { low_x: area.low.0, high_y: area.high.1, scale: figure / (area.high.0 - area.low.0).max(area.high.1 - area.low.1) }
+    }
+
+    fn point(&self, p: Point) -> Point {
+        ((p.0 - self.low_x) * self.scale, (self.high_y - p.1) * self.scale)
+    }
+
+    fn ring(&self, ring: &[crate::roof::Point]) -> Vec<Point> {
+        ring.iter().map(|p| self.point((p.x.mm(), p.y.mm()))).collect()
+    }
+}
+
+fn field(plane: &Plane, laid: Option<&LaidPlane>, to_paper: &ToPaper) -> Result<Field, Error> {
+    let turned = readable(-plane.down_slope().degrees());
+    let mut slots = Vec::new();
+    for (number, (laid, panel)) in (1_usize..).zip(laid.iter().flat_map(|l| l.panels.iter().map(move |p| (l, p)))) {
+        let ring = panel_ring(plane, panel)?.into_iter().map(|p| to_paper.point(p)).collect();
+        slots.push(Slot::new(ring, 2 * panel.lower.len(), format!("{number} {}", laid.mark_of(panel).unwrap_or("")), turned));
+    }
+    let holes = plane.plan().holes().iter().map(|h| to_paper.ring(h)).collect();
+    Ok(Field::new(to_paper.ring(plane.plan().outer()), holes, slots))
 }
 
 /// Between junction lines, in plan, counter-clockwise as seen from above: along the lower end to the right, back along the upper.
@@ -167,65 +166,241 @@ pub(super) fn panel_ring(plane: &Plane, panel: &LaidPanel) -> Result<Vec<Point>,
     lower.chain(upper).map(|p| plane.to_space(p).map(|v| (v.x.mm(), v.y.mm()))).collect()
 }
 
-fn plane_label(plane: &Plane) -> String {
-    format!("{}, {}", plane.name(), plane.pitch())
+/// An arrow about a point, down a plane's slope.
+fn arrow(svg: &mut Svg, at: Point, plane: &Plane) {
+    let down = plane.down_slope();
+    let (x, y) = (down.cos(), -down.sin());
+    let along = |by: f64| (at.0 + x * by, at.1 + y * by);
+    let to = along(ARROW * 0.45);
+    svg.line(along(-ARROW * 0.45), to);
+    let barb = |side: f64| (to.0 - x * 1.6 + y * side, to.1 - y * 1.6 - x * side);
+    svg.polyline(&[barb(0.9), to, barb(-0.9)], false);
 }
 
-/// The box behind a plane's name, about this point of the paper.
-fn name_area(plane: &Plane, at: Point) -> Area {
-    Area::about(at, text_width(&plane_label(plane), LABEL) + 2.0, 2.0 * NAME_HALF)
+/// Every text of a plan.
+struct Texts {
+    sheet: Sheet,
+    /// One for each plane, with room for its arrow at its right end.
+    names: Vec<Text>,
+    lines: Vec<Text>,
+    panels: Vec<Text>,
+    /// Of openings, and of panels that cannot hold their own.
+    apart: Vec<Text>,
 }
 
-/// Where a panel's text lies within the panel and off the plane's name, and how large: the first place from the foot up, at the largest size that has one.
-fn fitted(ring: &[Point], lower_parts: usize, text: &str, turned: f64, name: Area) -> (Point, f64) {
-    const SIZES: [f64; 6] = [2.2, 1.9, 1.6, 1.3, 1.0, 0.8];
-    const PLACES: [f64; 7] = [0.22, 0.3, 0.4, 0.6, 0.7, 0.8, 0.5];
-    let (lower, upper) = ring.split_at((2 * lower_parts).min(ring.len()));
-    let mean = |points: &[Point]| {
-        let count = points.iter().fold(0.0, |n, _| n + 1.0_f64).max(1.0);
-        (points.iter().map(|p| p.0).sum::<f64>() / count, points.iter().map(|p| p.1).sum::<f64>() / count)
-    };
-    let (foot, head) = (mean(lower), mean(upper));
-    // The mean of the corners is where a three-cornered panel is roomiest.
-    let places = PLACES.iter().map(|t| (foot.0 + (head.0 - foot.0) * t, foot.1 + (head.1 - foot.1) * t)).chain([mean(ring)]);
-    let (cos, sin) = (num::cos_deg(turned), num::sin_deg(turned));
-    for size in SIZES {
-        // Clear of the lines round the panel, too.
-        let (along, across) = (text_width(text, size) / 2.0 + 0.5, size * 0.45 + 0.2);
-        for at in places.clone() {
-            let corner = |(a, c): (f64, f64)| (at.0 + a * cos - c * sin, at.1 + a * sin + c * cos);
-            let corners = [(-along, -across), (along, -across), (along, across), (-along, across)].map(corner);
-            let mut area = Area::EMPTY;
-            corners.iter().for_each(|c| area.cover(*c));
-            if corners.iter().all(|c| is_within(ring, *c)) && !area.meets(&name) {
-                return (at, size);
+impl Texts {
+    fn place(roof: &Roof, sheet: Sheet, to_paper: &ToPaper, format: LengthFormat) -> Result<Texts, Error> {
+        let mut texts = Texts { sheet, names: Vec::new(), lines: Vec::new(), panels: Vec::new(), apart: Vec::new() };
+        for (number, plane) in roof.planes().iter().enumerate() {
+            let text = plane_name(&texts.sheet, number, plane);
+            texts.sheet.take(&text);
+            texts.names.push(text);
+        }
+        for line in roof.lines().iter().filter(|l| !matches!(l.beyond, Beyond::Hole(_))) {
+            let length = format.text(line.length).map_err(|e| e.at("format"))?;
+            let text = line_name(&texts.sheet, line, length.as_str(), to_paper);
+            texts.sheet.take(&text);
+            texts.lines.push(text);
+        }
+        texts.holes(roof);
+        texts.panels();
+        Ok(texts)
+    }
+
+    fn holes(&mut self, roof: &Roof) {
+        for (number, plane) in roof.planes().iter().enumerate() {
+            for (hole, name) in plane.hole_names().iter().enumerate() {
+                let Some(ring) = self.sheet.fields.get(number).and_then(|f| f.holes.get(hole)) else { continue };
+                let middle = middle(ring);
+                let text = |size: f64, place: Turned| Text { text: name.clone(), size, place, leader: None };
+                let fits = |t: &Text| t.place.lies_in(ring) && self.sheet.is_free(&t.place);
+                let inside = [SMALL, TINY].map(|size| text(size, Turned::text(middle, name, size, 0.0))).into_iter().find(fits);
+                let beside = || self.sheet.stand_off(middle, &Beside::new(name, TINY, -45.0));
+                let placed = inside.or_else(beside).unwrap_or_else(|| text(TINY, Turned::text(middle, name, TINY, 0.0)));
+                self.sheet.take(&placed);
+                self.apart.push(placed);
             }
         }
     }
-    (mean(ring), SIZES.last().copied().unwrap_or(LABEL))
-}
 
-/// Whether a point is within a ring.
-fn is_within(ring: &[Point], p: Point) -> bool {
-    ring.iter().zip(ring.iter().cycle().skip(1)).filter(|(a, b)| (a.1 > p.1) != (b.1 > p.1) && p.0 < a.0 + (b.0 - a.0) * (p.1 - a.1) / (b.1 - a.1)).count() % 2
-        == 1
-}
-
-/// A turn of text, clockwise, so that it is never upside down.
-fn readable(turned: f64) -> f64 {
-    let mut t = turned;
-    while t >= 90.0 {
-        t -= 180.0;
+    /// Panels that cannot hold their text come first; the others make room for what stands off, and what has no room left comes after them.
+    fn panels(&mut self) {
+        while let Some((field, slot)) = self.sheet.next_waiting() {
+            self.apart(field, &slot);
+        }
+        let within = |s: &Slot| s.spot.map(|spot| Text { text: s.text.clone(), size: spot.size, place: spot.place, leader: None });
+        self.panels = self.sheet.fields.iter().flat_map(|f| &f.slots).filter_map(within).collect();
     }
-    while t < -90.0 {
-        t += 180.0;
+
+    fn apart(&mut self, field: usize, slot: &Slot) {
+        let centre = self.sheet.fields.get(field).map(|f| middle(&f.outer)).unwrap_or_default();
+        let mean = slot.middle();
+        let towards = |p: Point| num::atan2_deg(p.1 - centre.1, p.0 - centre.0);
+        let length = |t: &Text| t.leader.map_or(0.0, |(from, to)| num::hypot(to.0 - from.0, to.1 - from.1));
+        // The shortest leader of all that start up its middle.
+        let shortest = |harmless: bool| {
+            slot.places().into_iter().fold(None, |best: Option<Text>, start| {
+                let within = best.as_ref().map_or(f64::INFINITY, length);
+                let text = self.sheet.stand_within(start, &Beside::new(&slot.text, TINY, towards(start)), within, harmless);
+                text.filter(|t| length(t) < within).or(best)
+            })
+        };
+        let beside = shortest(true).or_else(|| shortest(false));
+        let over = || Text { text: slot.text.clone(), size: TINY, place: Turned::text(mean, &slot.text, TINY, slot.turned), leader: None };
+        let text = beside.unwrap_or_else(over);
+        self.sheet.take(&text);
+        self.apart.push(text);
     }
-    t
 }
 
-/// The centre of the outer ring's area.
-fn middle(plane: &Plane) -> Point {
-    let ring: Vec<Point> = plane.plan().outer().iter().map(|p| (p.x.mm(), p.y.mm())).collect();
+/// In the plane where it takes no panel's place, upright or turned; else off the roof; else where it harms least.
+fn plane_name(sheet: &Sheet, number: usize, plane: &Plane) -> Text {
+    const SIZES: [f64; 2] = [LABEL, 2.5];
+    let label = format!("{}, {}", plane.name(), plane.pitch());
+    let ring = sheet.fields.get(number).map_or(&[][..], |f| f.outer.as_slice());
+    let middle = middle(ring);
+    let area = bounds(ring);
+    let steps = || (1_u8..12).map(|i| f64::from(i) / 12.0);
+    let mut spots: Vec<Point> = steps()
+        .flat_map(|v| steps().map(move |u| (u, v)))
+        .map(|(u, v)| (area.low.0 + (area.high.0 - area.low.0) * u, area.low.1 + (area.high.1 - area.low.1) * v))
+        .chain([middle])
+        .collect();
+    let off = |p: &Point| (p.0 - middle.0).abs().max((p.1 - middle.1).abs());
+    spots.sort_by(|p, q| off(p).total_cmp(&off(q)));
+    let box_of = |size: f64| (text_width(&label, size) + 1.5 + ARROW, (size * 0.9 + 0.6).max(ARROW + 0.4));
+    let mut least: Option<(Harm, Text)> = None;
+    for size in SIZES {
+        for degrees in [0.0, -90.0] {
+            for spot in &spots {
+                let (width, height) = box_of(size);
+                let place = Turned::new(*spot, width, height, degrees);
+                if !sheet.is_inside(number, &place) || !sheet.is_free(&place) {
+                    continue;
+                }
+                let harm = sheet.harm(&place);
+                let text = Text { text: label.clone(), size, place, leader: None };
+                if harm == Harm::default() {
+                    return text;
+                }
+                if least.as_ref().is_none_or(|(l, _)| harm < *l) {
+                    least = Some((harm, text));
+                }
+            }
+        }
+    }
+    let down = -plane.down_slope().degrees();
+    let foot = foot_of(ring, plane, middle);
+    let size = SIZES.last().copied().unwrap_or(LABEL);
+    let beside = sheet.stand_off(foot, &Beside { text: &label, size, extent: box_of(size), towards: down }).filter(|t| sheet.is_outside(&t.place));
+    let fallback = || {
+        let (width, height) = box_of(size);
+        Text { text: label.clone(), size, place: Turned::new(middle, width, height, 0.0), leader: None }
+    };
+    beside.or_else(|| least.map(|(_, text)| text)).unwrap_or_else(fallback)
+}
+
+/// A point of a plane just above where the fall from its middle leaves it.
+fn foot_of(ring: &[Point], plane: &Plane, middle: Point) -> Point {
+    let down = plane.down_slope();
+    let (x, y) = (down.cos(), -down.sin());
+    let crossings = ring.iter().zip(ring.iter().cycle().skip(1)).filter_map(|(a, b)| {
+        let (ex, ey) = (b.0 - a.0, b.1 - a.1);
+        let both = x * ey - y * ex;
+        let (fx, fy) = (a.0 - middle.0, a.1 - middle.1);
+        let (t, u) = ((fx * ey - fy * ex) / both, (fx * y - fy * x) / both);
+        (t > 0.0 && (0.0..=1.0).contains(&u)).then_some(t)
+    });
+    let reach = (crossings.fold(f64::INFINITY, f64::min) - 0.6).max(0.0);
+    if reach.is_finite() { (middle.0 + x * reach, middle.1 + y * reach) } else { middle }
+}
+
+/// Along the line: off the roof beside a free edge, else beside it in a plane, with its length if there is room for it.
+fn line_name(sheet: &Sheet, line: &Line, length: &str, to_paper: &ToPaper) -> Text {
+    const ALONG: [f64; 9] = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9];
+    let (start, end) = (to_paper.point((line.start.x.mm(), line.start.y.mm())), to_paper.point((line.end.x.mm(), line.end.y.mm())));
+    let (x, y) = (end.0 - start.0, end.1 - start.1);
+    let run = num::hypot(x, y);
+    // On the line's left, which on paper with y downwards is this way, lies its own plane.
+    let left = (y / run, -x / run);
+    let degrees = readable(num::atan2_deg(y, x));
+    let full = format!("{}, {length}", line.name);
+    let spot = |t: f64, side: f64, text: &str| {
+        let height = 2.0 * Turned::text((0.0, 0.0), text, SMALL, 0.0).half.1;
+        let off = side * (height / 2.0 + 0.7);
+        Turned::text((start.0 + x * t + left.0 * off, start.1 + y * t + left.1 * off), text, SMALL, degrees)
+    };
+    // A text longer than its line runs past one end of it.
+    let flush = |text: &str| {
+        let part = (Turned::text((0.0, 0.0), text, SMALL, 0.0).half.0 + 0.8) / run;
+        [part, 1.0 - part]
+    };
+    let text = |text: &str, place: Turned| Text { text: text.to_owned(), size: SMALL, place, leader: None };
+    for words in [full.as_str(), line.name.as_str()] {
+        let free = |place: &Turned| sheet.is_free(place);
+        if line.beyond == Beyond::Open
+            && let Some(place) = ALONG.into_iter().chain(flush(words)).map(|t| spot(t, -1.0, words)).find(|p| sheet.is_outside(p) && free(p))
+        {
+            return text(words, place);
+        }
+        let own = (line.side.plane, 1.0);
+        let other = line.other().map(|s| (s.plane, -1.0));
+        let within = [Some(own), other].into_iter().flatten().flat_map(|(plane, side)| ALONG.iter().map(move |t| (plane, *t, side)));
+        // The first that leaves the most room to panels, and takes no panel's place.
+        let place = within
+            .map(|(plane, t, side)| (plane, spot(t, side, words)))
+            .filter(|(plane, p)| sheet.is_inside(*plane, p) && free(p))
+            .map(|(_, p)| (sheet.harm(&p), p))
+            .filter(|(harm, _)| harm.lost == 0)
+            .min_by_key(|(harm, p)| harm.smaller + sheet.crowds(p));
+        if let Some((_, place)) = place {
+            return text(words, place);
+        }
+    }
+    let anchor = ((start.0 + end.0) / 2.0, (start.1 + end.1) / 2.0);
+    let towards = num::atan2_deg(-left.1, -left.0);
+    sheet.stand_off(anchor, &Beside::new(&line.name, SMALL, towards)).unwrap_or_else(|| text(&line.name, spot(0.5, -1.0, &line.name)))
+}
+
+/// The kinds that occur, in as many columns as the sheet has room for.
+struct Legend<'a> {
+    kinds: &'a [LineKind],
+    columns: usize,
+    column: f64,
+}
+
+impl<'a> Legend<'a> {
+    fn new(kinds: &'a [LineKind], width: f64) -> Legend<'a> {
+        let column = kinds.iter().map(|k| text_width(k.name(), LABEL)).fold(0.0, f64::max) + 22.0;
+        let columns = (2_usize..=4).rev().find(|c| f64::from(u32::try_from(*c).unwrap_or(1)) * column <= width).unwrap_or(1);
+        Legend { kinds, columns, column }
+    }
+
+    fn rows(&self) -> usize {
+        self.kinds.len().div_ceil(self.columns)
+    }
+
+    fn height(&self) -> f64 {
+        ROW * self.kinds.chunks(self.columns).fold(0.0, |n, _| n + 1.0)
+    }
+
+    /// Down one column after another.
+    fn draw(&self, svg: &mut Svg, top: f64) {
+        let mut x = MARGIN;
+        for column in self.kinds.chunks(self.rows().max(1)) {
+            let mut y = top;
+            for kind in column {
+                y += ROW;
+                svg.group("legend", look(*kind), |svg| svg.line((x, y - 2.2), (x + 14.0, y - 2.2)));
+                svg.group("legend", Look::area(INK), |svg| svg.text((x + 16.0, y - 1.2), LABEL, Anchor::Start, 0.0, kind.name()));
+            }
+            x += self.column;
+        }
+    }
+}
+
+/// The centre of a ring's area.
+fn middle(ring: &[Point]) -> Point {
     let first = ring.first().copied().unwrap_or_default();
     let (mut area, mut x, mut y) = (0.0, 0.0, 0.0);
     for (p, q) in ring.iter().zip(ring.iter().cycle().skip(1)) {
@@ -247,6 +422,10 @@ mod tests {
     use crate::record::Calculation;
     use crate::roof::{PlaneInput, RoofInput, Shape, Vertex};
     use crate::units::{Angle, AreaUnit};
+
+    fn format() -> LengthFormat {
+        LengthFormat::parse("ft-in/16").unwrap()
+    }
 
     fn hip() -> (Roof, Vec<LaidPlane>) {
         let p = |(x, y): (i16, i16)| crate::roof::Point::new(Length::feet(x), Length::feet(y));
@@ -300,12 +479,12 @@ mod tests {
     fn a_plan_shows_every_panel_and_the_kinds_that_occur() {
         let (roof, laid) = hip();
         let all: Vec<Option<&LaidPlane>> = laid.iter().map(Some).collect();
-        let draw = || roof_plan_svg("hip <house>", &roof, &all, Length::micrometres(180_000), PaperUnit::Millimetre).unwrap();
+        let draw = || roof_plan_svg("hip <house>", &roof, &all, Length::micrometres(180_000), PaperUnit::Millimetre, format()).unwrap();
         let svg = draw();
         assert_eq!(svg, draw());
         let panels: usize = laid.iter().map(|l| l.panels.len()).sum();
-        // A polygon for each panel, and for each plane its own and the one behind its name.
-        assert_eq!(svg.matches("<polygon").count(), panels + 8);
+        // The title, panels, planes, 4 eaves, 4 hips and a ridge, 3 rows of the legend and the note.
+        assert_eq!(svg.matches("<text").count(), 1 + panels + 4 + 9 + 3 + 1);
         assert_eq!(svg.matches(">legend<").count(), 2 * 3);
         assert!(svg.contains(">ridge</text>") && svg.contains(">hip</text>") && svg.contains(">eave</text>") && !svg.contains(">valley</text>"));
         assert!(svg.contains(">1 "));
@@ -315,32 +494,37 @@ mod tests {
     #[test]
     fn a_layout_too_few_is_refused() {
         let (roof, _) = hip();
-        let error = roof_plan_svg("x", &roof, &[None], Length::feet(1), PaperUnit::Inch).unwrap_err();
+        let error = roof_plan_svg("x", &roof, &[None], Length::feet(1), PaperUnit::Inch, format()).unwrap_err();
         assert_eq!((error.kind(), error.path()), (ErrorKind::Conflict, "laid"));
-        assert_eq!(roof_plan_svg("x", &roof, &[None; 4], Length::ZERO, PaperUnit::Inch).unwrap_err().path(), "figure");
+        assert_eq!(roof_plan_svg("x", &roof, &[None; 4], Length::ZERO, PaperUnit::Inch, format()).unwrap_err().path(), "figure");
     }
 
+    /// Every text has a place of its own, in what it names or at the end of a leader, on any sheet from letter upright to two pages wide.
+    #[cfg(feature = "serde")]
     #[test]
-    fn a_text_lies_within_its_panel_and_off_the_name() {
-        let tall = [(0.0, 30.0), (5.0, 30.0), (5.0, 0.0), (0.0, 0.0)];
-        let nowhere = Area::about((-50.0, -50.0), 1.0, 1.0);
-        let (at, size) = fitted(&tall, 1, "7 B", -90.0, nowhere);
-        assert!((at.0 - 2.5).abs() < 1e-12 && (at.1 - 23.4).abs() < 1e-12 && (size - 2.2).abs() < 1e-12);
-        // A name over the foot sends the text up the panel.
-        let name = Area::about((2.5, 22.0), 20.0, 12.0);
-        let (moved, size) = fitted(&tall, 1, "7 B", -90.0, name);
-        assert!(moved.1 < 16.0 - size / 2.0, "{moved:?}");
-        // A corner panel has room for small text only.
-        let corner = [(0.0, 5.0), (5.0, 5.0), (5.0, 0.0), (5.0, 0.0)];
-        let (at, size) = fitted(&corner, 1, "30 H", -90.0, nowhere);
-        assert!(size < 2.2 && is_within(&corner, at), "{at:?} {size}");
-    }
-
-    #[test]
-    fn text_is_never_upside_down() {
-        for turned in [-360.0, -270.0, -180.0, -90.0, 0.0, 45.0, 91.0, 270.0] {
-            let r = readable(turned);
-            assert!((-90.0..90.0).contains(&r), "{turned} {r}");
+    fn no_text_of_a_real_roof_lies_on_another() {
+        let job: serde_json::Value = serde_json::from_str(include_str!("../../examples/demo_job.json")).unwrap();
+        let input: RoofInput = serde_json::from_value(job["roof"].clone()).unwrap();
+        let roof = input.compute().unwrap();
+        let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
+        let lay = |plane: &Plane| {
+            let end = |_: &crate::roof::Edge| EdgeUse::End(PanelEnd::hold_back(Length::inches(1)));
+            Layout::new(plane.outline().clone(), panel, Start::CentrePanel, end).unwrap().compute().unwrap()
+        };
+        let laid: Vec<LaidPlane> = roof.planes().iter().map(lay).collect();
+        for figure in [180.0, 240.0, 400.0] {
+            let to_paper = ToPaper::new(&roof, figure);
+            let fields = roof.planes().iter().zip(&laid).map(|(p, l)| field(p, Some(l), &to_paper).unwrap()).collect();
+            let texts = Texts::place(&roof, Sheet::new(fields), &to_paper, format()).unwrap();
+            let taken: Vec<Turned> = texts.sheet.taken().iter().copied().chain(texts.panels.iter().map(|t| t.place)).collect();
+            for (i, a) in taken.iter().enumerate() {
+                // A leader touches the text that it leads to.
+                let other = taken.iter().take(i.saturating_sub(1)).find(|b| a.meets(b));
+                assert!(other.is_none(), "{figure}: {a:?} {other:?}");
+            }
+            let panels: usize = laid.iter().map(|l| l.panels.len()).sum();
+            assert_eq!(texts.panels.len() + texts.apart.len(), panels + 1);
+            assert_eq!(texts.lines.len(), roof.lines().len() - 4);
         }
     }
 }

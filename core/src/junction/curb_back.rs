@@ -37,7 +37,7 @@ pub struct CricketRule {
 impl CricketRule {
     /// A cricket or saddle stands on the ridge side of any chimney, in later editions of any penetration, of more than 30 in (762 mm).
     pub const IRC: CricketRule =
-        CricketRule { widest: Length::inches(30), source: Source::published("IRC", "2003 to 2024", "R905.2.8.3, later R903.2.2", Seen::Secondary) };
+        CricketRule { widest: Length::inches(30), source: Source::published("IRC", "2003", "R905.2.8.3; R903.2.2 from 2015", Seen::Secondary) };
 
     /// Every rule that the library holds.
     pub const ALL: &'static [CricketRule] = &[Self::IRC];
@@ -49,7 +49,54 @@ impl CricketRule {
     }
 }
 
-/// How the back of a curb is built. Distances along the slope run up it from the foot of the pan's leg, the pan's low line. An example stands at [`CurbBack`].
+/// How the back of a curb is built. Distances along the slope run up it from the foot of the pan's leg, the pan's low line.
+///
+/// ```
+/// use seamwright::junction::{
+///     CricketRule, CurbBackDetail, FastenerRow, OffsetCleat, TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
+/// };
+/// use seamwright::practice::{junction as practice, panel};
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let detail = CurbBackDetail {
+///     sheet,
+///     wall: WallLeg {
+///         leg: Length::inches(9),
+///         stands_out: Length::ZERO,
+///         upstand: WallRule::UFGS_UPSTAND,
+///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners_below_top: Length::inches(1),
+///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
+///     },
+///     reach: Length::inches(18),
+///     top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///     under_panels: WallRule::UFGS_UNDER_COVERING,
+///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     clear_width: Length::inches(6),
+///     least_clear_width: Length::inches(6),
+///     seam_cut_back: Length::parse("1 1/4\"")?,
+///     least_to_seams: Length::inches(6),
+///     cleat: OffsetCleat {
+///         sheet,
+///         width: practice::CLEAT_WIDTH,
+///         tongue: Length::parse("1 1/4\"")?,
+///         rise: Length::parse("1/4\"")?,
+///         tape_width: Length::parse("1 1/2\"")?,
+///         tape: Length::parse("1/16\"")?,
+///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///         screws: row,
+///         gap: Length::parse("1/4\"")?,
+///         fold: panel::END_FOLD,
+///         least_engagement: Length::parse("3/8\"")?,
+///     },
+///     least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+///     cricket: CricketRule::IRC,
+/// };
+/// assert!(detail.reach > detail.clear_width);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct CurbBackDetail {

@@ -16,7 +16,7 @@ use proptest::prelude::*;
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
 
-fn curb(pitch: Pitch) -> CurbBack {
+pub(super) fn curb(pitch: Pitch) -> CurbBack {
     let row = FastenerRow { spacing: len("12\""), source: Source::CommonPractice };
     CurbBack {
         roof: RoofSide { pitch, levels: Levels { underlayment: len("1/16\""), pan: len("1/32\""), seam_height: len("1 3/4\""), ..Levels::default() } },

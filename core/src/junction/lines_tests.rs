@@ -2,8 +2,8 @@
 
 use super::test_sections::{degrees, len, mm, near, row, slope};
 use super::{
-    Datum, DripHem, EaveFixing, LayoutLine, RidgeVent, Side, SidewallFlange, Solved, WallCover, covered_tests, eave_tests, high_side_tests, rake_tests,
-    ridge_tests, sidewall_tests, valley_tests,
+    Datum, DripHem, EaveFixing, LayoutLine, RidgeVent, Side, SidewallFlange, Solved, WallCover, covered_tests, curb_back_tests, eave_tests, high_side_tests,
+    rake_tests, ridge_tests, sidewall_tests, transition_tests, valley_tests,
 };
 use crate::error::Error;
 use crate::record::Calculation;
@@ -75,6 +75,8 @@ fn kinds(a: f64, b: f64, stand_off: Length) -> Vec<(&'static str, Result<Solved,
         ("sidewall on a Z", sidewall_tests::raised().compute()),
         ("sidewall on the pan", sidewall_tests::on_pan().compute()),
         ("valley", valley.compute()),
+        ("pitch transition", transition_tests::transition("3:12", "8:12").compute()),
+        ("curb's back", curb_back_tests::curb(slope(25.0)).compute()),
     ]
 }
 

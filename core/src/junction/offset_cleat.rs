@@ -3,7 +3,7 @@
 use super::Levels;
 use super::cautions::CLEAT_OFF_LEVEL;
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
-use super::parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
@@ -171,11 +171,9 @@ impl OffsetCleat {
 
         let screws = back + self.screws_below_tape_edge;
         let tape_edge = back + self.tape_width;
-        let from_line = |below: Sum| (place.front + place.front_below_top - below.length()?).length();
-        let line = |name: &'static str, below: Sum| -> Result<LayoutLine, Error> {
-            let (from_datum, from_line) = (below.length()?, from_line(below)?);
-            Ok(LayoutLine { name: name.into(), side: place.side, datum: Datum::TrimTopEdge, from_datum, from_line })
-        };
+        let top = (place.front + place.front_below_top).length()?;
+        let from_line = |below: Sum| (top - below).length();
+        let line = |name: &'static str, below: Sum| LayoutLine::below_top_edge(name, place.side, top, below.length()?);
         let lines = vec![
             line("cleat back", back)?,
             line("cleat tape, lower edge", tape_edge)?,

@@ -1,7 +1,7 @@
 //! The top edge of a trim that lies on the deck: its hem, and the screws along it.
 
 use super::draft::{FastenerRow, hem, keep_under, refuse_short};
-use super::parts::{Bites, Datum, LayoutLine, Side, Solved};
+use super::parts::{Bites, LayoutLine, Side, Solved};
 use crate::error::{Error, Faults};
 use crate::trim::{Direction, Edge};
 use crate::units::{Length, Sum};
@@ -60,7 +60,7 @@ impl TopEdge {
         let (row, screws) = ("screws along the top edge", (top - self.screws_below).length()?);
         solved.along.push(self.screws.line(row, side, Bites::Structure, screws));
         solved.lines.push(LayoutLine::from_junction("trim top edge", side, top.into())?);
-        solved.lines.push(LayoutLine { name: row.into(), side, datum: Datum::TrimTopEdge, from_datum: self.screws_below, from_line: screws });
+        solved.lines.push(LayoutLine::below_top_edge(row, side, top, self.screws_below)?);
         Ok(())
     }
 }

@@ -37,10 +37,71 @@ pub struct BeadSize {
     pub depth: Length,
 }
 
-/// How a pitch transition is built: what is chosen, whatever roofs it joins. An example stands at [`PitchTransition`].
+/// How a pitch transition is built: what is chosen, whatever roofs it joins.
 ///
 /// Distances on the lower flange run up the slope from the trim's lower edge, those on the upper flange down it from the trim's top edge. In a job file
 /// `front_below_top` is [`CLEAT_FRONT_BELOW_TOP`](crate::practice::junction::CLEAT_FRONT_BELOW_TOP) unless given.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{
+///     Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet,
+/// };
+/// use seamwright::practice;
+/// use seamwright::record::Source;
+/// use seamwright::units::Length;
+/// let inch = |text: &str| Length::parse(text);
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let detail = PitchTransitionDetail {
+///     sheet,
+///     end: TopEnd {
+///         flange: Length::inches(12),
+///         drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///         closure: TopClosure {
+///             set_back: practice::closure::SET_BACK,
+///             face: Face::LeadingEdge,
+///             lower_flange: inch("2 1/2\"")?,
+///             top_flange: inch("1 1/8\"")?,
+///             tape_width: inch("7/8\"")?,
+///             tape_beneath: inch("1/16\"")?,
+///             panel_margin: inch("1/2\"")?,
+///         },
+///         bites: Bites::Structure,
+///         screws: row.clone(),
+///         rivets: None,
+///         hollow_seams: false,
+///         cap_tape_width: inch("7/8\"")?,
+///         hold_back: Length::inches(1),
+///         clearance: inch("1/4\"")?,
+///         turn_up: practice::panel::TURN_UP,
+///         field_trim: Length::ZERO,
+///     },
+///     seam_bead: None,
+///     packing: Length::ZERO,
+///     bending: Bending::Direct,
+///     unsupported_limit: Length::inches(8),
+///     upper_flange: Length::inches(8),
+///     top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///     cleat: OffsetCleat {
+///         sheet,
+///         width: practice::junction::CLEAT_WIDTH,
+///         tongue: inch("1 1/4\"")?,
+///         rise: inch("1/4\"")?,
+///         tape_width: inch("1 1/2\"")?,
+///         tape: inch("1/16\"")?,
+///         screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///         screws: row,
+///         gap: inch("1/4\"")?,
+///         fold: practice::panel::END_FOLD,
+///         least_engagement: inch("3/8\"")?,
+///     },
+///     front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
+///     head_lap: Length::inches(1),
+/// };
+/// assert!(detail.front_below_top > detail.cleat.width);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct PitchTransitionDetail {

@@ -1,5 +1,7 @@
 //! The pitch transition as a whole: trims, panel ends, lines and what lies along them.
 
+#[cfg(feature = "serde")]
+use super::test_sections::read_without;
 use super::test_sections::{degrees, len, near, off, paths, slope};
 use super::{
     Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide,
@@ -394,6 +396,17 @@ fn a_transition_is_the_same_after_json() {
     let t = transition("3:12", "8:12");
     let text = serde_json::to_string(&t).unwrap();
     assert_eq!(serde_json::from_str::<PitchTransition>(&text).unwrap(), t);
+    let left_out = [
+        "/front_below_top",
+        "/cleat/width",
+        "/cleat/screws_below_tape_edge",
+        "/cleat/fold",
+        "/cleat/least_engagement",
+        "/end/closure/set_back",
+        "/end/turn_up",
+    ];
+    let detail = PitchTransitionDetail { seam_bead: None, ..t.detail };
+    assert_eq!(read_without(&detail, &left_out), detail);
     assert!(serde_json::from_str::<PitchTransition>(&text.replacen("\"packing\"", "\"packer\"", 1)).is_err());
 }
 

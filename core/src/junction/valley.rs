@@ -11,7 +11,7 @@ use crate::panel::PanelEnd;
 use crate::pitch::{Corner, CornerSide, Pitch, SlopeRule};
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::trim::{BendRule, Direction, Face};
+use crate::trim::{Direction, Face};
 use crate::units::{Angle, Length};
 
 /// A folded rib along the centreline, over which water that crosses from one side drops.
@@ -93,7 +93,6 @@ pub struct ValleySide {
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
-/// use seamwright::trim::{BendRule, NeutralFactor};
 /// use seamwright::units::Length;
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
@@ -122,8 +121,6 @@ pub struct ValleySide {
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
-///     bend_rule: BendRule::neutral_axis(NeutralFactor::new(0.4)?),
-///     girth_limit: Some(Length::inches(48)),
 /// };
 /// assert!(detail.open_width > detail.least_open_width);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -153,11 +150,6 @@ pub struct ValleyDetail {
     pub second: ValleySide,
     /// The least slope that the valley itself may have.
     pub minimum: SlopeRule,
-    /// The bend rule for the girth.
-    pub bend_rule: BendRule,
-    /// The widest blank that the pan may be folded from, if there is a limit.
-    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub girth_limit: Option<Length>,
 }
 
 /// An open valley.
@@ -171,7 +163,6 @@ pub struct ValleyDetail {
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
-/// use seamwright::trim::{BendRule, NeutralFactor};
 /// use seamwright::units::{Angle, Length};
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
@@ -200,8 +191,6 @@ pub struct ValleyDetail {
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
-///     bend_rule: BendRule::neutral_axis(NeutralFactor::new(0.4)?),
-///     girth_limit: Some(Length::inches(48)),
 /// };
 /// let p = Pitch::parse("6:12")?;
 /// let solved = Valley { corner: Corner { first: p, second: p, plan: Angle::SQUARE }, detail }.compute()?;
@@ -298,9 +287,6 @@ impl Valley {
             faults.keep(rib.height.positive("detail.rib.height"));
             faults.keep(rib.half_width.positive("detail.rib.half_width"));
         }
-        if let Some(limit) = self.detail.girth_limit {
-            faults.keep(limit.positive("detail.girth_limit"));
-        }
         faults.check()
     }
 
@@ -379,15 +365,6 @@ impl Calculation for Valley {
         faults.check()?;
 
         let pan = self.pan((s1, a1), (s2, a2), centre, half_open)?;
-        let girth = pan.profile.girth(&self.detail.bend_rule).map_err(|e| e.under("valley pan"))?;
-        r.step(|| Step::new("girth of the pan").formula("sum of the flat parts and the bends").gives(girth));
-        if let Some(limit) = self.detail.girth_limit
-            && girth > limit
-        {
-            let error =
-                Error::new(ErrorKind::Impossible, format!("the pan is too wide for its sheet by {}", (girth - limit).length()?)).at("detail.girth_limit");
-            return Err(error.value_of(limit).accepts(format!("{girth} or more")).cured_by("shorter legs, or a wider sheet"));
-        }
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
         for (prefix, side, asked) in [("detail.first", first, &self.detail.first), ("detail.second", second, &self.detail.second)] {
             if let Some(side) = side {

@@ -2,7 +2,6 @@
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, paths, row};
 use super::{SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
-use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
@@ -51,8 +50,6 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         first: side(cleat()),
         second: side(cleat()),
         minimum: SlopeRule::IBC_STANDING_SEAM,
-        bend_rule: BendRule::neutral_axis(NeutralFactor::MIDDLE),
-        girth_limit: None,
     };
     Valley { corner: Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE }, detail }
 }
@@ -125,7 +122,7 @@ fn a_receiver_fold_is_three_layers() {
     let said: Vec<(u16, &str)> = solved.cautions.iter().map(|c| (c.code().number, c.subject())).collect();
     assert_eq!(said, [(6060, "detail.first.hook"), (6061, "detail.second.hook")]);
     // The flat pan takes twice the fold's depth more than one with a cleat, less what its two folds save.
-    let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&v.detail.bend_rule).unwrap().mm();
+    let girth = |v: &Valley| v.compute().unwrap().trims[0].profile.girth(&BendRule::neutral_axis(NeutralFactor::MIDDLE)).unwrap().mm();
     let more = girth(&v) - girth(&valley("6:12", "6:12"));
     let (t, k) = (0.024 * 25.4, NeutralFactor::MIDDLE.value());
     let allowance = |r: f64| std::f64::consts::PI * (r + k * t) - 2.0 * (r + t);
@@ -175,21 +172,13 @@ fn widths_are_refused_by_how_much() {
 }
 
 #[test]
-fn slope_and_girth_have_limits() {
+fn the_slope_has_its_limit() {
     let mut v = valley("6:12", "6:12");
     // A square valley of 6:12 rises 6 in 12 sqrt 2: 4.243 in 12.
     v.detail.minimum = SlopeRule::given("valleys", Pitch::parse("4.2:12").unwrap(), Source::user());
     assert!(v.compute().is_ok());
     v.detail.minimum = SlopeRule::given("valleys", Pitch::parse("4.3:12").unwrap(), Source::user());
     assert_eq!(v.compute().unwrap_err().path(), "detail.minimum");
-    let mut v = valley("6:12", "6:12");
-    let girth = v.compute().unwrap().trims[0].profile.girth(&v.detail.bend_rule).unwrap();
-    v.detail.girth_limit = Some(girth);
-    assert!(v.compute().is_ok());
-    v.detail.girth_limit = Some((girth - len("1\"")).length().unwrap());
-    let e = v.compute().unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.girth_limit"));
-    assert!(e.message().ends_with("by 25.4 mm"), "{e}");
 }
 
 #[test]
@@ -218,7 +207,7 @@ fn a_pan_folded_from_its_flat_lies_on_its_corners() {
         let at = Point { x: start.x, y: start.z };
         let placement = Placement { leg: Part::Body(0), face: Face::Lower, at, heading };
         // The pen folds leg by leg and bend by bend; it knows nothing of the supports.
-        let outline = pan.profile.unfold(&v.detail.bend_rule).unwrap().outline_at(&placement).unwrap();
+        let outline = pan.profile.unfold(&BendRule::neutral_axis(NeutralFactor::MIDDLE)).unwrap().outline_at(&placement).unwrap();
         let to = outline.face(Face::Lower).last().unwrap().to;
         let end = pan.corners[pan.corners.len() - 1];
         assert!((to.x.mm() - end.x.mm()).abs() < 1e-6 && (to.y.mm() - end.z.mm()).abs() < 1e-6, "{to:?} {end:?}");

@@ -19,6 +19,8 @@ mod lay;
 mod measure;
 
 #[cfg(test)]
+mod demo_tests;
+#[cfg(test)]
 mod law_tests;
 #[cfg(test)]
 mod layout_tests;

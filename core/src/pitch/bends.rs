@@ -19,7 +19,7 @@ pub enum Turn {
 
 /// A bend that a junction asks for.
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct JunctionBend {
     /// How far the sheet is bent, from flat.
     pub bend: BendAngle,

@@ -34,7 +34,7 @@ pub struct Corner {
 
 /// What one side of a hip or valley sees of it.
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct CornerSide {
     /// In plan, from this side's eave to the line (D). The two sides' plan angles add to the corner's.
     pub plan: Angle,
@@ -99,7 +99,7 @@ impl CornerSide {
 
 /// The geometry of a hip or valley.
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct CornerGeometry {
     /// Side 1.
     pub first: CornerSide,

@@ -33,7 +33,7 @@ pub struct Framing {
 
 /// One row of the framing square.
 #[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct FramingRow {
     /// Length down the slope for each foot of common run.
     pub common_per_foot: Length,

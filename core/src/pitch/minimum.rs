@@ -113,7 +113,7 @@ impl SlopeRule {
 
 /// The answer to a slope check, with the rule that gave it.
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct SlopeCheck {
     rule: SlopeRule,
     pitch: Pitch,

@@ -3,6 +3,7 @@
 //! These are habits of the trade without a published source. A caller can change each, and results show them as
 //! [`Source::CommonPractice`](crate::record::Source::CommonPractice).
 
+pub mod assembly;
 pub mod closure;
 pub mod junction;
 pub mod layout;

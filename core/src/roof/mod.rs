@@ -17,6 +17,8 @@
 pub mod cautions;
 mod drainage;
 mod frame;
+#[cfg(feature = "serde")]
+mod json;
 mod kind;
 mod line;
 mod matching;

@@ -14,9 +14,9 @@ impl FlatPattern {
     /// Whether the profile can be bent is not checked here: computing does that.
     ///
     /// # Errors
-    /// [`ErrorKind::TooLarge`] for more than 1 MiB, [`ErrorKind::Parse`] for text that is not UTF-8,
-    /// [`ErrorKind::Format`] for text that is not JSON, which is pointed at, or a value that does not belong where it stands, [`ErrorKind::Missing`] for a field that is not
-    /// there, [`ErrorKind::Unknown`] for a name that is not known, [`ErrorKind::Conflict`] for a field given twice; each at its path.
+    /// By its [kind](crate::error::ErrorKind): `TooLarge` for more than 1 MiB, `Parse` for text that is not UTF-8, `Format` for text that is
+    /// not JSON, which is pointed at, or a value that does not belong where it stands, `Missing` for a field that is not there, `Unknown` for a
+    /// name that is not known, `Conflict` for a field given twice; each at its path.
     ///
     /// ```
     /// use seamwright::error::ErrorKind;

@@ -5,6 +5,12 @@ use crate::error::{Error, ErrorKind};
 use core::fmt;
 
 /// A scale of temperature.
+///
+/// ```
+/// use seamwright::units::TemperatureScale;
+/// let symbols: Vec<&str> = TemperatureScale::ALL.iter().map(|s| s.symbol()).collect();
+/// assert_eq!(symbols, ["degC", "degF", "K"]);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum TemperatureScale {
     /// `degC`
@@ -13,6 +19,21 @@ pub enum TemperatureScale {
     Fahrenheit,
     /// `K`
     Kelvin,
+}
+
+impl TemperatureScale {
+    /// Every scale; the first is the one held.
+    pub const ALL: &'static [TemperatureScale] = &[TemperatureScale::Celsius, TemperatureScale::Fahrenheit, TemperatureScale::Kelvin];
+
+    /// The scale's symbol as text.
+    #[must_use]
+    pub const fn symbol(self) -> &'static str {
+        match self {
+            TemperatureScale::Celsius => "degC",
+            TemperatureScale::Fahrenheit => "degF",
+            TemperatureScale::Kelvin => "K",
+        }
+    }
 }
 
 /// A temperature, held in degrees Celsius.
@@ -69,19 +90,23 @@ impl Temperature {
     /// [`ErrorKind::Parse`] or [`ErrorKind::Unit`], and those of [`Temperature::new`].
     pub fn parse(text: &str) -> Result<Self, Error> {
         let (value, unit) = parse_number_and_unit(text, "degC, degF, K")?;
-        let scale = match unit {
-            "degC" | "\u{b0}C" => TemperatureScale::Celsius,
-            "degF" | "\u{b0}F" => TemperatureScale::Fahrenheit,
-            "K" => TemperatureScale::Kelvin,
-            _ => return Err(Error::new(ErrorKind::Unit, "not a scale of temperature").value_of(text).accepts("degC, degF, K")),
+        let symbol = match unit {
+            "\u{b0}C" => "degC",
+            "\u{b0}F" => "degF",
+            other => other,
         };
+        let scale = TemperatureScale::ALL
+            .iter()
+            .copied()
+            .find(|s| s.symbol() == symbol)
+            .ok_or_else(|| Error::new(ErrorKind::Unit, "not a scale of temperature").value_of(text).accepts("degC, degF, K"))?;
         Self::new(value, scale).map_err(|e| e.value_of(text))
     }
 }
 
 impl fmt::Display for Temperature {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(&format!("{} degC", self.0))
+        f.pad(&format!("{} {}", self.0, TemperatureScale::Celsius.symbol()))
     }
 }
 

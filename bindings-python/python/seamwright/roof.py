@@ -1,0 +1,31 @@
+"""The roof's planes and the lines where they meet."""
+
+from ._seamwright.roof import (
+    Bounds,
+    Drain,
+    Edge,
+    Line,
+    Outline,
+    Plane,
+    Point,
+    Roof,
+    RoofInput,
+    Side,
+    Vertex,
+    Wall,
+)
+
+__all__ = [
+    "Bounds",
+    "Drain",
+    "Edge",
+    "Line",
+    "Outline",
+    "Plane",
+    "Point",
+    "Roof",
+    "RoofInput",
+    "Side",
+    "Vertex",
+    "Wall",
+]

@@ -1,0 +1,51 @@
+//! Which trim laps over which where lines meet.
+//!
+//! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
+//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over side over front. Common practice, no published source.
+
+use crate::roof::LineKind;
+
+/// Each kind, and those that its trim laps over.
+const OVER: &[(LineKind, &[LineKind])] = &[
+    (LineKind::Ridge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake]),
+    // The top of a mono-slope is a one-sided ridge.
+    (LineKind::HighEdge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake]),
+    (LineKind::Hip, &[LineKind::Valley, LineKind::Eave]),
+    (LineKind::Valley, &[LineKind::Eave]),
+    (LineKind::Rake, &[LineKind::Eave]),
+    // A lower roof's transition trim runs over the eave trim that goes on beside it.
+    (LineKind::SteepToShallow, &[LineKind::Eave]),
+    (LineKind::ShallowToSteep, &[LineKind::Eave]),
+    (LineKind::Headwall, BELOW_A_HEADWALL),
+    (LineKind::Sidewall, BELOW_WALLS),
+    (LineKind::CurbBack, &[LineKind::CurbSide]),
+    (LineKind::CurbSide, &[LineKind::CurbFront]),
+];
+
+const BELOW_A_HEADWALL: &[LineKind] = &[
+    LineKind::Sidewall,
+    LineKind::Ridge,
+    LineKind::HighEdge,
+    LineKind::Hip,
+    LineKind::Valley,
+    LineKind::SteepToShallow,
+    LineKind::ShallowToSteep,
+    LineKind::Rake,
+    LineKind::Eave,
+];
+
+const BELOW_WALLS: &[LineKind] =
+    &[LineKind::Ridge, LineKind::HighEdge, LineKind::Hip, LineKind::Valley, LineKind::SteepToShallow, LineKind::ShallowToSteep, LineKind::Rake, LineKind::Eave];
+
+/// Whether a trim of the first kind laps over one of the second.
+///
+/// ```
+/// use seamwright::assembly::laps_over;
+/// use seamwright::roof::LineKind;
+/// assert!(laps_over(LineKind::Ridge, LineKind::Hip) && laps_over(LineKind::Rake, LineKind::Eave));
+/// assert!(!laps_over(LineKind::Eave, LineKind::Hip));
+/// ```
+#[must_use]
+pub fn laps_over(over: LineKind, under: LineKind) -> bool {
+    OVER.iter().any(|(kind, below)| *kind == over && below.contains(&under))
+}

@@ -1,0 +1,53 @@
+//! Junction lines met with the laid panels: everything that lies along a real line of the roof.
+//!
+//! A junction is solved in its section, and a plane is laid in panels; here the two meet. [`PlanePanels`] indexes a laid plane by its edges;
+//! [`JunctionLine`] takes a line, its section and the panels on its sides, and gives the real bays, closures, tape, beads, rows of fasteners, cleats,
+//! trims and the lines to strike. [`Corners`] says which trim laps over which, and what each runs on. [`ClipPlan`], [`PinPlan`] and [`MovementPlan`] take a
+//! whole plane: clips along its seams, what pins its panels, and whether their moving ends have room.
+//!
+//! Stations run along a line from its start; its left flank is its own side. Left and right of a bay are as seen looking up the slope.
+
+mod bay;
+pub mod cautions;
+mod clips;
+mod closures;
+mod corner_rules;
+mod corners;
+mod end_movement;
+mod fastener_rows;
+mod junction_line;
+mod line_bays;
+mod line_parts;
+mod pins;
+mod plane_panels;
+mod seam_runs;
+mod struck_lines;
+mod tapes;
+mod totals;
+mod trim_runs;
+
+#[cfg(test)]
+mod along_tests;
+#[cfg(test)]
+mod bay_tests;
+#[cfg(test)]
+mod plane_tests;
+#[cfg(test)]
+mod test_lines;
+
+pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
+pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
+pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
+pub use corner_rules::laps_over;
+pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, PairRule, RoofCorners};
+pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};
+pub use fastener_rows::{FastenerRun, FastenerStations};
+pub use junction_line::{JunctionLine, JunctionSide, LineChoices};
+pub use line_bays::LineBays;
+pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
+pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
+pub use plane_panels::PlanePanels;
+pub use struck_lines::{SideMeeting, StrikeChoice, StrikeLines, StruckLine, TapeReading};
+pub use tapes::{BeadAlong, DevelopedTape, SeamSurface, TapeChoice, TapeOverPanels};
+pub use totals::{BeadTotal, SealantTotals, TapeTotal, sealant_totals};
+pub use trim_runs::{LineEnds, NamedTrim, TrimAlong, TrimChoice, TrimLength};

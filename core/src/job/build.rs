@@ -1,0 +1,361 @@
+//! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
+
+use super::cautions;
+use super::choices::Chosen;
+use super::input::Job;
+use super::lay::{Lay, PlaneLay};
+use super::order::{Bought, total_mass};
+use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary, of_job};
+use super::plane_work::{PlaneClips, PlaneHeat};
+use super::progress::{Progress, Stage, Teller};
+use super::sections::{Sections, along_the_seams, order};
+use super::trims::{self, TrimItem, Wanted};
+use super::wire::Wiring;
+use crate::assembly::{LineAssembly, PlanePanels};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::junction::{Side, Solved};
+use crate::layout::EdgeUse;
+use crate::panel::PanelEnd;
+use crate::record::{Calculation, Caution, Off, Recorder, Source, Worksheet};
+use crate::roof::{Line, LineKind, Roof};
+use crate::units::{Angle, Length, Mass};
+use core::ops::ControlFlow;
+
+impl Calculation for Job {
+    type Out = Packet;
+
+    fn title(&self) -> String {
+        self.name.clone()
+    }
+
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Packet, Error> {
+        self.build(r, &mut Teller(&mut |_| ControlFlow::Continue(())))
+    }
+}
+
+impl Job {
+    /// The packet, with the caller told how far the work is.
+    ///
+    /// # Errors
+    /// Every refusal of the parts, with the path to what is refused; [`ErrorKind::Cancelled`] where `progress` stops the work.
+    ///
+    /// ```
+    /// use core::ops::ControlFlow;
+    /// use seamwright::error::ErrorKind;
+    /// use seamwright::job::{Job, Stage};
+    /// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+    /// let stop = job.packet(&mut |p| if p.stage == Stage::Panels { ControlFlow::Break(()) } else { ControlFlow::Continue(()) });
+    /// assert_eq!(stop.unwrap_err().kind(), ErrorKind::Cancelled);
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    pub fn packet(&self, progress: &mut dyn FnMut(Progress) -> ControlFlow<()>) -> Result<Packet, Error> {
+        self.build(&mut Off, &mut Teller(progress))
+    }
+
+    /// The packet with its working, with the caller told how far the work is.
+    ///
+    /// # Errors
+    /// As [`Job::packet`].
+    pub fn packet_explained(&self, progress: &mut dyn FnMut(Progress) -> ControlFlow<()>) -> Result<(Packet, Worksheet), Error> {
+        let mut worksheet = Worksheet::new(self.title());
+        let packet = self.build(&mut worksheet, &mut Teller(progress))?;
+        Ok((packet, worksheet))
+    }
+
+    fn build<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>) -> Result<Packet, Error> {
+        self.check()?;
+        let roof = r.part(|| self.roof.title(), |r| self.roof.run(r)).map_err(|e| e.under("roof"))?;
+        self.junctions.check(&roof)?;
+        teller.tell(Stage::Roof, 1, 1)?;
+
+        let sections = Sections { job: self, roof: &roof };
+        let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
+        let mut scheduled = Scheduled::new(self);
+        let mut solved = self.across(r, teller, &roof, &sections, &chosen, &mut scheduled)?;
+        let planes = self.panels(r, teller, &roof, &solved)?;
+        self.beside(r, &roof, &sections, &chosen, &planes, &mut solved, &mut scheduled)?;
+        scheduled.finish(self)?;
+
+        let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
+        let mut wiring = Wiring::new(self, &roof, &planes, &panels)?;
+        let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
+        let junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
+        let (clips, heat) = self.planes(r, teller, &mut wiring, &junctions)?;
+        let trims = self.trims(r, teller, &junctions)?;
+        let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips }.lines()?;
+        teller.tell(Stage::Order, 1, 1)?;
+
+        let mut all: Vec<Caution> = roof.cautions().iter().map(|c| c.clone().under("roof")).collect();
+        all.extend(self.metals.panel.cautions().into_iter().map(|c| c.under("metals.panel")));
+        for (i, sheet) in self.metals.trims.iter().enumerate() {
+            all.extend(sheet.cautions().into_iter().map(|c| c.under(&format!("metals.trims[{i}]"))));
+        }
+        for line in roof.lines().iter().filter(|l| l.kind == LineKind::Unknown) {
+            all.push(Caution::new(cautions::LINE_UNKNOWN, format!("lines.{}", line.name), Source::geometry()));
+        }
+        for plane in &planes {
+            all.extend(plane.laid.cautions.iter().map(|c| c.clone().under(&format!("planes.{}", plane.name))));
+        }
+        for junction in &junctions {
+            let path = format!("lines.{}", junction.name);
+            all.extend(junction.section.cautions.iter().chain(&junction.along.cautions).map(|c| c.clone().under(&path)));
+        }
+        all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
+        for trim in &trims {
+            let path = format!("trims.{}", trim.mark);
+            all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
+        }
+        for clip in &clips {
+            all.extend(clip.schedule.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.clips", clip.plane))));
+        }
+        for of in &heat {
+            let path = format!("planes.{}", of.plane);
+            all.extend(of.pins.cautions.iter().map(|c| c.clone().under(&path)));
+            all.extend(of.movement.iter().flat_map(|m| &m.cautions).map(|c| c.clone().under(&path)));
+        }
+        if self.temperatures.is_none() {
+            all.push(Caution::new(cautions::MOVEMENT_UNCHECKED, "temperatures", Source::user()));
+        }
+        let summary = summary(&roof, &planes, &junctions, &trims, &clips, &all)?;
+        let (job, paperwork, metals) = of_job(self);
+        Ok(Packet {
+            format: PACKET_FORMAT.into(),
+            version: PACKET_VERSION,
+            library: env!("CARGO_PKG_VERSION").into(),
+            job,
+            paperwork,
+            metals,
+            summary,
+            roof,
+            planes,
+            junctions,
+            corners,
+            trims,
+            clips,
+            heat,
+            order,
+            cautions: all,
+            site: SITE_CAUTIONS.iter().map(|s| (*s).into()).collect(),
+        })
+    }
+
+    /// The sections of all lines that end panels; a refusal gathers those of every line.
+    fn across<R: Recorder>(
+        &self,
+        r: &mut R,
+        teller: &mut Teller<'_>,
+        roof: &Roof,
+        sections: &Sections<'_>,
+        chosen: &[Option<Chosen<'_>>],
+        scheduled: &mut Scheduled,
+    ) -> Result<Vec<Option<Solved>>, Error> {
+        let mut out = Vec::with_capacity(chosen.len());
+        let mut faults = Faults::default();
+        for (i, (line, chosen)) in roof.lines().iter().zip(chosen).enumerate() {
+            let solved = match chosen {
+                Some(chosen) if !along_the_seams(line.kind) => {
+                    let solved = r.part(|| format!("section of {}", line.name), |r| sections.across(r, line, chosen));
+                    faults.keep(solved.map_err(|e| name(e, line))).map(|s| scheduled.apply(self, line, s))
+                }
+                _ => None,
+            };
+            out.push(solved);
+            teller.tell(Stage::Sections, i + 1, roof.lines().len())?;
+        }
+        faults.check()?;
+        Ok(out)
+    }
+
+    /// The sections of the lines along the seams, once the panels are laid.
+    #[allow(clippy::too_many_arguments, reason = "what the first half of the work gave")]
+    fn beside<R: Recorder>(
+        &self,
+        r: &mut R,
+        roof: &Roof,
+        sections: &Sections<'_>,
+        chosen: &[Option<Chosen<'_>>],
+        planes: &[PlaneLay],
+        solved: &mut [Option<Solved>],
+        scheduled: &mut Scheduled,
+    ) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        for ((line, chosen), slot) in roof.lines().iter().zip(chosen).zip(solved) {
+            if let (Some(chosen), true, Some(lay)) = (chosen, along_the_seams(line.kind), planes.get(line.side.plane)) {
+                let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, lay));
+                *slot = faults.keep(found.map_err(|e| name(e, line))).map(|s| scheduled.apply(self, line, s));
+            }
+        }
+        faults.check()
+    }
+
+    fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
+        let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet: self.metals.panel.surface_mass()? };
+        let end = |line: &Line, number: usize, plane: usize| -> EdgeUse {
+            if along_the_seams(line.kind) {
+                return EdgeUse::Side;
+            }
+            let side = if order(line).first == plane { Side::First } else { Side::Second };
+            let set = solved.get(number).and_then(Option::as_ref).and_then(|s| s.end(side)).cloned();
+            // Where the line has no name the panels end at it, and a caution says so.
+            EdgeUse::End(set.unwrap_or_else(|| PanelEnd::hold_back(Length::ZERO)))
+        };
+        let mut out = Vec::with_capacity(roof.planes().len());
+        let mut faults = Faults::default();
+        for plane in 0..roof.planes().len() {
+            out.extend(faults.keep(lay.plane(r, plane, &|line, number, side| end(line, number, side.plane))));
+            teller.tell(Stage::Panels, plane + 1, roof.planes().len())?;
+        }
+        faults.check()?;
+        Ok(out)
+    }
+
+    #[allow(clippy::too_many_arguments, reason = "what the first half of the work gave")]
+    fn lines<R: Recorder>(
+        &self,
+        r: &mut R,
+        teller: &mut Teller<'_>,
+        roof: &Roof,
+        sections: &Sections<'_>,
+        chosen: &[Option<Chosen<'_>>],
+        solved: Vec<Option<Solved>>,
+        wiring: &Wiring<'_>,
+        ends: &[crate::assembly::LineEnds],
+    ) -> Result<Vec<JunctionItem>, Error> {
+        let mut out = Vec::new();
+        let mut faults = Faults::default();
+        for (i, ((line, chosen), solved)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
+            if let (Some(chosen), Some(solved)) = (chosen, solved) {
+                let along: Result<LineAssembly, Error> =
+                    r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, ends.get(i).copied()));
+                if let Some(along) = faults.keep(along.map_err(|e| name(e.under(&chosen.path), line))) {
+                    let (first, second) = section_sides(line, sections)?;
+                    let detail = chosen.path.clone();
+                    out.push(JunctionItem { line: i, name: line.name.clone(), kind: line.kind, detail, first, second, section: solved, along });
+                }
+            }
+            teller.tell(Stage::Lines, i + 1, roof.lines().len())?;
+        }
+        faults.check()?;
+        Ok(out)
+    }
+
+    fn planes<R: Recorder>(
+        &self,
+        r: &mut R,
+        teller: &mut Teller<'_>,
+        wiring: &mut Wiring<'_>,
+        junctions: &[JunctionItem],
+    ) -> Result<(Vec<PlaneClips>, Vec<PlaneHeat>), Error> {
+        wiring.pinned_lines = junctions.iter().filter(|j| along_the_seams(j.kind) && j.pins()).map(|j| j.line).collect();
+        let of = wiring.planes.len();
+        let (mut clips, mut heat) = (Vec::with_capacity(of), Vec::with_capacity(of));
+        for plane in 0..of {
+            clips.push(wiring.clips(r, plane)?);
+            heat.push(wiring.heat(r, plane)?);
+            teller.tell(Stage::Clips, plane + 1, of)?;
+        }
+        Ok((clips, heat))
+    }
+
+    fn trims<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, junctions: &[JunctionItem]) -> Result<Vec<TrimItem>, Error> {
+        let mut wanted = Vec::new();
+        for junction in junctions {
+            for run in &junction.along.trims {
+                let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
+                wanted.push(Wanted { line: junction.line, name: &junction.name, path: &junction.detail, trim, run: run.length.run });
+            }
+        }
+        let items = trims::items(self, &wanted, r)?;
+        teller.tell(Stage::Trims, items.len(), items.len())?;
+        Ok(items)
+    }
+}
+
+/// Says of which line an error speaks: its path goes to the detail, which many lines may share.
+fn name(e: Error, line: &Line) -> Error {
+    e.about(&line.name)
+}
+
+/// The engineer's schedule as it is used up.
+struct Scheduled {
+    served: Vec<bool>,
+    known: Vec<(String, String)>,
+}
+
+impl Scheduled {
+    fn new(job: &Job) -> Scheduled {
+        Scheduled { served: vec![false; job.engineer.as_ref().map_or(0, |s| s.rows.len())], known: Vec::new() }
+    }
+
+    fn apply(&mut self, job: &Job, line: &Line, mut solved: Solved) -> Solved {
+        if let Some(schedule) = &job.engineer {
+            for entry in &solved.along {
+                if matches!(entry.what, crate::junction::Along::Fasteners { .. }) {
+                    for wanted in [line.kind.name(), line.name.as_str()] {
+                        self.known.push((wanted.to_owned(), entry.name.to_string()));
+                    }
+                }
+            }
+            schedule.apply(&line.name, line.kind, &mut solved.along, &mut self.served);
+        }
+        solved
+    }
+
+    fn finish(&self, job: &Job) -> Result<(), Error> {
+        job.engineer.as_ref().map_or(Ok(()), |s| s.all_served(&self.served, &self.known))
+    }
+}
+
+/// The sides of a section as a drawing needs them. A plane falls away from its line at its backing angle: on the first side that is upward in the walk.
+fn section_sides(line: &Line, sections: &Sections<'_>) -> Result<(SectionSide, Option<SectionSide>), Error> {
+    let order = order(line);
+    let backing = |plane: usize| line.sides().find(|s| s.plane == plane).map_or(0.0, |s| s.backing.degrees());
+    let first = SectionSide { plane: order.first, rise: Angle::degrees_from(backing(order.first))?, levels: sections.levels() };
+    let second = match order.second {
+        Some(plane) => Some(SectionSide { plane, rise: Angle::degrees_from(-backing(plane))?, levels: sections.levels() }),
+        None => None,
+    };
+    Ok((first, second))
+}
+
+fn summary(
+    roof: &Roof,
+    planes: &[PlaneLay],
+    junctions: &[JunctionItem],
+    trims: &[TrimItem],
+    clips: &[PlaneClips],
+    cautions: &[Caution],
+) -> Result<Summary, Error> {
+    let groups = || planes.iter().flat_map(|p| &p.laid.groups);
+    let rows = || junctions.iter().flat_map(|j| &j.along.rows);
+    let mut sources = SourceCount::default();
+    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| &row.source)).chain(clips.iter().map(|c| c.rule.source())) {
+        sources.add(source);
+    }
+    for trim in trims {
+        sources.add(trim.flat.rule().source());
+    }
+    let lengths: std::collections::BTreeSet<Length> = groups().map(|g| g.order).collect();
+    let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.schedule.engineered).count();
+    let all_rows = rows().count() + clips.len();
+    Ok(Summary {
+        planes: planes.len(),
+        area: roof.area(),
+        lines: roof.lines().len(),
+        panels: planes.iter().map(|p| p.laid.panels.len()).sum(),
+        pieces: groups().map(|g| g.count).sum(),
+        lengths: lengths.len(),
+        shortest: lengths.first().copied().unwrap_or_default(),
+        longest: lengths.last().copied().unwrap_or_default(),
+        panel_length: Length::total(groups().map(|g| &g.total))?,
+        coil: Length::total(planes.iter().map(|p| &p.laid.coil.length))?,
+        coil_mass: planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?,
+        trims: trims.len(),
+        sticks: trims.iter().map(|t| u64::from(t.cutting.stick_count())).sum(),
+        closures: junctions.iter().flat_map(|j| &j.along.closures).map(|c| u64::try_from(c.list.pieces).unwrap_or(u64::MAX)).sum(),
+        cautions: cautions.len(),
+        engineered_rows: engineered,
+        not_engineered_rows: all_rows - engineered,
+        sources,
+    })
+}

@@ -1,0 +1,17 @@
+//! What a job's packet says beside its numbers.
+
+use crate::record::CautionCode;
+
+/// A line that the roof could not name.
+pub const LINE_UNKNOWN: CautionCode = CautionCode {
+    number: 8001,
+    name: "line-unknown",
+    text: "the line's kind is unknown: panels end at it with no hold-back and no trim is made for it; work it out by hand",
+};
+
+/// Heat movement without temperatures.
+pub const MOVEMENT_UNCHECKED: CautionCode =
+    CautionCode { number: 8002, name: "movement-unchecked", text: "the job gives no temperatures: no fold, gap or clip is checked for heat movement" };
+
+/// Every caution of this room.
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED];

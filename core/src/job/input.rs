@@ -1,0 +1,236 @@
+//! The job as its caller gives it.
+
+use super::choices::JunctionChoices;
+use super::schedule::Schedule;
+use super::supplies::Supplies;
+use crate::error::{Error, ErrorKind, Faults};
+use crate::layout::{LengthLimit, NarrowLimit, OrderRounding, Start};
+use crate::metal::Sheet;
+use crate::panel::Panel;
+use crate::roof::RoofInput;
+use crate::trim::BendRule;
+use crate::units::{Length, LengthFormat, Temperature};
+
+/// The name of the job format.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+pub enum JobFormat {
+    /// A job of this library.
+    #[cfg_attr(feature = "serde", serde(rename = "seamwright-job"))]
+    SeamwrightJob,
+}
+
+/// The version of the job format that this library reads.
+pub const JOB_VERSION: u32 = 1;
+
+/// The sheets of a job.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Metals {
+    /// The panels' sheet.
+    pub panel: Sheet,
+    /// The sheets that trims and cleats are folded from, each of another thickness: a trim's thickness picks its sheet.
+    pub trims: Vec<Sheet>,
+}
+
+/// What lies between the deck and a trim on the seam tops, beside the panel itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct DeckLevels {
+    /// Underlayment on the deck.
+    pub underlayment: Length,
+    /// From the underlayment to the underside of the pan, where clips stand the pan off.
+    pub stand_off: Length,
+    /// Metal of a closure's top flange, where it runs over the seam tops.
+    pub closure_metal: Length,
+    /// Compressed sealant tape under a trim.
+    pub tape: Length,
+}
+
+/// The temperatures of the metal.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Temperatures {
+    /// When the panels are laid.
+    pub laid: Temperature,
+    /// On the coldest night.
+    pub coldest: Temperature,
+    /// On the hottest afternoon.
+    pub hottest: Temperature,
+}
+
+/// Where the seams of one plane lie.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct PlaneStart {
+    /// The plane, by name.
+    pub plane: String,
+    /// Where its seams lie.
+    pub start: Start,
+}
+
+/// How panels are laid.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct LayoutChoices {
+    /// Where the seams of every plane lie that has no choice of its own.
+    pub start: Start,
+    /// Planes with a start of their own.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub planes: Vec<PlaneStart>,
+    /// The shop's rounding of order lengths.
+    pub rounding: OrderRounding,
+    /// The least width of a panel; none for no limit.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub narrow: Option<NarrowLimit>,
+    /// The greatest length of a panel; none for no limit.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub limit: Option<LengthLimit>,
+}
+
+impl LayoutChoices {
+    pub(super) fn start_on(&self, plane: &str) -> Start {
+        self.planes.iter().find(|p| p.plane == plane).map_or(self.start, |p| p.start)
+    }
+}
+
+/// The sheet of paper for the crew.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+pub enum Paper {
+    /// 8 1/2 in by 11 in.
+    #[default]
+    Letter,
+    /// 210 mm by 297 mm (ISO 216).
+    A4,
+}
+
+/// How lengths are written, and on what.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Paperwork {
+    /// The notation of lengths for crew and shop.
+    pub lengths: LengthFormat,
+    /// The crew's sheets.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub paper: Paper,
+}
+
+/// A job: a measured roof, a panel, metals, a choice for each kind of junction, supplies, and the engineer's schedule where there is one.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let packet = job.compute()?;
+/// assert!(packet.summary.panels >= 150);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Job {
+    /// The name of the format.
+    pub format: JobFormat,
+    /// Its version: [`JOB_VERSION`].
+    pub version: u32,
+    /// What the job is called.
+    pub name: String,
+    /// The roof.
+    pub roof: RoofInput,
+    /// The panel.
+    pub panel: Panel,
+    /// The sheets.
+    pub metals: Metals,
+    /// What lies on the deck.
+    pub levels: DeckLevels,
+    /// How trims are unfolded.
+    pub bend_rule: BendRule,
+    /// The metal's temperatures; without them movement is not checked, and the packet says so.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub temperatures: Option<Temperatures>,
+    /// How panels are laid.
+    pub layout: LayoutChoices,
+    /// How each line is built.
+    pub junctions: JunctionChoices,
+    /// What is bought and in which sizes.
+    pub supplies: Supplies,
+    /// The engineer's schedule; without it no spacing is engineered, and the packet says so on every line concerned.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub engineer: Option<Schedule>,
+    /// How lengths are written, and on what.
+    pub paperwork: Paperwork,
+}
+
+#[cfg(feature = "serde")]
+impl Job {
+    /// The longest job that is read, in bytes: 64 MiB, a roof of some hundred thousand planes.
+    pub const LONGEST: usize = 64 << 20;
+
+    /// A job from JSON text in UTF-8.
+    ///
+    /// # Errors
+    /// [`ErrorKind::TooLarge`] beyond [`Job::LONGEST`], [`ErrorKind::Parse`] for text that is not UTF-8, [`ErrorKind::Format`] for what is not JSON or
+    /// nests too deeply, and for fields that are missing, unknown or of another kind the path to them.
+    ///
+    /// ```
+    /// use seamwright::job::Job;
+    /// let e = Job::from_json(br#"{"format": "seamwright-job", "version": 1, "colour": "red"}"#).unwrap_err();
+    /// assert_eq!(e.path(), "colour");
+    /// ```
+    pub fn from_json(json: &[u8]) -> Result<Job, Error> {
+        crate::record::read_json(json, Self::LONGEST)
+    }
+}
+
+impl Job {
+    /// What can be checked before the roof is known.
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        if self.version != JOB_VERSION {
+            faults.add(
+                Error::new(ErrorKind::Format, "a version that this library does not read")
+                    .at("version")
+                    .value_of(self.version)
+                    .accepts(JOB_VERSION.to_string()),
+            );
+        }
+        if self.name.trim().is_empty() {
+            faults.add(Error::new(ErrorKind::Missing, "a job needs a name").at("name"));
+        }
+        faults.keep(self.panel.check().map_err(|e| e.under("panel")));
+        for (i, sheet) in self.metals.trims.iter().enumerate() {
+            if self.metals.trims.iter().take(i).any(|other| other.thickness() == sheet.thickness()) {
+                faults.add(
+                    Error::new(ErrorKind::Conflict, "two trim sheets of one thickness: a trim could not tell which is its own")
+                        .at(format!("metals.trims[{i}]"))
+                        .value_of(sheet.thickness())
+                        .accepts("sheets of different thickness"),
+                );
+            }
+        }
+        let planes: Vec<&str> = self.roof.planes.iter().map(|p| p.name.as_str()).collect();
+        for (i, choice) in self.layout.planes.iter().enumerate() {
+            let path = format!("layout.planes[{i}].plane");
+            if !planes.contains(&choice.plane.as_str()) {
+                faults.add(Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(&choice.plane).accepts(planes.join(", ")));
+            } else if self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
+                faults.add(Error::new(ErrorKind::Conflict, "two starts for one plane").at(path).value_of(&choice.plane).accepts("each plane once"));
+            }
+        }
+        if let Some(t) = &self.temperatures
+            && !(t.coldest <= t.laid && t.laid <= t.hottest)
+        {
+            faults.add(
+                Error::new(ErrorKind::Conflict, "the metal is laid between its coldest and its hottest")
+                    .at("temperatures.laid")
+                    .value_of(t.laid)
+                    .accepts(format!("from {} to {}", t.coldest, t.hottest)),
+            );
+        }
+        faults.keep(self.supplies.check().map_err(|e| e.under("supplies")));
+        if let Some(schedule) = &self.engineer {
+            faults.keep(schedule.check().map_err(|e| e.under("engineer")));
+        }
+        faults.check()
+    }
+}

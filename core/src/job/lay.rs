@@ -1,0 +1,114 @@
+//! Panels on every plane: the lines around a plane tell the layout how the panels end at each edge.
+
+use super::input::LayoutChoices;
+use crate::error::{Error, ErrorKind};
+use crate::layout::{EdgeUse, LaidPanel, LaidPlane, Layout};
+use crate::panel::Panel;
+use crate::record::{Calculation, Recorder};
+use crate::roof::{Line, Outline, Point, Roof, Side};
+use crate::units::{Length, SurfaceMass};
+
+/// The panels of one plane, with the line behind every edge of the outline that they were laid on.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct PlaneLay {
+    /// Number of the plane in the roof.
+    pub plane: usize,
+    /// Its name.
+    pub name: String,
+    /// What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins.
+    pub layout: Layout,
+    /// For every edge of that outline, the number of its line in the roof.
+    pub lines: Vec<usize>,
+    /// The panels.
+    pub laid: LaidPlane,
+}
+
+impl PlaneLay {
+    /// The panels that lie along a line beside the slope, and whether each has its seam there.
+    pub(super) fn beside<'a>(&'a self, side: &'a Side) -> impl Iterator<Item = (&'a LaidPanel, bool)> + 'a {
+        // The plane lies on the left of its line, which so runs up the slope on the plane's right.
+        let on_right = side.end.y > side.start.y;
+        let (low, high) = (side.start.y.min(side.end.y), side.start.y.max(side.end.y));
+        let (near, far) = (side.start.x.min(side.end.x), side.start.x.max(side.end.x));
+        self.laid.panels.iter().filter_map(move |p| {
+            let (edge, seam) = if on_right { (p.right, p.right_on_seam) } else { (p.left, p.left_on_seam) };
+            let foot = p.lower.iter().map(|e| e.left.y.min(e.right.y)).min()?;
+            let head = p.upper.iter().map(|e| e.left.y.max(e.right.y)).max()?;
+            let touches = (near <= edge && edge <= far) || (p.left < far && near < p.right);
+            (touches && foot < high && low < head).then_some((p, seam && near == far))
+        })
+    }
+}
+
+/// The rings of a plane with a vertex at every end of a line, and the line of every edge.
+fn ringed(roof: &Roof, plane: usize, around: &[(usize, &Side)]) -> Result<(Outline, Vec<usize>), Error> {
+    let own = roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
+    let mut rings: Vec<Vec<Point>> = Vec::new();
+    let mut lines = Vec::new();
+    for (ring, corners) in own.outline().rings().enumerate() {
+        let mut points = Vec::with_capacity(corners.len());
+        for (edge, corner) in corners.iter().enumerate() {
+            // Along the edge from its first corner.
+            let mut on: Vec<(Length, usize, &Side)> = Vec::new();
+            for &(line, side) in around.iter().filter(|(_, s)| s.ring == ring && s.edge == edge) {
+                let (dx, dy) = ((side.start.x - corner.x).length()?, (side.start.y - corner.y).length()?);
+                on.push((Length::from_mm(crate::num::hypot(dx.mm(), dy.mm()))?, line, side));
+            }
+            on.sort_by_key(|&(at, line, _)| (at, line));
+            if on.is_empty() {
+                return Err(Error::new(ErrorKind::Internal, "an edge of a plane is no line of the roof").at(format!("planes[{plane}]")).value_of(edge));
+            }
+            for (k, (_, line, side)) in on.into_iter().enumerate() {
+                // The corner itself stays as the plane has it; the lines' own ends lie within the tolerance of it.
+                points.push(if k == 0 { *corner } else { side.start });
+                lines.push(line);
+            }
+        }
+        rings.push(points);
+    }
+    let mut rings = rings.into_iter();
+    let outer = rings.next().unwrap_or_default();
+    Ok((Outline::new(outer, rings.collect())?, lines))
+}
+
+/// What all planes share.
+pub(super) struct Lay<'a> {
+    pub(super) roof: &'a Roof,
+    pub(super) panel: Panel,
+    pub(super) choices: &'a LayoutChoices,
+    pub(super) sheet: SurfaceMass,
+}
+
+impl Lay<'_> {
+    /// The panels of one plane.
+    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize, &Side) -> EdgeUse) -> Result<PlaneLay, Error> {
+        let own = self.roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
+        let around: Vec<(usize, &Side)> =
+            self.roof.lines().iter().enumerate().flat_map(|(i, l)| l.sides().filter(|s| s.plane == plane).map(move |s| (i, s))).collect();
+        let (outline, lines) = ringed(self.roof, plane, &around)?;
+        let mut edges = Vec::with_capacity(lines.len());
+        for &line in &lines {
+            let of = self.roof.lines().get(line).and_then(|l| l.sides().find(|s| s.plane == plane).map(|s| (l, s)));
+            let (l, side) = of.ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
+            edges.push(end(l, line, side));
+        }
+        let layout = Layout {
+            outline,
+            panel: self.panel,
+            start: self.choices.start_on(own.name()),
+            edges,
+            rounding: self.choices.rounding,
+            narrow: self.choices.narrow,
+            limit: self.choices.limit,
+            sheet: Some(self.sheet),
+        };
+        let name = own.name().to_owned();
+        let mut laid = r.part(|| format!("panels on {name}"), |r| layout.run(r)).map_err(|e| e.under(&format!("planes.{name}")))?;
+        // A mark must be unlike those of every other plane of the roof: the plane's number stands before it.
+        for group in &mut laid.groups {
+            group.mark = format!("{}{}", plane + 1, group.mark);
+        }
+        Ok(PlaneLay { plane, name, layout, lines, laid })
+    }
+}

@@ -1,0 +1,38 @@
+//! The job: from what is given to what the shop and the crew work from.
+//!
+//! A [`Job`] holds a measured roof, a panel, metals, a detail for each kind of line, what is bought, and the engineer's schedule where there is one.
+//! Working it out gives a [`Packet`]: sections set the panels' ends, the ends set the panels, and the lines met with the panels give the rest.
+
+mod build;
+#[cfg(feature = "serde")]
+mod by_name;
+mod cautions;
+mod choices;
+mod input;
+mod lay;
+mod order;
+mod packet;
+mod plane_work;
+mod progress;
+mod schedule;
+mod sections;
+mod supplies;
+mod trims;
+mod wire;
+
+#[cfg(test)]
+mod by_name_tests;
+
+#[cfg(feature = "serde")]
+pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
+pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED};
+pub use choices::{Detail, JunctionChoices, LineChoice};
+pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
+pub use lay::PlaneLay;
+pub use order::{OrderGroup, OrderLine};
+pub use packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
+pub use plane_work::{PlaneClips, PlaneHeat};
+pub use progress::{Progress, Stage};
+pub use schedule::{Schedule, ScheduledRow};
+pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
+pub use trims::{TrimItem, TrimRun};

@@ -1,0 +1,246 @@
+//! The order: everything that is bought, in whole units, with what each line rests on.
+
+use super::input::Job;
+use super::lay::PlaneLay;
+use super::packet::JunctionItem;
+use super::plane_work::PlaneClips;
+use super::trims::TrimItem;
+use crate::assembly::sealant_totals;
+use crate::error::Error;
+use crate::junction::Bites;
+use crate::record::Source;
+use crate::units::{Length, LengthFormat, Mass, MassUnit};
+use std::collections::BTreeMap;
+
+/// What kind of thing a line of the order buys.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+pub enum OrderGroup {
+    /// Panels from the roll former.
+    Panels,
+    /// The coil that they take.
+    Coil,
+    /// Stock lengths of trim.
+    Trims,
+    /// Closure pieces.
+    Closures,
+    /// Tape, gun sealant and plugs.
+    Sealant,
+    /// Clips.
+    Clips,
+    /// Screws and rivets.
+    Fasteners,
+}
+
+impl OrderGroup {
+    /// The name in lists.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            OrderGroup::Panels => "panels",
+            OrderGroup::Coil => "coil",
+            OrderGroup::Trims => "trims",
+            OrderGroup::Closures => "closures",
+            OrderGroup::Sealant => "sealant",
+            OrderGroup::Clips => "clips",
+            OrderGroup::Fasteners => "fasteners",
+        }
+    }
+}
+
+/// One line of the order.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct OrderLine {
+    /// What kind of thing it is.
+    pub group: OrderGroup,
+    /// Its mark in the packet; empty where it has none.
+    pub mark: String,
+    /// What it is.
+    pub item: String,
+    /// Its sheet, size or use.
+    pub spec: String,
+    /// How many.
+    pub count: u64,
+    /// Of what: "each", "stick", "roll", "tube", "coil".
+    pub unit: &'static str,
+    /// The length of each; of a coil the whole.
+    pub length: Option<Length>,
+    /// The net length that is needed of it.
+    pub net: Option<Length>,
+    /// Its mass, where it follows.
+    pub mass: Option<Mass>,
+    /// For fasteners and clips, whether an engineer gave the spacing behind the count.
+    pub engineered: Option<bool>,
+    /// What the count rests on.
+    pub source: Option<Source>,
+}
+
+impl OrderLine {
+    fn new(group: OrderGroup, item: impl Into<String>, spec: impl Into<String>, count: u64, unit: &'static str) -> OrderLine {
+        let (mark, item, spec) = (String::new(), item.into(), spec.into());
+        OrderLine { group, mark, item, spec, count, unit, length: None, net: None, mass: None, engineered: None, source: None }
+    }
+}
+
+fn text(format: LengthFormat, length: Length) -> Result<String, Error> {
+    Ok(format.text(length)?.as_str().to_owned())
+}
+
+/// The masses of all planes together.
+pub(super) fn total_mass(all: &[Mass]) -> Result<Mass, Error> {
+    Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)
+}
+
+fn count(n: usize) -> u64 {
+    u64::try_from(n).unwrap_or(u64::MAX)
+}
+
+/// What the order is made from.
+pub(super) struct Bought<'a> {
+    pub(super) job: &'a Job,
+    pub(super) planes: &'a [PlaneLay],
+    pub(super) trims: &'a [TrimItem],
+    pub(super) junctions: &'a [JunctionItem],
+    pub(super) clips: &'a [PlaneClips],
+}
+
+impl Bought<'_> {
+    /// The order, in the order of [`OrderGroup`].
+    pub(super) fn lines(&self) -> Result<Vec<OrderLine>, Error> {
+        let mut out = Vec::new();
+        self.panels(&mut out)?;
+        self.trims(&mut out)?;
+        self.closures(&mut out)?;
+        self.sealant(&mut out)?;
+        self.clips(&mut out);
+        self.fasteners(&mut out)?;
+        Ok(out)
+    }
+
+    fn format(&self) -> LengthFormat {
+        self.job.paperwork.lengths
+    }
+
+    fn panels(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let sheet = self.job.metals.panel;
+        let panel = &self.job.panel;
+        for plane in self.planes {
+            for group in &plane.laid.groups {
+                let mut spec = format!("{}, {} {} seams, {sheet}", plane.name, text(self.format(), panel.coverage)?, panel.seam.name());
+                if group.width != panel.coverage {
+                    spec.push_str(&format!(", to be ripped to cover {}", text(self.format(), group.width)?));
+                }
+                let line = OrderLine::new(OrderGroup::Panels, "panel", spec, group.count, "each");
+                out.push(OrderLine { mark: group.mark.clone(), length: Some(group.order), net: Some(group.total), ..line });
+            }
+        }
+        // One coil width a job: every plane takes the same.
+        let length = Length::total(self.planes.iter().map(|p| &p.laid.coil.length))?;
+        if let Some(first) = self.planes.first() {
+            let mass = self.planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?;
+            let spec = format!("{} wide, {sheet}", text(self.format(), first.laid.coil.width)?);
+            let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
+            out.push(OrderLine { length: Some(length), net: Some(length), mass, ..line });
+        }
+        Ok(())
+    }
+
+    fn trims(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        for trim in self.trims {
+            for (i, (stock, buy)) in self.job.supplies.trims.stock.iter().zip(&trim.cutting.buy).enumerate() {
+                if *buy == 0 {
+                    continue;
+                }
+                let spec = format!("girth {}, {}, in {}", text(self.format(), trim.flat.girth())?, trim.sheet, stock.label);
+                let line = OrderLine::new(OrderGroup::Trims, trim.name.clone(), spec, u64::from(*buy), "stick");
+                let net = if i == 0 { Some(trim.total()?) } else { None };
+                let source = Some(trim.flat.rule().source().clone());
+                out.push(OrderLine { mark: trim.mark.clone(), length: Some(stock.length), net, source, ..line });
+            }
+        }
+        Ok(())
+    }
+
+    fn closures(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        // Like pieces of all lines together; which goes where stands on the sheets of the lines.
+        let mut pieces: BTreeMap<(String, String), (u64, Length)> = BTreeMap::new();
+        for row in self.junctions.iter().flat_map(|j| &j.along.closures) {
+            for group in &row.list.groups {
+                let piece = &group.piece;
+                let mut item = "closure".to_owned();
+                let skew = piece.flange_cut.degrees() - 90.0;
+                if skew.abs() > 1e-9 {
+                    item.push_str(if skew > 0.0 { ", left hand" } else { ", right hand" });
+                }
+                let spec = format!(
+                    "between seams {}, web {}, tabs bent {:.1} and {:.1} deg, blank {} by {}",
+                    text(self.format(), piece.length)?,
+                    text(self.format(), piece.web_height)?,
+                    piece.tab_bends.0.degrees(),
+                    piece.tab_bends.1.degrees(),
+                    text(self.format(), piece.blank.length)?,
+                    text(self.format(), piece.blank.width)?,
+                );
+                let entry = pieces.entry((item, spec)).or_insert((0, piece.blank.length));
+                entry.0 += count(group.count);
+            }
+        }
+        for ((item, spec), (n, length)) in pieces {
+            out.push(OrderLine { length: Some(length), ..OrderLine::new(OrderGroup::Closures, item, spec, n, "each") });
+        }
+        Ok(())
+    }
+
+    fn sealant(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let supply = &self.job.supplies.sealant;
+        let totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
+        for tape in &totals.tapes {
+            let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| e.under("supplies.sealant"))?;
+            let spec = format!("{} wide, rolls of {}", text(self.format(), tape.width)?, text(self.format(), supply.roll)?);
+            let line = OrderLine::new(OrderGroup::Sealant, "sealant tape", spec, u64::from(need.rolls), "roll");
+            out.push(OrderLine { length: Some(supply.roll), net: Some(tape.length), ..line });
+        }
+        for bead in &totals.beads {
+            let need = bead.order(supply.tube, supply.tube_waste_ratio).map_err(|e| e.under("supplies.sealant"))?;
+            let spec = format!("bead {} by {}", text(self.format(), bead.width)?, text(self.format(), bead.depth)?);
+            let line = OrderLine::new(OrderGroup::Sealant, "gun sealant", spec, u64::from(need.tubes), "tube");
+            out.push(OrderLine { net: Some(bead.length), ..line });
+        }
+        if totals.plugs > 0 {
+            out.push(OrderLine::new(OrderGroup::Sealant, "seam plug", "hollow of a seam under a closure", count(totals.plugs), "each"));
+        }
+        Ok(())
+    }
+
+    fn clips(&self, out: &mut Vec<OrderLine>) {
+        for engineered in [true, false] {
+            let schedules = || self.clips.iter().filter(move |c| c.schedule.engineered == engineered);
+            let Some(first) = schedules().next() else { continue };
+            let marked = |line: OrderLine| OrderLine { engineered: Some(engineered), source: Some(first.rule.source().clone()), ..line };
+            let clips = count(schedules().map(|c| c.schedule.clips).sum());
+            let screws = count(schedules().map(|c| c.schedule.screws).sum());
+            out.push(marked(OrderLine::new(OrderGroup::Clips, "clip", format!("{} seam", self.job.panel.seam.name()), clips, "each")));
+            out.push(marked(OrderLine::new(OrderGroup::Fasteners, "clip screw", "low-profile head, into the structure", screws, "each")));
+        }
+    }
+
+    fn fasteners(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let mut rows: BTreeMap<(&str, &str, bool, String), (u64, Source)> = BTreeMap::new();
+        for row in self.junctions.iter().flat_map(|j| &j.along.rows) {
+            let bites = match row.bites {
+                Bites::Structure => "into the structure",
+                Bites::Panel => "into the panel alone",
+                Bites::Slot => "through a slot",
+                Bites::Trim => "through sheets",
+            };
+            let key = (row.name.as_str(), bites, row.engineered, text(self.format(), row.spacing)?);
+            rows.entry(key).or_insert((0, row.source.clone())).0 += count(row.count);
+        }
+        for ((name, bites, engineered, spacing), (n, source)) in rows {
+            let line = OrderLine::new(OrderGroup::Fasteners, name, format!("{bites}, {spacing} on centre"), n, "each");
+            out.push(OrderLine { engineered: Some(engineered), source: Some(source), ..line });
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,213 @@
+//! What a job gives: everything that the shop, the crew and the office work from.
+
+use super::input::{Job, Metals, Paperwork};
+use super::lay::PlaneLay;
+use super::order::OrderLine;
+use super::plane_work::{PlaneClips, PlaneHeat};
+use super::trims::TrimItem;
+use crate::assembly::{LineAssembly, RoofCorners};
+use crate::junction::{Levels, Solved};
+use crate::panel::Hold;
+use crate::record::{Caution, Seen, Source};
+use crate::roof::{LineKind, Roof};
+use crate::units::{Angle, Area, Length, Mass};
+use std::borrow::Cow;
+
+/// The name of the packet format.
+pub const PACKET_FORMAT: &str = "seamwright-packet";
+/// The version of the packet format that this library writes.
+pub const PACKET_VERSION: u32 = 1;
+
+/// What every packet says about the work's dangers and about who decides.
+pub const SITE_CAUTIONS: &[&str] = &[
+    "Tie off: fall protection as the law of the place asks; cover or fence every hole.",
+    "Stop at the site's wind limit; never carry a panel across the wind.",
+    "Gloves and eye protection: every sheet edge cuts.",
+    "Cut with shears or nibbler, not with abrasive wheels: they burn the coating.",
+    "Fastener and clip spacing, loads, fire and weather are for the licensed engineer, the local code and the panel's own test report.",
+    "Check the first panel and the first trim on the roof before the rest is cut.",
+];
+
+/// A side of a junction's section, as a drawing needs it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct SectionSide {
+    /// Number of the plane in the roof.
+    pub plane: usize,
+    /// The direction of the deck in the section, walking from the first side to the second: positive where it rises.
+    pub rise: Angle,
+    /// The layers on the deck.
+    pub levels: Levels,
+}
+
+/// One line of the roof, worked out.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct JunctionItem {
+    /// Number of the line in the roof.
+    pub line: usize,
+    /// Its name.
+    pub name: String,
+    /// Its kind.
+    pub kind: LineKind,
+    /// Where in the job its detail stands.
+    pub detail: String,
+    /// The plane on the first side of the section.
+    pub first: SectionSide,
+    /// The plane on the second side, where there is one.
+    pub second: Option<SectionSide>,
+    /// Its section.
+    pub section: Solved,
+    /// What lies along the real line.
+    pub along: LineAssembly,
+}
+
+impl JunctionItem {
+    /// Whether a fastener of its section goes through a panel into the structure.
+    pub(super) fn pins(&self) -> bool {
+        self.section.ends.iter().any(|e| e.end.hold == Hold::Pins)
+    }
+
+    /// Rows of fasteners whose spacing no engineer gave.
+    pub fn not_engineered(&self) -> impl Iterator<Item = &str> {
+        self.along.rows.iter().filter(|r| !r.engineered).map(|r| r.name.as_str())
+    }
+}
+
+/// How many figures rest on what.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct SourceCount {
+    /// Published and seen as text.
+    pub text: usize,
+    /// Published, seen through another document.
+    pub secondary: usize,
+    /// Published, from memory: confirm before metal is cut.
+    pub memory: usize,
+    /// Derived, from geometry or from another source.
+    pub derived: usize,
+    /// Common practice, no published source.
+    pub common_practice: usize,
+    /// The engineer's.
+    pub engineer: usize,
+    /// The caller's.
+    pub user: usize,
+}
+
+impl SourceCount {
+    pub(super) fn add(&mut self, source: &Source) {
+        let slot = match source {
+            Source::Published(c) => match c.seen {
+                Seen::Text => &mut self.text,
+                Seen::Secondary => &mut self.secondary,
+                Seen::Memory => &mut self.memory,
+                Seen::Derived => &mut self.derived,
+            },
+            Source::CommonPractice => &mut self.common_practice,
+            Source::Engineer { .. } => &mut self.engineer,
+            Source::User { .. } => &mut self.user,
+        };
+        *slot += 1;
+    }
+}
+
+/// The packet in a few figures.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Summary {
+    /// Planes of the roof.
+    pub planes: usize,
+    /// True area of the roof.
+    pub area: Area,
+    /// Lines of the roof.
+    pub lines: usize,
+    /// Panels as laid.
+    pub panels: usize,
+    /// Pieces to form: more than panels where end laps divide them.
+    pub pieces: u64,
+    /// Different order lengths.
+    pub lengths: usize,
+    /// The shortest order length.
+    pub shortest: Length,
+    /// The longest order length.
+    pub longest: Length,
+    /// Order lengths of all panels together.
+    pub panel_length: Length,
+    /// Length of the coil.
+    pub coil: Length,
+    /// Mass of the coil.
+    pub coil_mass: Option<Mass>,
+    /// Different trims.
+    pub trims: usize,
+    /// Stock lengths of trim to buy.
+    pub sticks: u64,
+    /// Closure pieces.
+    pub closures: u64,
+    /// Cautions.
+    pub cautions: usize,
+    /// Rows of fasteners and clips whose spacing an engineer gave.
+    pub engineered_rows: usize,
+    /// Rows whose spacing nobody engineered.
+    pub not_engineered_rows: usize,
+    /// What the cautions and the rows rest on.
+    pub sources: SourceCount,
+}
+
+/// A job worked out.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+pub struct Packet {
+    /// [`PACKET_FORMAT`].
+    pub format: Cow<'static, str>,
+    /// [`PACKET_VERSION`].
+    pub version: u32,
+    /// The version of the library that worked it out.
+    pub library: Cow<'static, str>,
+    /// The job's name.
+    pub job: String,
+    /// How lengths are written.
+    pub paperwork: Paperwork,
+    /// The sheets.
+    pub metals: Metals,
+    /// The packet in a few figures.
+    pub summary: Summary,
+    /// The roof with its lines.
+    pub roof: Roof,
+    /// The panels of every plane, in the order of the roof's planes.
+    pub planes: Vec<PlaneLay>,
+    /// The lines that could be named, worked out.
+    pub junctions: Vec<JunctionItem>,
+    /// Where lines meet.
+    pub corners: RoofCorners,
+    /// The trims.
+    pub trims: Vec<TrimItem>,
+    /// The clips of every plane.
+    pub clips: Vec<PlaneClips>,
+    /// Where the panels of every plane are held, and how they move with heat.
+    pub heat: Vec<PlaneHeat>,
+    /// The order.
+    pub order: Vec<OrderLine>,
+    /// Every caution, its subject a path into the packet or the job.
+    pub cautions: Vec<Caution>,
+    /// What the crew and the office must know of every job.
+    pub site: Vec<Cow<'static, str>>,
+}
+
+impl Packet {
+    /// The panels of the plane of this name.
+    #[must_use]
+    pub fn plane(&self, name: &str) -> Option<&PlaneLay> {
+        self.planes.iter().find(|p| p.name == name)
+    }
+
+    /// The junction of the line of this name.
+    #[must_use]
+    pub fn junction(&self, name: &str) -> Option<&JunctionItem> {
+        self.junctions.iter().find(|j| j.name == name)
+    }
+}
+
+/// Where the packet's figures of the job come from.
+pub(super) fn of_job(job: &Job) -> (String, Paperwork, Metals) {
+    (job.name.clone(), job.paperwork, job.metals.clone())
+}

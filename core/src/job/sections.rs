@@ -1,0 +1,123 @@
+//! The section of every line: the detail chosen for it met with the planes beside it.
+
+use super::choices::{Chosen, Detail};
+use super::input::Job;
+use super::lay::PlaneLay;
+use crate::error::{Error, ErrorKind};
+use crate::junction::{CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Valley};
+use crate::pitch::Corner;
+use crate::record::{Calculation, Recorder};
+use crate::roof::{Line, LineKind, Plane, Roof, Side};
+use crate::units::{Angle, Length};
+
+/// Which sides of a line are the first and the second of its section.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) struct Order {
+    pub(super) first: usize,
+    pub(super) second: Option<usize>,
+}
+
+/// A transition's first side is the lower plane; elsewhere the order is the roof's own.
+pub(super) fn order(line: &Line) -> Order {
+    match (line.kind, line.crossing()) {
+        (LineKind::SteepToShallow | LineKind::ShallowToSteep, Some((upper, lower))) => Order { first: lower, second: Some(upper) },
+        _ => Order { first: line.side.plane, second: line.other().map(|s| s.plane) },
+    }
+}
+
+/// Whether the line's section needs the laid panels, and sets no panel end.
+pub(super) const fn along_the_seams(kind: LineKind) -> bool {
+    matches!(kind, LineKind::Rake | LineKind::Sidewall | LineKind::CurbSide)
+}
+
+/// What every section is drawn with.
+pub(super) struct Sections<'a> {
+    pub(super) job: &'a Job,
+    pub(super) roof: &'a Roof,
+}
+
+impl Sections<'_> {
+    pub(super) fn levels(&self) -> Levels {
+        let l = &self.job.levels;
+        Levels {
+            underlayment: l.underlayment,
+            stand_off: l.stand_off,
+            pan: self.job.metals.panel.thickness(),
+            seam_height: self.job.panel.seam_height,
+            closure_metal: l.closure_metal,
+            tape: l.tape,
+        }
+    }
+
+    fn plane(&self, number: usize) -> Result<&Plane, Error> {
+        self.roof.planes().get(number).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(number))
+    }
+
+    fn side(&self, plane: usize) -> Result<RoofSide, Error> {
+        Ok(RoofSide { pitch: self.plane(plane)?.pitch(), levels: self.levels() })
+    }
+
+    fn second(order: Order) -> Result<usize, Error> {
+        order.second.ok_or_else(|| Error::new(ErrorKind::Internal, "a line between two planes has one"))
+    }
+
+    fn corner(&self, order: Order) -> Result<Corner, Error> {
+        let (first, second) = (self.plane(order.first)?, self.plane(Self::second(order)?)?);
+        // Between the eaves: 180 less the turn between the ways that water runs, from 0 to 180.
+        let turn = (first.down_slope().degrees() - second.down_slope().degrees()).abs();
+        let turn = if turn > 180.0 { 360.0 - turn } else { turn };
+        Ok(Corner { first: first.pitch(), second: second.pitch(), plan: Angle::degrees_from(180.0 - turn)? })
+    }
+
+    /// The section of a line that sets panel ends.
+    pub(super) fn across<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>) -> Result<Solved, Error> {
+        let order = order(line);
+        let first = || self.side(order.first);
+        let second = || self.side(Self::second(order)?);
+        let solved = match chosen.detail {
+            Detail::Eave(d) => Eave { roof: first()?, detail: (**d).clone() }.run(r),
+            Detail::Ridge(d) => Ridge { first: first()?, second: second()?, detail: (**d).clone() }.run(r),
+            Detail::HighEdge(d) => HighSide { roof: first()?, detail: (**d).clone() }.run(r),
+            Detail::Hip(d) => Hip { corner: self.corner(order)?, first: self.levels(), second: self.levels(), detail: (**d).clone() }.run(r),
+            Detail::Valley(d) => Valley { corner: self.corner(order)?, detail: (**d).clone() }.run(r),
+            Detail::Headwall(d) | Detail::CurbFront(d) => Headwall { roof: first()?, detail: (**d).clone() }.run(r),
+            Detail::ShallowToSteep(d) | Detail::SteepToShallow(d) => PitchTransition { lower: first()?, upper: second()?, detail: (**d).clone() }.run(r),
+            Detail::CurbBack(d) => CurbBack { roof: first()?, width: line.length, detail: (**d).clone() }.run(r),
+            Detail::Rake(_) | Detail::Sidewall(_) | Detail::CurbSide(_) => {
+                Err(Error::new(ErrorKind::Internal, "a line along the seams sets no panel end").value_of(line.kind))
+            }
+        };
+        solved.map_err(|e| placed(e, line, chosen))
+    }
+
+    /// The section of a line along the seams, from the panels beside it.
+    pub(super) fn beside<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>, lay: &PlaneLay) -> Result<Solved, Error> {
+        let (width, on_seam) = edge_panel(lay, &line.side)
+            .ok_or_else(|| Error::new(ErrorKind::Impossible, "no panel lies along the line").at(chosen.path.as_str()).value_of(&line.name))?;
+        let solved = match chosen.detail {
+            Detail::Rake(d) => {
+                let edge = if on_seam { PanelEdge::Seam } else { PanelEdge::Ripped };
+                Rake { levels: self.levels(), edge, end_panel: width, detail: (**d).clone() }.run(r)
+            }
+            Detail::Sidewall(d) | Detail::CurbSide(d) => {
+                Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, detail: (**d).clone() }.run(r)
+            }
+            _ => Err(Error::new(ErrorKind::Internal, "a line across the seams needs no panels").value_of(line.kind)),
+        };
+        solved.map_err(|e| placed(e, line, chosen))
+    }
+}
+
+/// An error's path from the section's own terms to the job's: to the detail, or to the line where the roof or its panels are what does not fit.
+fn placed(e: Error, line: &Line, chosen: &Chosen<'_>) -> Error {
+    let line = format!("lines.{}", line.name);
+    e.under(&line).moved(&format!("{line}.detail"), &chosen.path)
+}
+
+/// The narrowest panel along a line, and whether every panel there has its seam on the line.
+fn edge_panel(lay: &PlaneLay, side: &Side) -> Option<(Length, bool)> {
+    lay.beside(side).fold(None, |out, (panel, seam)| {
+        let (width, on_seam) = out.unwrap_or((panel.width, true));
+        Some((width.min(panel.width), on_seam && seam))
+    })
+}

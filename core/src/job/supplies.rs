@@ -1,0 +1,231 @@
+//! What is bought, and in which sizes.
+
+use crate::assembly::{CornerAllowances, TapeChoice};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::practice::{closure, movement};
+use crate::stock::StockLength;
+use crate::units::{Length, ShopRounding, Volume};
+
+/// The lap of one trim, where it is not that of the rest.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct TrimLap {
+    /// The trim, by its name in the packet: "valley pan".
+    pub trim: String,
+    /// How far its pieces lap.
+    pub lap: Length,
+}
+
+/// How trims are bought and cut.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct TrimSupply {
+    /// The lengths that the brake folds.
+    pub stock: Vec<StockLength>,
+    /// How far pieces lap.
+    pub lap: Length,
+    /// Trims with another lap.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub laps: Vec<TrimLap>,
+    /// No piece of a run is shorter.
+    pub least_piece: Length,
+    /// Taken by one cut.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub kerf: Length,
+    /// Lost at the ends of one stock length.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub end_loss: Length,
+    /// What a trim takes on at corners; common practice unless given.
+    #[cfg_attr(feature = "serde", serde(default = "CornerAllowances::usual"))]
+    pub corners: CornerAllowances,
+    /// The widest sheet that trims are slit from; none where the shop sets no limit.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub greatest_girth: Option<Length>,
+}
+
+impl TrimSupply {
+    /// How far pieces of this trim lap.
+    #[must_use]
+    pub fn lap_of(&self, trim: &str) -> Length {
+        self.laps.iter().find(|l| l.trim == trim).map_or(self.lap, |l| l.lap)
+    }
+
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        if self.stock.is_empty() {
+            faults.add(Error::new(ErrorKind::Missing, "no length to fold trims in").at("stock").accepts("one stock length or more"));
+        }
+        for (i, stock) in self.stock.iter().enumerate() {
+            faults.keep(stock.length.positive(&format!("stock[{i}].length")));
+        }
+        for (i, lap) in self.laps.iter().enumerate() {
+            faults.keep(lap.lap.not_negative(&format!("laps[{i}].lap")));
+            if self.laps.iter().take(i).any(|other| other.trim == lap.trim) {
+                faults.add(Error::new(ErrorKind::Conflict, "two laps for one trim").at(format!("laps[{i}].trim")).value_of(&lap.trim));
+            }
+        }
+        let lengths = [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
+        for (path, length) in lengths {
+            faults.keep(length.not_negative(path));
+        }
+        if let Some(girth) = self.greatest_girth {
+            faults.keep(girth.positive("greatest_girth"));
+        }
+        faults.check()
+    }
+}
+
+/// How closures are made for a bay.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ClosureSupply {
+    /// The tabs that turn up against the seams.
+    pub tab: Length,
+    /// What a piece is shorter than its bay.
+    pub clearance: Length,
+    /// How far top flanges run over the seam at each end; nothing where they stop at it.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub top_lap: Length,
+    /// The end fasteners' distance from the tabs.
+    #[cfg_attr(feature = "serde", serde(default = "ClosureSupply::from_tab"))]
+    pub from_tab: Length,
+}
+
+impl ClosureSupply {
+    /// Common practice: 1 1/2 in.
+    #[must_use]
+    pub const fn from_tab() -> Length {
+        closure::FASTENER_FROM_TAB
+    }
+}
+
+/// Sealants.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct SealantSupply {
+    /// Length of tape on one roll.
+    pub roll: Length,
+    /// How tape is lapped at the seams.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub tape_laps: TapeChoice,
+    /// Share of tape ordered beyond what is needed: 0.1 is a tenth more.
+    pub tape_waste_ratio: f64,
+    /// What one tube of gun sealant holds.
+    pub tube: Volume,
+    /// Share of gun sealant ordered beyond what is needed.
+    pub tube_waste_ratio: f64,
+}
+
+/// How clips are set along a seam.
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ClipSupply {
+    /// The greatest spacing along a seam, until the engineer's schedule gives one.
+    pub spacing: Length,
+    /// The greatest distance of the first and last clip from the ends of a seam.
+    pub end_distance: Length,
+    /// Screws in each clip.
+    pub screws: u32,
+}
+
+/// How the crew measures.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct CrewSupply {
+    /// What the tape is read to.
+    pub tape: ShopRounding,
+    /// How far a struck line may be off.
+    pub tolerance: Length,
+    /// How far from a line's ends its first and last fasteners stand.
+    pub end_distance: Length,
+}
+
+/// The least room that moving ends keep.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct MovementSupply {
+    /// The least gap that stays open.
+    #[cfg_attr(feature = "serde", serde(default = "MovementSupply::clearance"))]
+    pub clearance: Length,
+    /// The least length that stays hooked.
+    #[cfg_attr(feature = "serde", serde(default = "MovementSupply::engagement"))]
+    pub engagement: Length,
+}
+
+impl MovementSupply {
+    /// Common practice: 1/8 in.
+    #[must_use]
+    pub const fn clearance() -> Length {
+        movement::CLEARANCE
+    }
+
+    /// Common practice: 3/8 in.
+    #[must_use]
+    pub const fn engagement() -> Length {
+        movement::ENGAGEMENT
+    }
+}
+
+impl Default for MovementSupply {
+    /// Common practice, no published source.
+    fn default() -> MovementSupply {
+        MovementSupply { clearance: Self::clearance(), engagement: Self::engagement() }
+    }
+}
+
+/// What is bought, and in which sizes.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct Supplies {
+    /// Trims.
+    pub trims: TrimSupply,
+    /// Closures.
+    pub closures: ClosureSupply,
+    /// Sealants.
+    pub sealant: SealantSupply,
+    /// Clips.
+    pub clips: ClipSupply,
+    /// The crew's tape.
+    pub crew: CrewSupply,
+    /// Moving ends.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub movement: MovementSupply,
+}
+
+impl Supplies {
+    pub(super) fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.trims.check().map_err(|e| e.under("trims")));
+        let lengths = [
+            ("closures.tab", self.closures.tab),
+            ("closures.clearance", self.closures.clearance),
+            ("closures.top_lap", self.closures.top_lap),
+            ("closures.from_tab", self.closures.from_tab),
+            ("sealant.tape_laps.lap", self.sealant.tape_laps.lap),
+            ("clips.end_distance", self.clips.end_distance),
+            ("crew.tolerance", self.crew.tolerance),
+            ("crew.end_distance", self.crew.end_distance),
+            ("movement.clearance", self.movement.clearance),
+            ("movement.engagement", self.movement.engagement),
+        ];
+        for (path, length) in lengths {
+            faults.keep(length.not_negative(path));
+        }
+        for (path, length) in [("sealant.roll", self.sealant.roll), ("clips.spacing", self.clips.spacing)] {
+            faults.keep(length.positive(path));
+        }
+        if self.sealant.tube <= Volume::ZERO {
+            faults
+                .add(Error::new(ErrorKind::OutOfRange, "a tube must hold something").at("sealant.tube").value_of(self.sealant.tube).accepts("more than 0 m3"));
+        }
+        for (path, ratio) in [("sealant.tape_waste_ratio", self.sealant.tape_waste_ratio), ("sealant.tube_waste_ratio", self.sealant.tube_waste_ratio)] {
+            if !(ratio.is_finite() && ratio >= 0.0) {
+                faults.add(Error::new(ErrorKind::OutOfRange, "not a share to add").at(path).value_of(ratio).accepts("0 or more; 0.1 is a tenth"));
+            }
+        }
+        if self.clips.screws == 0 {
+            faults.add(Error::new(ErrorKind::OutOfRange, "a clip is held by screws").at("clips.screws").value_of(0).accepts("1 or more"));
+        }
+        faults.check()
+    }
+}

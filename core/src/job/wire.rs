@@ -1,0 +1,109 @@
+//! What each line and each plane hands to the assembly.
+
+use super::choices::Detail;
+use super::input::Job;
+use super::lay::PlaneLay;
+use super::sections::order;
+use crate::assembly::{
+    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels, RoofCorners, SeamSurface,
+    StrikeChoice, TrimChoice,
+};
+use crate::error::Error;
+use crate::junction::{Side, Solved, TopEnd};
+use crate::record::{Calculation, Recorder};
+use crate::roof::{Line, Roof};
+use crate::units::Length;
+
+/// The job's choices in the assembly's terms, worked out once.
+pub(super) struct Wiring<'a> {
+    pub(super) job: &'a Job,
+    pub(super) roof: &'a Roof,
+    pub(super) planes: &'a [PlaneLay],
+    pub(super) panels: &'a [PlanePanels<'a>],
+    seam_foot: Length,
+    surface: SeamSurface,
+    choices: LineChoices,
+    /// Lines along the seams whose fasteners pin the panels beside them, by number.
+    pub(super) pinned_lines: Vec<usize>,
+}
+
+impl<'a> Wiring<'a> {
+    pub(super) fn new(job: &'a Job, roof: &'a Roof, planes: &'a [PlaneLay], panels: &'a [PlanePanels<'a>]) -> Result<Wiring<'a>, Error> {
+        let seam_foot = job.panel.seam_foot(job.metals.panel.thickness()).map_err(|e| e.under("panel"))?;
+        let s = &job.supplies;
+        let trims = &s.trims;
+        let choices = LineChoices {
+            row_end_distance: s.crew.end_distance,
+            tape: s.sealant.tape_laps,
+            trim: TrimChoice { lap: trims.lap, takes_corners: true },
+            named: trims.laps.iter().map(|l| NamedTrim { name: l.trim.clone(), choice: TrimChoice { lap: l.lap, takes_corners: true } }).collect(),
+            strike: StrikeChoice { tape: s.crew.tape, tolerance: s.crew.tolerance },
+        };
+        let surface = SeamSurface::upright(job.panel.seam_height, seam_foot).map_err(|e| e.under("panel"))?;
+        Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices, pinned_lines: Vec::new() })
+    }
+
+    /// Where the lines meet.
+    pub(super) fn corners<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
+        let allowances = &self.job.supplies.trims.corners;
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.under("supplies.trims.corners"))
+    }
+
+    /// The edges of a plane's layout along which its panels are pinned.
+    pub(super) fn pinned_along(&self, lay: &PlaneLay) -> Vec<usize> {
+        lay.lines.iter().enumerate().filter(|(_, line)| self.pinned_lines.contains(line)).map(|(edge, _)| edge).collect()
+    }
+
+    fn closure(&self, end: &TopEnd) -> ClosureChoice {
+        let s = &self.job.supplies.closures;
+        ClosureChoice {
+            seam_width_at_foot: self.seam_foot,
+            compressed_tape: end.closure.tape_beneath,
+            clearance: s.clearance,
+            tab: s.tab,
+            lower_flange: end.closure.lower_flange,
+            top_flange: end.closure.top_flange,
+            top_lap: s.top_lap,
+            from_tab: s.from_tab,
+        }
+    }
+
+    /// What lies along one line.
+    pub(super) fn line<R: Recorder>(&self, r: &mut R, line: &Line, detail: &Detail, solved: &Solved, ends: Option<LineEnds>) -> Result<LineAssembly, Error> {
+        let order = order(line);
+        let mut sides = Vec::with_capacity(2);
+        let closures: Vec<(Side, usize, Option<&TopEnd>, Option<ClosureChoice>)> = [(Side::First, Some(order.first)), (Side::Second, order.second)]
+            .into_iter()
+            .filter_map(|(side, plane)| {
+                let end = top_end(detail, side);
+                Some((side, plane?, end, end.map(|e| self.closure(e))))
+            })
+            .collect();
+        for (side, plane, end, closure) in &closures {
+            let (Some(panels), Some(flank)) = (self.panels.get(*plane), Flank::of(line, *plane)) else { continue };
+            sides.push(JunctionSide {
+                side: *side,
+                flank,
+                panels,
+                closure: closure.as_ref(),
+                surface: Some(&self.surface),
+                hollow_seams: end.is_some_and(|e| e.hollow_seams),
+            });
+        }
+        JunctionLine { line, solved, sides: &sides, ends: ends.unwrap_or_default(), choices: &self.choices }.run(r)
+    }
+}
+
+/// The covered end of the panels on one side of a line, where its detail has one.
+fn top_end(detail: &Detail, side: Side) -> Option<&TopEnd> {
+    match (detail, side) {
+        (Detail::Ridge(d), Side::First) => Some(&d.first),
+        (Detail::Ridge(d), Side::Second) => Some(&d.second),
+        (Detail::Hip(d), Side::First) => Some(&d.first),
+        (Detail::Hip(d), Side::Second) => Some(&d.second),
+        (Detail::HighEdge(d), Side::First) => Some(&d.end),
+        (Detail::Headwall(d) | Detail::CurbFront(d), Side::First) => Some(&d.end),
+        (Detail::ShallowToSteep(d) | Detail::SteepToShallow(d), Side::First) => Some(&d.end),
+        _ => None,
+    }
+}

@@ -1,0 +1,12 @@
+//! Common practice where junction lines meet the panels.
+
+use crate::units::Length;
+
+/// How far a trim runs on beyond its line where it laps over, or is mitred to, another: 4 in, as its laps along the line.
+pub const CORNER_ALLOWANCE: Length = Length::inches(4);
+/// The same for a valley's pan, whose laps carry more water: 8 in.
+pub const VALLEY_CORNER_ALLOWANCE: Length = Length::inches(8);
+/// Lap of a trim's pieces along its line: 4 in.
+pub const TRIM_LAP: Length = Length::inches(4);
+/// Lap of a valley pan's pieces: 8 in.
+pub const VALLEY_LAP: Length = Length::inches(8);
