@@ -125,6 +125,7 @@ impl Job {
             job,
             paperwork,
             metals,
+            temperatures: self.temperatures,
             summary,
             roof,
             planes,

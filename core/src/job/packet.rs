@@ -1,6 +1,6 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
-use super::input::{Job, Metals, Paperwork};
+use super::input::{Job, Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
 use super::order::OrderLine;
 use super::plane_work::{PlaneClips, PlaneHeat};
@@ -169,6 +169,8 @@ pub struct Packet {
     pub paperwork: Paperwork,
     /// The sheets.
     pub metals: Metals,
+    /// The metal's temperatures, where the job gives them.
+    pub temperatures: Option<Temperatures>,
     /// The packet in a few figures.
     pub summary: Summary,
     /// The roof with its lines.
