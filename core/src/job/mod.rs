@@ -20,8 +20,20 @@ mod supplies;
 mod trims;
 mod wire;
 
+#[cfg(all(test, feature = "serde"))]
+mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
+#[cfg(all(test, feature = "serde"))]
+mod demo_tests;
+#[cfg(all(test, feature = "serde"))]
+mod law_tests;
+#[cfg(all(test, feature = "serde"))]
+mod schedule_tests;
+#[cfg(all(test, feature = "serde"))]
+mod small_tests;
+#[cfg(all(test, feature = "serde"))]
+mod test_jobs;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};

@@ -90,7 +90,7 @@ impl End<'_> {
             return None;
         }
         let (x, turn) = self.cross(a, b, a.x1)?;
-        (x >= a.x0 && x <= b.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
+        (x >= a.line.x0 && x <= b.line.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
     }
 
     fn neighbours(&self, i: usize) -> (Option<Beside<'_>>, Option<Beside<'_>>) {
