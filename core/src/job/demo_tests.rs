@@ -4,7 +4,7 @@ use super::test_jobs::{at, demo_json, demo_packet, demo_with, work};
 use super::*;
 use crate::junction::Side;
 use crate::layout::LaidPanel;
-use crate::roof::{Point, Side as RoofSide};
+use crate::roof::{LineKind, Point, Side as RoofSide};
 use crate::units::{AreaUnit, Length};
 use serde_json::json;
 
@@ -207,13 +207,64 @@ fn all_are(found: &[f64], expected: f64) {
 
 #[test]
 fn a_fold_changes_every_panel_that_ends_at_it_and_no_other() {
-    // The porch, the skirt, the lean-to and the wings end square at their eaves.
     let packet = work(&demo_with("junctions.kinds[0].eave.panel.fold", json!("1 1/8\""))).unwrap();
-    for plane in ["porch", "north skirt", "west lean-to", "wing east", "wing west"] {
-        all_are(&longer(&packet, plane), -3.175);
+    let (mut at_eaves, mut elsewhere) = (0, 0);
+    for lay in &demo_packet().planes {
+        let found = longer(&packet, &lay.name);
+        for (panel, longer) in lay.laid.panels.iter().zip(found) {
+            let [low] = panel.lower.as_slice() else { continue };
+            let eave = demo_packet().roof.lines()[lay.lines[low.edge]].kind == LineKind::Eave;
+            let expected = if eave { -3.175 } else { 0.0 };
+            assert!((longer - expected).abs() < 1e-6, "{} strip {}: {longer}, not {expected}", lay.name, panel.strip);
+            *(if eave { &mut at_eaves } else { &mut elsewhere }) += 1;
+        }
     }
-    let main = longer(&packet, "main south");
-    assert!(main.iter().all(|d| d.abs() < 1e-6 || (d + 3.175).abs() < 1e-6), "{main:?}");
+    assert!(at_eaves > 100 && elsewhere > 20, "{at_eaves} {elsewhere}");
+}
+
+/// By hand, with tape and square: run x slope factor, what the eave has beyond its line (1 1/2 in over, 3/8 in gap, 1 1/4 in fold), and what the upper
+/// line takes and gives back (its hold-back, and 1 in turned up).
+#[test]
+fn square_panels_are_as_long_as_a_foreman_makes_them() {
+    for (plane, run, rise_in_12, hold_back, order) in [("porch", 126.75, 3.0_f64, 1.5, "133 1/4\""), ("west lean-to", 138.75, 4.0, 2.0, "148 3/8\"")] {
+        let finished = run * (1.0 + (rise_in_12 / 12.0).powi(2)).sqrt() + 1.5 + 0.375 + 1.25 - hold_back + 1.0;
+        for panel in &demo_packet().plane(plane).unwrap().laid.panels {
+            assert!((panel.finished.mm() - finished * 25.4).abs() < 1e-6, "{plane}: {} not {finished} in", panel.finished);
+            assert_eq!(panel.order, Length::parse(order).unwrap());
+        }
+    }
+}
+
+#[test]
+fn a_transition_s_cleat_moves_the_panels_above_it_alone() {
+    let first_panels = |packet: &Packet| {
+        let lay = demo_packet().plane("main south").unwrap();
+        let line = demo_packet().roof.line("steep-to-shallow transition 1").unwrap();
+        let at = |e: &crate::layout::EndPart| demo_packet().roof.lines()[lay.lines[e.edge]].name == line.name;
+        longer(packet, "main south").into_iter().zip(&lay.laid.panels).map(|(d, p)| (d, p.lower.iter().all(at))).collect::<Vec<_>>()
+    };
+    let cleat = "junctions.kinds[7].steep-to-shallow";
+    // A longer fold; a smaller gap; the cleat's front 1/4 in further up the roof.
+    for (field, value, by) in [("cleat.fold", "1 3/8\"", 3.175), ("cleat.gap", "1/4\"", -3.175), ("front_below_top", "5 3/4\"", -6.35)] {
+        let packet = work(&demo_with(&format!("{cleat}.{field}"), json!(value))).unwrap();
+        let found = first_panels(&packet);
+        assert!(found.iter().filter(|(_, there)| *there).count() > 15);
+        for (longer, there) in found {
+            let expected = if there { by } else { 0.0 };
+            // A panel that ends at two lines below is as long as its longer part.
+            assert!((longer - expected).abs() < 1e-6 || (!there && longer.abs() <= by.abs() + 1e-6), "{field}: {longer}, not {expected}");
+        }
+        for plane in ["porch", "main north", "east hip"] {
+            all_are(&longer(&packet, plane), 0.0);
+        }
+    }
+}
+
+#[test]
+fn a_turn_up_at_a_headwall_is_added_once() {
+    let packet = work(&demo_with("junctions.kinds[5].headwall.end.turn_up", json!("1 1/8\""))).unwrap();
+    all_are(&longer(&packet, "west lean-to"), 3.175);
+    all_are(&longer(&packet, "porch"), 0.0);
 }
 
 #[test]

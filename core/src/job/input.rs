@@ -177,8 +177,8 @@ pub enum Paper {
 /// ```
 /// use seamwright::job::{Paper, Paperwork};
 /// use seamwright::units::LengthFormat;
-/// let metric = Paperwork { lengths: LengthFormat::parse("mm.1")?, paper: Paper::A4 };
-/// assert_eq!(metric.lengths.to_string(), "mm.1");
+/// let metric = Paperwork { lengths: LengthFormat::parse("mm.0")?, details: Some(LengthFormat::parse("mm.1")?), paper: Paper::A4 };
+/// assert_eq!(metric.small().to_string(), "mm.1");
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]

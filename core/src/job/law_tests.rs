@@ -56,7 +56,8 @@ fn bought(packet: &Packet) -> Vec<String> {
         .order
         .iter()
         .map(|l| {
-            let mark = if l.group == OrderGroup::Panels { l.mark.as_str() } else { "" };
+            // A panel's mark starts with the number of its plane; a trim's is a number.
+            let mark = if l.group == OrderGroup::Panels { l.mark.trim_start_matches(|c: char| c.is_ascii_digit()) } else { "" };
             format!("{:?} {mark} {} {} {} {} {:?} {:?}", l.group, l.item, l.spec, l.count, l.unit, l.length, l.engineered)
         })
         .collect();

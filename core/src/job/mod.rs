@@ -29,6 +29,8 @@ mod demo_tests;
 #[cfg(all(test, feature = "serde"))]
 mod law_tests;
 #[cfg(all(test, feature = "serde"))]
+mod mutation_tests;
+#[cfg(all(test, feature = "serde"))]
 mod schedule_tests;
 #[cfg(all(test, feature = "serde"))]
 mod small_tests;
