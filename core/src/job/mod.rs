@@ -20,21 +20,28 @@ mod supplies;
 mod trims;
 mod wire;
 
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod demo_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod law_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod mutation_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod schedule_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod small_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
+#[cfg(feature = "serde")]
 mod test_jobs;
 
 #[cfg(feature = "serde")]
