@@ -50,7 +50,7 @@ fn both_sides_of_a_gable_are_alike() {
     }
     let clear = 4000.0 * (1.0 + 4.0 / 9.0_f64).sqrt();
     let finished = clear + end(&packet, "eave 1", Side::First) + end(&packet, "ridge 1", Side::First);
-    assert_eq!(end(&packet, "ridge 1", Side::First), end(&packet, "ridge 1", Side::Second));
+    assert_eq!(end(&packet, "ridge 1", Side::First).to_bits(), end(&packet, "ridge 1", Side::Second).to_bits());
     for lay in &packet.planes {
         // 10 m: 24 strips of 16 in and one of 246.4 mm.
         assert_eq!(lay.laid.panels.len(), 25);
