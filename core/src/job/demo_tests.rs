@@ -1,5 +1,7 @@
 //! The demo's packet: its counts and lengths found again from its parts and from the roof, another way than the library goes.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{at, demo_json, demo_packet, demo_with, work};
 use super::*;
 use crate::junction::Side;

@@ -20,21 +20,21 @@ mod supplies;
 mod trims;
 mod wire;
 
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod demo_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod law_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod mutation_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod schedule_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod small_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod test_jobs;
 
 #[cfg(feature = "serde")]

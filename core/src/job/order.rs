@@ -117,6 +117,9 @@ fn placed(e: Error, waste: &str) -> Error {
     e.moved("waste_ratio", waste).under("supplies.sealant")
 }
 
+/// What makes a row of fasteners another line of the order: its name, what it bites, whether it is engineered, its spacing and its source.
+type RowKey<'a> = (&'a str, &'a str, bool, String, String);
+
 /// What the order is made from.
 pub(super) struct Bought<'a> {
     pub(super) job: &'a Job,
@@ -259,7 +262,7 @@ impl Bought<'_> {
 
     fn fasteners(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         // Rows alike in all but their source stay apart: each line of the order says what it rests on.
-        let mut rows: BTreeMap<(&str, &str, bool, String, String), (u64, Source)> = BTreeMap::new();
+        let mut rows: BTreeMap<RowKey<'_>, (u64, Source)> = BTreeMap::new();
         for row in self.junctions.iter().flat_map(|j| &j.along.rows) {
             let bites = match row.bites {
                 Bites::Structure => "into the structure",

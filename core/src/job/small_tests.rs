@@ -1,5 +1,7 @@
 //! Small roofs, worked out by hand: a shed, a gable and a hipped roof, in metres.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{gable, hipped, shed, work};
 use super::*;
 use crate::junction::Side;
