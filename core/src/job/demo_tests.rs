@@ -6,6 +6,7 @@ use super::test_jobs::{at, demo_json, demo_packet, demo_with, work};
 use super::*;
 use crate::junction::Side;
 use crate::layout::LaidPanel;
+use crate::num;
 use crate::roof::{LineKind, Point, Side as RoofSide};
 use crate::units::{AreaUnit, Length};
 use serde_json::json;
@@ -100,7 +101,7 @@ fn finished_lengths_are_clear_lengths_and_the_two_ends_across_their_skews() {
         for panel in &lay.laid.panels {
             let ([low], [high]) = (panel.lower.as_slice(), panel.upper.as_slice()) else { continue };
             let (Some(foot), Some(head)) = (allowance(packet, lay, low.edge), allowance(packet, lay, high.edge)) else { continue };
-            let ends = foot.mm() / low.skew.degrees().to_radians().cos() + head.mm() / high.skew.degrees().to_radians().cos();
+            let ends = foot.mm() / num::cos_deg(low.skew.degrees()) + head.mm() / num::cos_deg(high.skew.degrees());
             let left = high.left.y.mm() - low.left.y.mm() + ends;
             let right = high.right.y.mm() - low.right.y.mm() + ends;
             let name = format!("{} strip {} run {}", lay.name, panel.strip, panel.run);
@@ -229,7 +230,7 @@ fn a_fold_changes_every_panel_that_ends_at_it_and_no_other() {
 #[test]
 fn square_panels_are_as_long_as_a_foreman_makes_them() {
     for (plane, run, rise_in_12, hold_back, order) in [("porch", 126.75, 3.0_f64, 1.5, "133 1/4\""), ("west lean-to", 138.75, 4.0, 2.0, "148 3/8\"")] {
-        let finished = run * (1.0 + (rise_in_12 / 12.0).powi(2)).sqrt() + 1.5 + 0.375 + 1.25 - hold_back + 1.0;
+        let finished = run * (1.0 + rise_in_12 * rise_in_12 / 144.0).sqrt() + 1.5 + 0.375 + 1.25 - hold_back + 1.0;
         for panel in &demo_packet().plane(plane).unwrap().laid.panels {
             assert!((panel.finished.mm() - finished * 25.4).abs() < 1e-6, "{plane}: {} not {finished} in", panel.finished);
             assert_eq!(panel.order, Length::parse(order).unwrap());
@@ -304,7 +305,7 @@ fn a_field_trim_is_ordered_and_not_finished() {
 /// The line of a side, square to it, from a point.
 fn off(side: &RoofSide, p: Point) -> f64 {
     let (dx, dy) = (side.end.x.mm() - side.start.x.mm(), side.end.y.mm() - side.start.y.mm());
-    ((p.x.mm() - side.start.x.mm()) * dy - (p.y.mm() - side.start.y.mm()) * dx).abs() / dx.hypot(dy)
+    ((p.x.mm() - side.start.x.mm()) * dy - (p.y.mm() - side.start.y.mm()) * dx).abs() / num::hypot(dx, dy)
 }
 
 #[test]
