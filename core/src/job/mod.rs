@@ -12,6 +12,8 @@ mod input;
 mod lay;
 mod order;
 mod packet;
+#[cfg(feature = "serde")]
+mod packet_json;
 mod plane_work;
 mod progress;
 mod schedule;
