@@ -45,7 +45,7 @@ fn is_well_formed(xml: &str) -> bool {
         }
         let end = start + rest[start..].find('>').unwrap();
         let tag = &rest[start + 1..end];
-        if tag.matches('"').count() % 2 != 0 {
+        if !tag.matches('"').count().is_multiple_of(2) {
             return false;
         }
         if let Some(name) = tag.strip_prefix('/') {
@@ -278,6 +278,21 @@ fn letters_leave_out_what_reads_as_a_figure() {
     assert_eq!(marks.iter().collect::<std::collections::BTreeSet<_>>().len(), 26);
 }
 
+#[test]
+fn what_is_struck_alike_on_both_sides_has_one_letter() {
+    let samples = junction_samples::all().unwrap();
+    let marks = |name: &str| {
+        let sample = samples.iter().find(|s| s.name == name).unwrap();
+        let marks: std::collections::BTreeSet<String> = drawing(sample).lines().into_iter().map(|k| k.mark).collect();
+        (marks.len(), sample.solved.lines.len())
+    };
+    let (letters, lines) = marks("ridge");
+    assert_eq!(2 * letters, lines);
+    // Of unequal pitches, the cap's edges and the closures lie at other distances from the line; the panels' ends do not.
+    let (letters, lines) = marks("ridge of unequal pitches");
+    assert!(letters < lines && 2 * letters > lines, "{letters} {lines}");
+}
+
 /// The samples turned the other way round: x becomes -x.
 fn mirrored(solved: &Solved) -> Solved {
     let other = |side: Side| if side == Side::First { Side::Second } else { Side::First };
@@ -315,7 +330,7 @@ fn a_mirrored_junction_is_drawn_mirrored() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(8))]
 
     #[test]
     fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {
