@@ -1066,6 +1066,34 @@ sw_status sw_packet_json(const sw_packet *packet,
                          size_t *needed,
                          sw_error **error);
 
+/**
+ * How many files the packet has: `packet.json`, lists, the plan, crew sheets, junctions, trims, and papers with the working for the office. They are
+ * made when first asked for, and kept with the packet; nothing is written to a disk.
+ */
+sw_status sw_packet_file_count(const sw_packet *packet,
+                               size_t *count,
+                               sw_error **error);
+
+/**
+ * The name of a file, counted from 0: `lists/panels.csv`, its folders parted by `/`. `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_packet_file_name(const sw_packet *packet,
+                              size_t index,
+                              char *buffer,
+                              size_t capacity,
+                              size_t *needed,
+                              sw_error **error);
+
+/**
+ * What a file holds, counted from 0, by the rules of arrays: `*needed` is its size in bytes. `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_packet_file_bytes(const sw_packet *packet,
+                               size_t index,
+                               uint8_t *bytes,
+                               size_t capacity,
+                               size_t *needed,
+                               sw_error **error);
+
 #ifdef __cplusplus
 }  // extern "C"
 #endif  // __cplusplus

@@ -21,7 +21,9 @@ fn every_unit_direction_and_stage_has_one_number_and_none_is_zero() {
     assert_eq!(LENGTH_UNITS.iter().map(|(_, u)| *u).collect::<Vec<_>>(), LengthUnit::ALL);
     assert_eq!(ROUNDINGS.iter().map(|(_, r)| *r).collect::<Vec<_>>(), Rounding::ALL);
     assert_eq!(STAGES.iter().map(|(_, s)| *s).collect::<Vec<_>>(), Stage::ALL);
-    for numbers in [LENGTH_UNITS.iter().map(|(n, _)| *n).collect::<Vec<_>>(), ROUNDINGS.iter().map(|(n, _)| *n).collect(), STAGES.iter().map(|(n, _)| *n).collect()] {
+    for numbers in
+        [LENGTH_UNITS.iter().map(|(n, _)| *n).collect::<Vec<_>>(), ROUNDINGS.iter().map(|(n, _)| *n).collect(), STAGES.iter().map(|(n, _)| *n).collect()]
+    {
         assert_eq!(numbers.iter().collect::<BTreeSet<_>>().len(), numbers.len());
         assert!(!numbers.contains(&0));
     }

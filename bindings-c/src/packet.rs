@@ -2,7 +2,7 @@
 
 #![allow(unsafe_code, reason = "exports: fixed names, pointers that the caller lends, and the caller's own function")]
 
-use crate::boundary::{Out, TextOut, bytes_in, caught, guard, handle};
+use crate::boundary::{ArrayOut, Out, TextOut, bytes_in, caught, guard, handle};
 use crate::error::sw_error;
 use crate::length::sw_length;
 use crate::numbers::{STAGES, find};
@@ -10,7 +10,9 @@ use crate::status::{SW_OK, sw_status};
 use core::ffi::{c_char, c_void};
 use core::ops::ControlFlow;
 use seamwright_core::error::{Error, ErrorKind};
+use seamwright_core::export::{Artefact, packet_files};
 use seamwright_core::job::{Job, Packet, Progress};
+use seamwright_core::record::Calculation;
 use std::sync::OnceLock;
 
 /// A job worked out: what the shop and the crew work from.
@@ -18,9 +20,30 @@ use std::sync::OnceLock;
 /// It never changes, so threads may read it at the same time. Free it with `sw_packet_free`, once, when none does.
 #[derive(Debug)]
 pub struct sw_packet {
+    job: Job,
     packet: Packet,
     /// Written when first asked for: the caller asks twice, for the size and for the text.
     json: OnceLock<Result<String, Error>>,
+    /// As `json`; their working costs a second run, which callers without files are spared.
+    files: OnceLock<Result<Vec<Artefact>, Error>>,
+}
+
+impl sw_packet {
+    fn files(&self) -> Result<&[Artefact], Error> {
+        let made = self.files.get_or_init(|| {
+            let (_, worksheet) = self.job.explain()?;
+            packet_files(&self.packet, Some(&worksheet))
+        });
+        made.as_deref().map_err(Clone::clone)
+    }
+
+    fn file(&self, index: usize) -> Result<&Artefact, Error> {
+        let files = self.files()?;
+        files.get(index).ok_or_else(|| {
+            let accepted = format!("less than {}, counted from 0", files.len());
+            Error::new(ErrorKind::OutOfRange, "no file of this index").at("index").value_of(index).accepts(accepted)
+        })
+    }
 }
 
 /// A part of the work on a job: one of the `SW_STAGE_` numbers. Later releases may add some.
@@ -140,7 +163,7 @@ pub unsafe extern "C" fn sw_job_packet(
             let job = Job::from_json(bytes_in(job, job_len, "job")?).map_err(|e| e.under("job"))?;
             // Who stops the work is named by the argument alone, which is not in the document.
             let made = job.packet(&mut |p| caller.tell(p)).map_err(|e| if e.kind() == ErrorKind::Cancelled { e } else { e.under("job") })?;
-            out.put(Box::into_raw(Box::new(sw_packet { packet: made, json: OnceLock::new() })));
+            out.put(Box::into_raw(Box::new(sw_packet { job, packet: made, json: OnceLock::new(), files: OnceLock::new() })));
             Ok(SW_OK)
         })
     }
@@ -202,7 +225,13 @@ fn count(of: usize) -> Result<u64, Error> {
 /// The whole packet as JSON: fields in snake_case, choices in kebab-case, quantities as text with their unit. It is written once and kept with the
 /// packet, so that asking for the size first costs little.
 #[unsafe(no_mangle)]
-pub unsafe extern "C" fn sw_packet_json(packet: *const sw_packet, buffer: *mut c_char, capacity: usize, needed: *mut usize, error: *mut *mut sw_error) -> sw_status {
+pub unsafe extern "C" fn sw_packet_json(
+    packet: *const sw_packet,
+    buffer: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    error: *mut *mut sw_error,
+) -> sw_status {
     // SAFETY: the caller's promises, passed on.
     unsafe {
         guard(error, || {
@@ -210,6 +239,58 @@ pub unsafe extern "C" fn sw_packet_json(packet: *const sw_packet, buffer: *mut c
             let packet = lent(packet)?;
             let json = packet.json.get_or_init(|| packet.packet.to_json()).as_ref().map_err(Clone::clone)?;
             Ok(out.put(Some(json)))
+        })
+    }
+}
+
+/// How many files the packet has: `packet.json`, lists, the plan, crew sheets, junctions, trims, and papers with the working for the office. They are
+/// made when first asked for, and kept with the packet; nothing is written to a disk.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_packet_file_count(packet: *const sw_packet, count: *mut usize, error: *mut *mut sw_error) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = Out::at(count, "count")?;
+            out.put(lent(packet)?.files()?.len());
+            Ok(SW_OK)
+        })
+    }
+}
+
+/// The name of a file, counted from 0: `lists/panels.csv`, its folders parted by `/`. `SW_OUT_OF_RANGE` beyond the last.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_packet_file_name(
+    packet: *const sw_packet,
+    index: usize,
+    buffer: *mut c_char,
+    capacity: usize,
+    needed: *mut usize,
+    error: *mut *mut sw_error,
+) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = TextOut::at(buffer, capacity, needed)?;
+            Ok(out.put(Some(&lent(packet)?.file(index)?.name)))
+        })
+    }
+}
+
+/// What a file holds, counted from 0, by the rules of arrays: `*needed` is its size in bytes. `SW_OUT_OF_RANGE` beyond the last.
+#[unsafe(no_mangle)]
+pub unsafe extern "C" fn sw_packet_file_bytes(
+    packet: *const sw_packet,
+    index: usize,
+    bytes: *mut u8,
+    capacity: usize,
+    needed: *mut usize,
+    error: *mut *mut sw_error,
+) -> sw_status {
+    // SAFETY: the caller's promises, passed on.
+    unsafe {
+        guard(error, || {
+            let out = ArrayOut::at(bytes, capacity, needed, "bytes")?;
+            Ok(out.put(lent(packet)?.file(index)?.bytes.iter().copied()))
         })
     }
 }

@@ -156,6 +156,52 @@ static void the_json_follows_the_rules_of_text(void)
     sw_packet_free(packet);
 }
 
+/* The number of the file of this name; the count of files where none has it. */
+static size_t file_named(const sw_packet *packet, size_t count, const char *wanted)
+{
+    char name[128];
+    size_t i;
+    for (i = 0; i < count; i++)
+        if (sw_packet_file_name(packet, i, name, sizeof name, NULL, NULL) == SW_OK && strcmp(name, wanted) == 0) break;
+    return i;
+}
+
+static void the_files_come_by_number(void)
+{
+    sw_packet *packet = NULL;
+    char *json = NULL, name[128];
+    uint8_t *bytes, few[9] = {0};
+    size_t count = 0, crew = 0, needed = 0, i;
+    CHECK(sw_job_packet(TEXT(demo), NULL, NULL, &packet, NULL) == SW_OK);
+    CHECK(sw_packet_file_count(packet, &count, NULL) == SW_OK);
+    for (i = 0; i < count; i++) {
+        CHECK(sw_packet_file_name(packet, i, name, sizeof name, NULL, NULL) == SW_OK);
+        CHECK(name[0] != '/' && strstr(name, "..") == NULL && file_named(packet, count, name) == i);
+        CHECK(sw_packet_file_bytes(packet, i, NULL, 0, &needed, NULL) == SW_OK && needed > 0);
+        if (strncmp(name, "crew/", 5) == 0) crew++;
+    }
+    json = json_of(packet);
+    CHECK((long long)crew == number_at(json, "junctions.count"));
+    free(json);
+    i = file_named(packet, count, "plan.svg");
+    CHECK(sw_packet_file_bytes(packet, i, NULL, 0, &needed, NULL) == SW_OK && (bytes = malloc(needed + 1)) != NULL);
+    bytes[needed] = 0;
+    CHECK(sw_packet_file_bytes(packet, i, bytes, needed, NULL, NULL) == SW_OK);
+    CHECK(strstr((char *)bytes, "<svg") != NULL && strstr((char *)bytes, "</svg>") != NULL);
+    CHECK(sw_packet_file_bytes(packet, i, few, 8, &needed, NULL) == SW_BUFFER_TOO_SMALL && memcmp(few, bytes, 8) == 0 && few[8] == 0);
+    free(bytes);
+    CHECK(file_named(packet, count, "office/cautions.md") < count && file_named(packet, count, "lists/order.csv") < count);
+    CHECK(sw_packet_file_name(packet, 0, NULL, 0, &needed, NULL) == SW_OK && needed == sizeof "packet.json");
+    CHECK(sw_packet_file_name(packet, 0, name, 5, &needed, NULL) == SW_BUFFER_TOO_SMALL && strcmp(name, "pack") == 0);
+    CHECK(sw_packet_file_name(packet, count, name, sizeof name, NULL, NULL) == SW_OUT_OF_RANGE);
+    CHECK(sw_packet_file_bytes(packet, (size_t)-1, few, sizeof few, NULL, NULL) == SW_OUT_OF_RANGE);
+    CHECK(sw_packet_file_bytes(packet, 0, NULL, 0, NULL, NULL) == SW_MISSING && sw_packet_file_bytes(packet, 0, NULL, 5, &needed, NULL) == SW_MISSING);
+    CHECK(sw_packet_file_count(packet, NULL, NULL) == SW_MISSING && sw_packet_file_count(NULL, &needed, NULL) == SW_MISSING);
+    CHECK(sw_packet_file_name(NULL, 0, name, sizeof name, NULL, NULL) == SW_MISSING);
+    CHECK(sw_packet_file_bytes(NULL, 0, few, sizeof few, NULL, NULL) == SW_MISSING);
+    sw_packet_free(packet);
+}
+
 static void a_null_is_refused_where_something_is_needed(void)
 {
     sw_packet *packet = NULL;
@@ -252,6 +298,7 @@ int main(void)
     RUN(the_same_job_gives_the_same_bytes);
     RUN(progress_is_told_in_order_and_may_stop_the_work);
     RUN(the_json_follows_the_rules_of_text);
+    RUN(the_files_come_by_number);
     RUN(a_null_is_refused_where_something_is_needed);
     RUN(each_bad_document_has_its_kind_and_its_path);
     RUN(garbage_and_deep_nesting_are_ordinary_refusals);
