@@ -9,6 +9,7 @@ use crate::roof::{Line, LineKind, Roof};
 /// How one line is built. The name is that of the line's kind.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Detail {
     /// An eave.
     Eave(Box<EaveDetail>),
@@ -91,6 +92,7 @@ impl Detail {
 /// How one named line is built, other than the rest of its kind.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LineChoice {
     /// The line, by the name that the roof gives it.
     pub line: String,
@@ -101,6 +103,7 @@ pub struct LineChoice {
 /// The junction choices of a job.
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionChoices {
     /// One detail for each kind of line that the roof has.
     pub kinds: Vec<Detail>,

@@ -14,6 +14,7 @@ use crate::units::{Length, LengthFormat, Temperature};
 /// The name of the job format.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum JobFormat {
     /// A job of this library.
     #[cfg_attr(feature = "serde", serde(rename = "seamwright-job"))]
@@ -26,6 +27,7 @@ pub const JOB_VERSION: u32 = 1;
 /// The sheets of a job.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Metals {
     /// The panels' sheet.
     pub panel: Sheet,
@@ -36,6 +38,7 @@ pub struct Metals {
 /// What lies between the deck and a trim on the seam tops, beside the panel itself.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DeckLevels {
     /// Underlayment on the deck.
     pub underlayment: Length,
@@ -50,6 +53,7 @@ pub struct DeckLevels {
 /// The temperatures of the metal.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Temperatures {
     /// When the panels are laid.
     pub laid: Temperature,
@@ -62,6 +66,7 @@ pub struct Temperatures {
 /// Where the seams of one plane lie.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneStart {
     /// The plane, by name.
     pub plane: String,
@@ -72,6 +77,7 @@ pub struct PlaneStart {
 /// How panels are laid.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LayoutChoices {
     /// Where the seams of every plane lie that has no choice of its own.
     pub start: Start,
@@ -97,6 +103,7 @@ impl LayoutChoices {
 /// The sheet of paper for the crew.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Paper {
     /// 8 1/2 in by 11 in.
     #[default]
@@ -108,6 +115,7 @@ pub enum Paper {
 /// How lengths are written, and on what.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Paperwork {
     /// The notation of lengths for crew and shop.
     pub lengths: LengthFormat,
@@ -128,6 +136,7 @@ pub struct Paperwork {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Job {
     /// The name of the format.
     pub format: JobFormat,

@@ -11,6 +11,7 @@ use crate::units::{Length, SurfaceMass};
 /// The panels of one plane, with the line behind every edge of the outline that they were laid on.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneLay {
     /// Number of the plane in the roof.
     pub plane: usize,

@@ -15,6 +15,7 @@ use std::collections::BTreeMap;
 /// What kind of thing a line of the order buys.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum OrderGroup {
     /// Panels from the roll former.
     Panels,
@@ -51,6 +52,7 @@ impl OrderGroup {
 /// One line of the order.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OrderLine {
     /// What kind of thing it is.
     pub group: OrderGroup,

@@ -31,6 +31,7 @@ pub const SITE_CAUTIONS: &[&str] = &[
 /// A side of a junction's section, as a drawing needs it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SectionSide {
     /// Number of the plane in the roof.
     pub plane: usize,
@@ -43,6 +44,7 @@ pub struct SectionSide {
 /// One line of the roof, worked out.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionItem {
     /// Number of the line in the roof.
     pub line: usize,
@@ -77,6 +79,7 @@ impl JunctionItem {
 /// How many figures rest on what.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SourceCount {
     /// Published and seen as text.
     pub text: usize,
@@ -114,6 +117,7 @@ impl SourceCount {
 /// The packet in a few figures.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Summary {
     /// Planes of the roof.
     pub planes: usize,
@@ -156,6 +160,7 @@ pub struct Summary {
 /// A job worked out.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Packet {
     /// [`PACKET_FORMAT`].
     pub format: Cow<'static, str>,

@@ -8,6 +8,7 @@ use crate::record::{Calculation, Recorder, Source};
 /// The clips of one plane.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneClips {
     /// The plane's name.
     pub plane: String,
@@ -20,6 +21,7 @@ pub struct PlaneClips {
 /// Where the panels of one plane are held, and how they move with heat.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneHeat {
     /// The plane's name.
     pub plane: String,

@@ -9,6 +9,7 @@ use crate::units::{Length, ShopRounding, Volume};
 /// The lap of one trim, where it is not that of the rest.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimLap {
     /// The trim, by its name in the packet: "valley pan".
     pub trim: String,
@@ -19,6 +20,7 @@ pub struct TrimLap {
 /// How trims are bought and cut.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimSupply {
     /// The lengths that the brake folds.
     pub stock: Vec<StockLength>,
@@ -78,6 +80,7 @@ impl TrimSupply {
 /// How closures are made for a bay.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureSupply {
     /// The tabs that turn up against the seams.
     pub tab: Length,
@@ -102,6 +105,7 @@ impl ClosureSupply {
 /// Sealants.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SealantSupply {
     /// Length of tape on one roll.
     pub roll: Length,
@@ -119,6 +123,7 @@ pub struct SealantSupply {
 /// How clips are set along a seam.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClipSupply {
     /// The greatest spacing along a seam, until the engineer's schedule gives one.
     pub spacing: Length,
@@ -131,6 +136,7 @@ pub struct ClipSupply {
 /// How the crew measures.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CrewSupply {
     /// What the tape is read to.
     pub tape: ShopRounding,
@@ -143,6 +149,7 @@ pub struct CrewSupply {
 /// The least room that moving ends keep.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MovementSupply {
     /// The least gap that stays open.
     #[cfg_attr(feature = "serde", serde(default = "MovementSupply::clearance"))]
@@ -176,6 +183,7 @@ impl Default for MovementSupply {
 /// What is bought, and in which sizes.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Supplies {
     /// Trims.
     pub trims: TrimSupply,

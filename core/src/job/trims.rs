@@ -12,6 +12,7 @@ use crate::units::{Length, LineMass};
 /// One run of a trim along a line.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "CutTrimRun"))]
 pub struct TrimRun {
     /// Number of the line in the roof.
     pub line: usize,
@@ -26,6 +27,7 @@ pub struct TrimRun {
 /// A trim as the shop makes it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimItem {
     /// Its mark: T1, T2 and so on.
     pub mark: String,

@@ -20,6 +20,7 @@ use core::fmt;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "f64", into = "f64"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NeutralFactor(f64);
 
 impl NeutralFactor {

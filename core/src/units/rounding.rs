@@ -6,6 +6,7 @@ use crate::error::{Error, ErrorKind};
 /// Which way a length goes to a whole step.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Rounding {
     /// To the next step that is not smaller.
     Ceil,
@@ -84,6 +85,7 @@ impl Rounding {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "ShopRoundingText", into = "ShopRoundingText"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ShopRounding {
     increment: Length,
     rounding: Rounding,
@@ -92,6 +94,7 @@ pub struct ShopRounding {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct ShopRoundingText {
     increment: Length,
