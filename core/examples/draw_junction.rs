@@ -23,8 +23,10 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
         let size = if l.is_negative() { (-l).length()? } else { l };
         Ok(format!("{} {}", text(size)?, if l.is_negative() { "down" } else { "up" }))
     };
+    // What fills a page anyhow has room for a larger figure, and goes on to the next.
+    let height = Length::micrometres(if sample.solved.lines.len() > 12 && drawing.lines().iter().any(|k| k.mark == "N") { 125_000 } else { 96_000 });
     let mut sheet = CrewSheet { title: sample.name.to_owned(), job: "one of every kind".to_owned(), ..CrewSheet::default() };
-    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(96_000))?.svg()?];
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), height)?.svg()?];
     for (key, line) in drawing.lines().iter().zip(&sample.solved.lines) {
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;

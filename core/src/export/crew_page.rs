@@ -200,6 +200,7 @@ table.list .flag { text-align: center; white-space: nowrap; }
 .pair { display: flex; gap: 6mm; align-items: flex-start; }
 .pair > section { flex: 1 1 0; }
 .pair > section.wide { flex: 1.25 1 0; }
+section.whole { break-inside: avoid; }
 ol, ul { margin: 0; padding-left: 6mm; }
 li { break-inside: avoid; }
 p.note { margin: 0.6mm 0 0 0; font-weight: bold; break-inside: avoid; }
@@ -247,6 +248,8 @@ fn write_fasteners(out: &mut String, rows: &[FastenerLine]) {
     }
     let all = rows.iter().all(|r| r.engineered);
     let columns = [("", "What"), ("number", "start"), ("number", "spacing"), ("number", "count"), ("number", "end"), ("flag", "engineered")];
+    // The mark and what it means stay on one page.
+    out.push_str("<section class=\"whole\">");
     table(out, "Fasteners", &columns, |out| {
         for row in rows {
             out.push_str("<tr>");
@@ -260,6 +263,7 @@ fn write_fasteners(out: &mut String, rows: &[FastenerLine]) {
     if !all {
         let _ = writeln!(out, "<p class=\"note\">* {NOT_ENGINEERED}</p>");
     }
+    out.push_str("</section>\n");
 }
 
 fn write_steps(out: &mut String, steps: &[String]) {

@@ -27,16 +27,16 @@ fn other(junction: &JunctionItem) -> Other {
 
 /// The drawing of a line's section.
 pub(super) fn drawing<'a>(packet: &Packet, junction: &'a JunctionItem) -> Result<JunctionDrawing<'a>, Error> {
-    JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.lengths)
+    JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.small())
 }
 
 /// The sheet of one line.
 pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<CrewSheet, Error> {
-    let format = packet.paperwork.lengths;
+    let (long, format) = (packet.paperwork.lengths, packet.paperwork.small());
     let drawing = drawing(packet, junction)?;
     let planes: Vec<&str> =
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
-    let title = format!("{}, {}: {}", junction.name, planes.join(" to "), text(format, junction.along.length)?);
+    let title = format!("{}, {}: {}", junction.name, planes.join(" to "), text(long, junction.along.length)?);
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
     sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(96_000))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
@@ -125,8 +125,12 @@ fn fasteners(format: LengthFormat, junction: &JunctionItem, sheet: &mut CrewShee
 }
 
 fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) -> Result<(), Error> {
-    let format = packet.paperwork.lengths;
-    let mut add = |what: String, quantity: String| sheet.materials.push(MaterialLine { what, quantity });
+    let (long, format) = (packet.paperwork.lengths, packet.paperwork.small());
+    // The same on both sides is one line of the table.
+    let mut add = |what: String, quantity: String| match sheet.materials.iter_mut().find(|m| m.what == what) {
+        Some(same) => same.quantity = format!("{} + {quantity}", same.quantity),
+        None => sheet.materials.push(MaterialLine { what, quantity }),
+    };
     for trim in &packet.trims {
         for run in trim.runs.iter().filter(|r| r.line == junction.line) {
             let mut pieces: Vec<(Length, usize)> = Vec::new();
@@ -136,7 +140,7 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
                     None => pieces.push((*piece, 1)),
                 }
             }
-            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", text(format, length)?))).collect::<Result<Vec<_>, Error>>()?;
+            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", text(long, length)?))).collect::<Result<Vec<_>, Error>>()?;
             add(format!("{} {}, lap {}", trim.mark, trim.name, text(format, trim.lap)?), pieces.join(", "));
         }
     }
@@ -153,10 +157,10 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
     }
     for tape in &junction.along.tapes {
         let over = if tape.over_seams { ", over the seams" } else { "" };
-        add(format!("{}, {} wide{over}", tape.name, text(format, tape.width)?), text(format, tape.length)?);
+        add(format!("{}, {} wide{over}", tape.name, text(format, tape.width)?), text(long, tape.length)?);
     }
     for bead in &junction.along.beads {
-        add(format!("{}, {} by {}", bead.name, text(format, bead.width)?, text(format, bead.depth)?), text(format, bead.length)?);
+        add(format!("{}, {} by {}", bead.name, text(format, bead.width)?, text(format, bead.depth)?), text(long, bead.length)?);
     }
     for plugs in junction.along.plugs.iter().filter(|p| p.count > 0) {
         add("seam plugs".to_owned(), plugs.count.to_string());

@@ -186,7 +186,7 @@ mod tests {
         let mut list = groups();
         list[1].total = Length::MAX;
         let columns = [column("mark", ListField::Mark), column("total", ListField::Total(LengthFormat::parse("ft-in/1 ceil").unwrap()))];
-        let error = length_list_csv(&list, &columns).unwrap_err();
+        let error = length_list_csv(of(&list), &columns).unwrap_err();
         assert_eq!((error.kind(), error.path()), (ErrorKind::Overflow, "groups[1].total"));
     }
 }

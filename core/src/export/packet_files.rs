@@ -13,7 +13,7 @@ use super::worksheet::worksheet_markdown;
 use crate::error::Error;
 use crate::job::{Packet, Paper, TrimItem};
 use crate::record::{Entry, Worksheet};
-use crate::units::{Length, LengthFormat, LengthStyle, LengthUnit};
+use crate::units::Length;
 use std::collections::BTreeMap;
 use std::fmt::Write;
 
@@ -88,7 +88,7 @@ fn panel_list(packet: &Packet) -> Result<Vec<u8>, Error> {
         column("mark", ListField::Mark),
         column("pieces", ListField::Count),
         column("order length", ListField::OrderLength(format)),
-        column("covers", ListField::Width(format)),
+        column("covers", ListField::Width(packet.paperwork.small())),
         column("total", ListField::Total(format)),
         column("plane", ListField::Plane),
     ];
@@ -105,16 +105,8 @@ fn plan(packet: &Packet) -> Result<String, Error> {
     roof_plan_svg(&packet.job, &packet.roof, &laid, figure, PaperUnit::Millimetre, packet.paperwork.lengths)
 }
 
-fn in_inches(format: LengthFormat) -> bool {
-    match format.style() {
-        LengthStyle::FeetInches { .. } | LengthStyle::Inches { .. } => true,
-        LengthStyle::Decimal { unit, .. } => matches!(unit, LengthUnit::Inch | LengthUnit::Foot),
-        LengthStyle::Exact => false,
-    }
-}
-
 fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), Error> {
-    let format = packet.paperwork.lengths;
+    let format = packet.paperwork.small();
     let name = format!("{} {}", trim.mark, trim.name);
     let stem = format!("trims/{}-{}", trim.mark, file_stem(&trim.name));
     let drawing = TrimDrawing::new(&name, &trim.profile, trim.flat.rule(), format)?;
@@ -122,14 +114,14 @@ fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec
     add(format!("{stem}-flat.svg"), drawing.flat_svg()?.into_bytes());
     // One flat of the longest piece: shorter ones are cut from the same girth.
     let piece = trim.runs.iter().flat_map(|r| &r.pieces).copied().max().unwrap_or_default();
-    let unit = if in_inches(format) { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
+    let unit = if format.is_inch() { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
     add(format!("{stem}-flat.dxf"), drawing.flat_dxf(unit, piece)?);
     Ok(())
 }
 
 /// Every caution once, with the places it speaks of and its source, and the cautions of every site.
 fn cautions(packet: &Packet) -> Result<String, Error> {
-    let format = packet.paperwork.lengths;
+    let format = packet.paperwork.small();
     let s = &packet.summary;
     let mut out = format!("# Cautions: {}\n\n## On every site\n\n", packet.job);
     for site in &packet.site {
@@ -219,7 +211,7 @@ pub fn packet_summary(packet: &Packet) -> Result<String, Error> {
             "            {:4} {:22} girth {:>12}, {} in {} run(s)",
             trim.mark,
             trim.name,
-            text(format, trim.flat.girth())?,
+            text(packet.paperwork.small(), trim.flat.girth())?,
             text(format, trim.total()?)?,
             trim.runs.len()
         );
