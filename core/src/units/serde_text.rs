@@ -69,7 +69,7 @@ serde_text!(
     Angle => "an angle with its unit", ["270 deg", "45 deg"];
     BendAngle => "a bend angle from flat, with its unit", ["90 deg", "180 deg"];
     Area => "an area with its unit", ["10 ft2", "2.5 m2"];
-    Volume => "a volume with its unit", ["10.1 fl oz", "300 mL"];
+    Volume => "a volume with its unit", ["10.1 floz", "300 mL"];
     Mass => "a mass with its unit", ["12 lb", "5 kg"];
     Force => "a force with its unit", ["250 lbf", "1.1 kN"];
     Pressure => "a pressure with its unit", ["30 psf", "1.5 kPa"];
