@@ -51,6 +51,13 @@ typedef struct sw_error sw_error;
 typedef struct sw_flat sw_flat;
 
 /**
+ * A job worked out: what the shop and the crew work from.
+ *
+ * It never changes, so threads may read it at the same time. Free it with `sw_packet_free`, once, when none does.
+ */
+typedef struct sw_packet sw_packet;
+
+/**
  * What every call that can fail returns: `SW_OK`, or one of the numbers below. Numbers never change their meaning; later
  * releases may add some, so treat an unknown number as a failure.
  */
@@ -266,6 +273,88 @@ typedef struct {
      */
     sw_length to;
 } sw_flat_leg;
+
+/**
+ * A part of the work on a job: one of the `SW_STAGE_` numbers. Later releases may add some.
+ */
+typedef int32_t sw_stage;
+
+/**
+ * Told how far the work is: `done` of `of` things of a stage, and the caller's own `user`. 0 goes on with the work; anything else stops it.
+ *
+ * It runs on the thread of the call that was given it, and may call the library. It must return: no exception and no `longjmp` may leave it.
+ */
+typedef int32_t (*sw_progress_fn)(sw_stage stage, size_t done, size_t of, void *user);
+
+/**
+ * A packet in a few figures.
+ */
+typedef struct {
+    /**
+     * Planes of the roof.
+     */
+    uint64_t planes;
+    /**
+     * Lines of the roof.
+     */
+    uint64_t lines;
+    /**
+     * Panels as laid.
+     */
+    uint64_t panels;
+    /**
+     * Pieces to form: more than panels where end laps divide them.
+     */
+    uint64_t pieces;
+    /**
+     * Different order lengths.
+     */
+    uint64_t lengths;
+    /**
+     * The shortest order length.
+     */
+    sw_length shortest;
+    /**
+     * The longest order length.
+     */
+    sw_length longest;
+    /**
+     * Order lengths of all panels together.
+     */
+    sw_length panel_length;
+    /**
+     * Length of the coil.
+     */
+    sw_length coil;
+    /**
+     * Different trims.
+     */
+    uint64_t trims;
+    /**
+     * Stock lengths of trim to buy.
+     */
+    uint64_t sticks;
+    /**
+     * Closure pieces.
+     */
+    uint64_t closures;
+    /**
+     * Cautions: read them before metal is cut.
+     */
+    uint64_t cautions;
+    /**
+     * Rows of fasteners and clips whose spacing an engineer gave.
+     */
+    uint64_t engineered_rows;
+    /**
+     * Rows whose spacing nobody engineered.
+     */
+    uint64_t not_engineered_rows;
+    /**
+     * Figures among them that rest on memory: to be confirmed before metal is cut.
+     */
+    uint64_t from_memory;
+} sw_summary;
 
 /**
  * The call did what it says, and its outputs are written.
@@ -496,6 +585,41 @@ typedef struct {
  * Closes on the lower face.
  */
 #define SW_DIRECTION_DOWN 2
+
+/**
+ * The planes and lines of the roof.
+ */
+#define SW_STAGE_ROOF 1
+
+/**
+ * The sections of the lines that end panels.
+ */
+#define SW_STAGE_SECTIONS 2
+
+/**
+ * The panels of the planes.
+ */
+#define SW_STAGE_PANELS 3
+
+/**
+ * What lies along the lines.
+ */
+#define SW_STAGE_LINES 4
+
+/**
+ * Clips and movement of the planes.
+ */
+#define SW_STAGE_CLIPS 5
+
+/**
+ * Trims, flat and cut to length.
+ */
+#define SW_STAGE_TRIMS 6
+
+/**
+ * The order.
+ */
+#define SW_STAGE_ORDER 7
 
 #ifdef __cplusplus
 extern "C" {
@@ -902,6 +1026,73 @@ sw_status sw_explain_json(const char *name,
                           size_t capacity,
                           size_t *needed,
                           sw_error **error);
+
+/**
+ * The name of a stage for people: `panels`. `SW_UNKNOWN` for a number of none.
+ */
+sw_status sw_stage_name(sw_stage stage, char *buffer, size_t capacity, size_t *needed, sw_error **error);
+
+/**
+ * Works out the job that a JSON document of at most 64 MiB describes. An error's path leads into the document: `job.roof.planes[3].name`; where the
+ * text is not JSON, its span points at the character.
+ *
+ * `progress` is told how far the work is, with `user`, and may stop it: the status is then `SW_CANCELLED`. It may be NULL. Free the packet with
+ * `sw_packet_free`.
+ */
+sw_status sw_job_packet(const char *job,
+                        size_t job_len,
+                        sw_progress_fn progress,
+                        void *user,
+                        sw_packet **packet,
+                        sw_error **error);
+
+/**
+ * Frees a packet; NULL is left alone.
+ */
+void sw_packet_free(sw_packet *packet);
+
+/**
+ * The packet in a few figures.
+ */
+sw_status sw_packet_summary(const sw_packet *packet, sw_summary *summary, sw_error **error);
+
+/**
+ * The whole packet as JSON: fields in snake_case, choices in kebab-case, quantities as text with their unit. It is written once and kept with the
+ * packet, so that asking for the size first costs little.
+ */
+sw_status sw_packet_json(const sw_packet *packet,
+                         char *buffer,
+                         size_t capacity,
+                         size_t *needed,
+                         sw_error **error);
+
+/**
+ * How many files the packet has: `packet.json`, lists, the plan, crew sheets, junctions, trims, and papers with the working for the office. They are
+ * made when first asked for, and kept with the packet; nothing is written to a disk.
+ */
+sw_status sw_packet_file_count(const sw_packet *packet,
+                               size_t *count,
+                               sw_error **error);
+
+/**
+ * The name of a file, counted from 0: `lists/panels.csv`, its folders parted by `/`. `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_packet_file_name(const sw_packet *packet,
+                              size_t index,
+                              char *buffer,
+                              size_t capacity,
+                              size_t *needed,
+                              sw_error **error);
+
+/**
+ * What a file holds, counted from 0, by the rules of arrays: `*needed` is its size in bytes. `SW_OUT_OF_RANGE` beyond the last.
+ */
+sw_status sw_packet_file_bytes(const sw_packet *packet,
+                               size_t index,
+                               uint8_t *bytes,
+                               size_t capacity,
+                               size_t *needed,
+                               sw_error **error);
 
 #ifdef __cplusplus
 }  // extern "C"

@@ -118,11 +118,11 @@ pub(crate) unsafe fn array<'a, T>(pointer: *const T, count: usize, name: &'stati
     Ok(unsafe { core::slice::from_raw_parts(pointer, count) })
 }
 
-/// Text lent by the caller as UTF-8.
+/// A document lent by the caller, whose reader checks that it is UTF-8.
 ///
 /// # Safety
 /// `pointer` is NULL or points to `len` bytes that stay as they are for `'a`.
-pub(crate) unsafe fn text_in<'a>(pointer: *const c_char, len: usize, name: &'static str) -> Result<&'a str, Error> {
+pub(crate) unsafe fn bytes_in<'a>(pointer: *const c_char, len: usize, name: &'static str) -> Result<&'a [u8], Error> {
     if pointer.is_null() {
         return Err(null(name));
     }
@@ -130,7 +130,16 @@ pub(crate) unsafe fn text_in<'a>(pointer: *const c_char, len: usize, name: &'sta
         return Err(too_large(name, len, "bytes"));
     }
     // SAFETY: not NULL, not larger than an object can be, and readable by the caller's promise; bytes need no alignment.
-    let bytes = unsafe { core::slice::from_raw_parts(pointer.cast::<u8>(), len) };
+    Ok(unsafe { core::slice::from_raw_parts(pointer.cast::<u8>(), len) })
+}
+
+/// Text lent by the caller as UTF-8.
+///
+/// # Safety
+/// As for `bytes_in`.
+pub(crate) unsafe fn text_in<'a>(pointer: *const c_char, len: usize, name: &'static str) -> Result<&'a str, Error> {
+    // SAFETY: the caller's promise.
+    let bytes = unsafe { bytes_in(pointer, len, name) }?;
     core::str::from_utf8(bytes).map_err(|e| {
         let start = e.valid_up_to();
         // The value keeps what comes before the fault as it was, so that the span still points at it.

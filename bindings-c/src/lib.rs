@@ -14,6 +14,7 @@ pub mod job;
 pub mod length;
 pub mod metal;
 pub mod movement;
+pub mod packet;
 pub mod pitch;
 pub mod quantity;
 pub mod spacing;

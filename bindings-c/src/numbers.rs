@@ -1,7 +1,9 @@
 //! From the header's numbers to the core's enumerations.
 
 use crate::length::*;
+use crate::packet::*;
 use seamwright_core::error::{Error, ErrorKind};
+use seamwright_core::job::Stage;
 use seamwright_core::units::{LengthUnit, Rounding};
 
 /// Units of length by number.
@@ -22,6 +24,17 @@ pub(crate) const ROUNDINGS: &[(i32, Rounding)] = &[
     (SW_ROUNDING_TOWARD, Rounding::Toward),
     (SW_ROUNDING_HALF_EVEN, Rounding::HalfEven),
     (SW_ROUNDING_HALF_AWAY, Rounding::HalfAway),
+];
+
+/// Stages of the work on a job by number.
+pub(crate) const STAGES: &[(i32, Stage)] = &[
+    (SW_STAGE_ROOF, Stage::Roof),
+    (SW_STAGE_SECTIONS, Stage::Sections),
+    (SW_STAGE_PANELS, Stage::Panels),
+    (SW_STAGE_LINES, Stage::Lines),
+    (SW_STAGE_CLIPS, Stage::Clips),
+    (SW_STAGE_TRIMS, Stage::Trims),
+    (SW_STAGE_ORDER, Stage::Order),
 ];
 
 pub(crate) fn length_unit(number: i32) -> Result<LengthUnit, Error> {

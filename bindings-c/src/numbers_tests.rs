@@ -1,6 +1,7 @@
-use crate::numbers::{LENGTH_UNITS, ROUNDINGS};
+use crate::numbers::{LENGTH_UNITS, ROUNDINGS, STAGES};
 use crate::status::{NAMED, SW_BUFFER_TOO_SMALL, SW_OK};
 use seamwright_core::error::ErrorKind;
+use seamwright_core::job::Stage;
 use seamwright_core::units::{LengthUnit, Rounding};
 use std::collections::BTreeSet;
 
@@ -16,10 +17,13 @@ fn every_kind_of_error_has_its_status_and_no_other_has() {
 }
 
 #[test]
-fn every_unit_and_direction_has_one_number_and_none_is_zero() {
+fn every_unit_direction_and_stage_has_one_number_and_none_is_zero() {
     assert_eq!(LENGTH_UNITS.iter().map(|(_, u)| *u).collect::<Vec<_>>(), LengthUnit::ALL);
     assert_eq!(ROUNDINGS.iter().map(|(_, r)| *r).collect::<Vec<_>>(), Rounding::ALL);
-    for numbers in [LENGTH_UNITS.iter().map(|(n, _)| *n).collect::<Vec<_>>(), ROUNDINGS.iter().map(|(n, _)| *n).collect()] {
+    assert_eq!(STAGES.iter().map(|(_, s)| *s).collect::<Vec<_>>(), Stage::ALL);
+    for numbers in
+        [LENGTH_UNITS.iter().map(|(n, _)| *n).collect::<Vec<_>>(), ROUNDINGS.iter().map(|(n, _)| *n).collect(), STAGES.iter().map(|(n, _)| *n).collect()]
+    {
         assert_eq!(numbers.iter().collect::<BTreeSet<_>>().len(), numbers.len());
         assert!(!numbers.contains(&0));
     }

@@ -119,7 +119,7 @@ for kind in "${kinds[@]}"; do
     [[ $kind == plain ]] || flags=("${sanitize[@]}")
     for source in "$here"/*.c; do
         program=$(basename "$source" .c)
-        [[ $program != consumer ]] || continue
+        [[ $program != consumer && $program != summary ]] || continue
         if ! gcc -std=c99 "${warnings[@]}" "${flags[@]}" "${include[@]}" -o "$work/$kind/$program" "$source" "${link[@]}"; then
             fail "$program.c does not compile ($kind)"
         elif [[ $program == run_cases ]]; then
@@ -139,6 +139,20 @@ documented() {
         diff <("$work/example") <(sed -n '/^```text$/,/^```$/p' "$root/docs/c-conventions.md" | grep -v '^```')
 }
 check "the example in docs/c-conventions.md prints what it says" documented
+
+# The example of a whole job: the demo's figures, and one refusal that says where.
+summary() {
+    gcc -std=c99 "${warnings[@]}" "${include[@]}" -o "$work/summary" "$here/summary.c" "${link[@]}" &&
+        "$work/summary" "$root/core/examples/demo_job.json" >"$work/summary.txt" 2>/dev/null &&
+        grep -Eq '^panels +[1-9][0-9]{2,}$' "$work/summary.txt" && grep -Eq "^longest panel +[0-9]+'-" "$work/summary.txt" &&
+        ! "$work/summary" "$root/core/no-such-job.json" 2>/dev/null
+}
+summary_refuses() {
+    echo '{"format": "seamwright-job", "version": 1, "colour": "red"}' >"$work/colour.json"
+    ! "$work/summary" "$work/colour.json" >"$work/refusal.txt" 2>&1 && grep -q '^job\.colour: ' "$work/refusal.txt"
+}
+check "the example program prints the demo job's figures" summary
+check "the example program says where a job is refused" summary_refuses
 
 count "install" "$here/check_install.sh" "$work/install"
 finish

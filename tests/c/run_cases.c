@@ -13,7 +13,7 @@
  * unit that the library holds, the rest as text.
  */
 #include "seamwright.h"
-#include "json_at.h"
+#include "json_step.h"
 #include <float.h>
 #include <math.h>
 #include <stdio.h>

@@ -1,5 +1,5 @@
 #include "check.h"
-#include "json_at.h"
+#include "json_step.h"
 #include <stdlib.h>
 
 #define SPACING(run, maximum) "{\"run\": " run ", \"end_distance\": \"0 in\", \"rule\": {\"equal\": {\"maximum\": " maximum "}}}"

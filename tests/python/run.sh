@@ -3,7 +3,7 @@
 set -euo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
 venv=$root/target/venv
-tools='maturin==1.16.0 pytest==9.2.0 mypy==2.4.1 hypothesis==6.170.17 ezdxf==1.4.5 shapely==2.2.0'
+tools='maturin==1.16.0 pytest==9.2.0 mypy==2.4.1 hypothesis==6.170.17 ezdxf==1.4.5 shapely==2.2.0 jsonschema==4.26.0'
 cd "$root"
 
 if [ ! -x "$venv/bin/python" ]; then

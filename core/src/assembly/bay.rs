@@ -13,6 +13,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Flank {
     /// The left: the line's own [`side`](Line::side).
     Left,
@@ -36,6 +37,7 @@ impl Flank {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum BayEnd {
     /// A seam.
     Seam,
@@ -53,6 +55,7 @@ pub enum BayEnd {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PanelEdge {
     /// Its lower end: an eave, a valley, the foot of an upper panel.
     Lower,
@@ -71,6 +74,7 @@ pub enum PanelEdge {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Hand {
     /// Square: one piece fits either way round.
     Square,
@@ -97,6 +101,7 @@ impl Hand {
 /// See [`LineBays`](super::LineBays) for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Bay {
     /// The panel, as a number in [`LaidPlane::panels`](crate::layout::LaidPlane::panels).
     pub panel: usize,
@@ -141,6 +146,7 @@ impl Bay {
 /// See [`LineBays`](super::LineBays) for an example.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Stretch {
     /// Where it starts along the line.
     pub from: Length,
@@ -153,6 +159,7 @@ pub struct Stretch {
 /// See [`LineBays`](super::LineBays) for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Beside {
     /// The panel, as a number in [`LaidPlane::panels`](crate::layout::LaidPlane::panels).
     pub panel: usize,
@@ -171,6 +178,7 @@ pub struct Beside {
 /// See [`LineBays`](super::LineBays) for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SideBays {
     /// Which side of the junction.
     pub side: Side,

@@ -23,6 +23,7 @@ use std::collections::BTreeMap;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum ClipRule {
     /// On a deck: equal spaces, the fewest that keep to the spacing.
     Spaced {
@@ -151,6 +152,7 @@ pub struct ClipPlan<'a> {
 /// See [`ClipPlan`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClipGroup {
     /// The length of seam between the ends of its panels.
     pub run: Length,
@@ -177,6 +179,7 @@ impl ClipGroup {
 /// See [`ClipPlan`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClipSchedule {
     /// Seams of one schedule together, the longest first.
     pub groups: Vec<ClipGroup>,

@@ -20,6 +20,7 @@ use std::collections::BTreeMap;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureChoice {
     /// Width of a seam where it meets the pan.
     pub seam_width_at_foot: Length,
@@ -104,6 +105,7 @@ pub struct ClosureRun<'a> {
 /// See [`ClosureRun`] for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureGroup {
     /// The bay that the pieces fit.
     pub bay: ClosureBay,
@@ -128,6 +130,7 @@ pub struct ClosureGroup {
 /// See [`ClosureRun`] for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureList {
     /// Identical pieces together, in the order in which they first come along the line.
     pub groups: Vec<ClosureGroup>,

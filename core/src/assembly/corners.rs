@@ -22,6 +22,7 @@ use std::collections::BTreeMap;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CornerAllowances {
     /// For every kind without one of its own.
     pub usual: Length,
@@ -42,6 +43,7 @@ pub struct CornerAllowances {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct KindAllowance {
     /// The kind.
     pub kind: LineKind,
@@ -117,6 +119,7 @@ pub struct Corners<'a> {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum LineEnd {
     /// Its start.
     Start,
@@ -129,6 +132,7 @@ pub enum LineEnd {
 /// See [`Corners`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CornerLine {
     /// The line's number among the roof's lines.
     pub line: usize,
@@ -147,6 +151,7 @@ pub struct CornerLine {
 /// See [`Corners`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PairRule {
     /// One laps over the other; the lines by name.
     Laps {
@@ -173,6 +178,7 @@ pub enum PairRule {
 /// See [`Corners`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CornerPair {
     /// The first, by name.
     pub first: String,
@@ -189,6 +195,7 @@ pub struct CornerPair {
 /// See [`Corners`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Corner {
     /// Where it is: the end of its first line.
     pub at: Vertex,
@@ -203,6 +210,7 @@ pub struct Corner {
 /// See [`Corners`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RoofCorners {
     /// The corners, in the order of the lines that first end there.
     pub corners: Vec<Corner>,

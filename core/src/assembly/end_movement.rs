@@ -104,6 +104,7 @@ pub struct MovementPlan<'a> {
 /// See [`MovementPlan`] for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EdgeMovement {
     /// The edge, in the order of the outline's.
     pub edge: usize,
@@ -136,6 +137,7 @@ pub struct EdgeMovement {
 /// See [`MovementPlan`] for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneMovement {
     /// Each edge at which panels move, in the order of the outline's.
     pub ends: Vec<EdgeMovement>,

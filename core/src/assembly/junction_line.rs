@@ -47,6 +47,7 @@ pub struct JunctionSide<'a> {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LineChoices {
     /// Distance of a row's first and last fastener from the ends of the line.
     pub row_end_distance: Length,

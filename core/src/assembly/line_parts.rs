@@ -14,6 +14,7 @@ use crate::units::{Length, Volume};
 /// Closures of one side. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureRow {
     /// What they are called in the section.
     pub name: String,
@@ -30,6 +31,7 @@ pub struct ClosureRow {
 /// Tape along the line. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TapeRun {
     /// What it is called in the section.
     pub name: String,
@@ -46,6 +48,7 @@ pub struct TapeRun {
 /// A bead along the line. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BeadRun {
     /// What it is called in the section.
     pub name: String,
@@ -64,6 +67,7 @@ pub struct BeadRun {
 /// Plugs in the hollows of seams. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SeamPlugs {
     /// On which side.
     pub side: Side,
@@ -74,6 +78,7 @@ pub struct SeamPlugs {
 /// A row of fasteners. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct FastenerRow {
     /// What it is called in the section.
     pub name: String,
@@ -96,6 +101,7 @@ pub struct FastenerRow {
 /// What a cleat is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum CleatKind {
     /// A continuous cleat, hooked by a trim's hem.
     Continuous,
@@ -106,6 +112,7 @@ pub enum CleatKind {
 /// A cleat along the line. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CleatRun {
     /// What it is called in the section.
     pub name: String,
@@ -120,6 +127,7 @@ pub struct CleatRun {
 /// A trim along the line. See [`JunctionLine`](super::JunctionLine).
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimRun {
     /// What it is called in the section.
     pub name: String,
@@ -136,6 +144,7 @@ pub struct TrimRun {
 /// See [`JunctionLine`](super::JunctionLine) for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LineAssembly {
     /// The line's name.
     pub name: String,

@@ -17,6 +17,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Fixing {
     /// At its lower end.
     Lower,
@@ -89,6 +90,7 @@ pub struct PinPlan<'a> {
 /// See [`PinPlan`] for an example.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PanelPin {
     /// The panel, as a number in [`LaidPlane::panels`](crate::layout::LaidPlane::panels).
     pub panel: usize,
@@ -103,6 +105,7 @@ pub struct PanelPin {
 /// See [`PinPlan`] for an example.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlanePins {
     /// Each panel, in the order of the laid plane.
     pub panels: Vec<PanelPin>,

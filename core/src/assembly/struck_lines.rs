@@ -18,6 +18,7 @@ use crate::units::{Angle, Length, ShopRounding};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct StrikeChoice {
     /// What the tape is read to.
     pub tape: ShopRounding,
@@ -37,6 +38,7 @@ pub struct StrikeChoice {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TapeReading {
     /// As it is.
     pub exact: Length,
@@ -112,6 +114,7 @@ pub struct StrikeLines<'a> {
 /// See [`StrikeLines`] for an example.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct StruckLine {
     /// When it is struck, from 1.
     pub order: usize,

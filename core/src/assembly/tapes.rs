@@ -18,6 +18,7 @@ use crate::units::{Area, Length, Sum, Volume, VolumeUnit};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SeamSurface {
     /// One side of a seam, piece after piece from its foot on the pan to the middle of its top; the other side is the same.
     pub side: Vec<SurfacePiece>,
@@ -46,6 +47,7 @@ impl SeamSurface {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TapeChoice {
     /// Length of one lap of tape on tape.
     #[cfg_attr(feature = "serde", serde(default))]

@@ -15,6 +15,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimChoice {
     /// Lap of its pieces; 0 for pieces that butt.
     pub lap: Length,
@@ -45,6 +46,7 @@ impl TrimChoice {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LineEnds {
     /// Beyond the start.
     #[cfg_attr(feature = "serde", serde(default))]
@@ -84,6 +86,7 @@ pub struct TrimAlong {
 /// See [`TrimAlong`] for an example.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimLength {
     /// True length of the line.
     pub line: Length,
@@ -134,6 +137,7 @@ impl Calculation for TrimAlong {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NamedTrim {
     /// Its name in the section.
     pub name: String,

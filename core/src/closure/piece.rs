@@ -16,6 +16,7 @@ use crate::units::{Angle, BendAngle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureFasteners {
     /// Distance of the end fasteners from their tabs, along the line.
     pub from_tab: Length,
@@ -65,6 +66,7 @@ impl ClosureFasteners {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureBay {
     /// Seam to seam, square to the seams.
     pub coverage: Length,
@@ -116,6 +118,7 @@ pub struct ClosureBay {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Blank {
     /// Along the bends of flanges and web.
     pub length: Length,
@@ -149,6 +152,7 @@ pub struct Blank {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosurePiece {
     /// Length of the web, along the line, between its tabs.
     pub length: Length,

@@ -135,6 +135,7 @@ impl UltimateResistance {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NominalResistance {
     /// The force on one fastener.
     pub force: Force,

@@ -16,6 +16,7 @@ use crate::roof::{Line, LineKind, Roof};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Detail {
     /// An eave.
     Eave(Box<EaveDetail>),
@@ -108,6 +109,7 @@ impl Detail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LineChoice {
     /// The line, by the name that the roof gives it.
     pub line: String,
@@ -125,6 +127,7 @@ pub struct LineChoice {
 /// ```
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionChoices {
     /// One detail for each kind of line that the roof has; kinds that it does not have may stand too, and serve no line.
     pub kinds: Vec<Detail>,

@@ -21,6 +21,7 @@ use crate::units::{Length, LengthFormat, Temperature};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum JobFormat {
     /// A job of this library.
     #[cfg_attr(feature = "serde", serde(rename = "seamwright-job"))]
@@ -43,6 +44,7 @@ pub const JOB_VERSION: u32 = 1;
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Metals {
     /// The panels' sheet.
     pub panel: Sheet,
@@ -61,6 +63,7 @@ pub struct Metals {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DeckLevels {
     /// Underlayment on the deck.
     pub underlayment: Length,
@@ -84,6 +87,7 @@ pub struct DeckLevels {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Temperatures {
     /// When the panels are laid.
     pub laid: Temperature,
@@ -103,6 +107,7 @@ pub struct Temperatures {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneStart {
     /// The plane, by name.
     pub plane: String,
@@ -122,6 +127,7 @@ pub struct PlaneStart {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LayoutChoices {
     /// Where the seams of every plane lie that has no choice of its own.
     pub start: Start,
@@ -164,6 +170,7 @@ impl LayoutChoices {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Paper {
     /// 8 1/2 in by 11 in.
     #[default]
@@ -183,6 +190,7 @@ pub enum Paper {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Paperwork {
     /// The notation of lengths for crew and shop: panels and runs, and all else where `details` is not given.
     pub lengths: LengthFormat,
@@ -214,6 +222,7 @@ impl Paperwork {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Job {
     /// The name of the format.
     pub format: JobFormat,

@@ -22,6 +22,7 @@ use crate::units::{Length, SurfaceMass};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneLay {
     /// Number of the plane in the roof.
     pub plane: usize,

@@ -12,9 +12,13 @@ mod input;
 mod lay;
 mod order;
 mod packet;
+#[cfg(feature = "serde")]
+mod packet_json;
 mod plane_work;
 mod progress;
 mod schedule;
+#[cfg(feature = "schema")]
+mod schema;
 mod sections;
 mod supplies;
 mod trims;
@@ -48,5 +52,7 @@ pub use packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTI
 pub use plane_work::{PlaneClips, PlaneHeat};
 pub use progress::{Progress, Stage};
 pub use schedule::{Schedule, ScheduledRow};
+#[cfg(feature = "schema")]
+pub use schema::{job_schema, packet_schema};
 pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
 pub use trims::{TrimItem, TrimRun};

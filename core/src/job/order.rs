@@ -22,6 +22,7 @@ use std::collections::BTreeMap;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum OrderGroup {
     /// Panels from the roll former.
     Panels,
@@ -67,6 +68,7 @@ impl OrderGroup {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OrderLine {
     /// What kind of thing it is.
     pub group: OrderGroup,

@@ -41,6 +41,7 @@ pub const SITE_CAUTIONS: &[&str] = &[
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SectionSide {
     /// Number of the plane in the roof.
     pub plane: usize,
@@ -63,6 +64,7 @@ pub struct SectionSide {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionItem {
     /// Number of the line in the roof.
     pub line: usize,
@@ -105,6 +107,7 @@ impl JunctionItem {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SourceCount {
     /// Published and seen as text.
     pub text: usize,
@@ -151,6 +154,7 @@ impl SourceCount {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Summary {
     /// Planes of the roof.
     pub planes: usize,
@@ -202,6 +206,7 @@ pub struct Summary {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Packet {
     /// [`PACKET_FORMAT`].
     pub format: Cow<'static, str>,

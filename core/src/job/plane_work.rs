@@ -17,6 +17,7 @@ use crate::record::{Calculation, Recorder, Source};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneClips {
     /// The plane's name.
     pub plane: String,
@@ -38,6 +39,7 @@ pub struct PlaneClips {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneHeat {
     /// The plane's name.
     pub plane: String,

@@ -30,6 +30,9 @@ pub enum Stage {
 }
 
 impl Stage {
+    /// All stages, in the order of the work.
+    pub const ALL: &'static [Stage] = &[Stage::Roof, Stage::Sections, Stage::Panels, Stage::Lines, Stage::Clips, Stage::Trims, Stage::Order];
+
     /// The name for people.
     #[must_use]
     pub const fn name(self) -> &'static str {

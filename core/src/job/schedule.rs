@@ -17,6 +17,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ScheduledRow {
     /// A kind of line, as [`LineKind::name`] has it, or the name of one line, which stands before its kind.
     pub line: String,
@@ -36,6 +37,7 @@ pub struct ScheduledRow {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Schedule {
     /// Who answers for it.
     pub name: String,

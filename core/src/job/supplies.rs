@@ -18,6 +18,7 @@ use std::collections::BTreeSet;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimLap {
     /// The trim, by its name in the packet: "valley pan".
     pub trim: String,
@@ -37,6 +38,7 @@ pub struct TrimLap {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimSupply {
     /// The lengths that the brake folds.
     pub stock: Vec<StockLength>,
@@ -154,6 +156,7 @@ impl TrimSupply {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClosureSupply {
     /// The tabs that turn up against the seams.
     pub tab: Length,
@@ -188,6 +191,7 @@ impl ClosureSupply {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SealantSupply {
     /// Length of tape on one roll.
     pub roll: Length,
@@ -212,6 +216,7 @@ pub struct SealantSupply {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ClipSupply {
     /// The greatest spacing along a seam, until the engineer's schedule gives one.
     pub spacing: Length,
@@ -233,6 +238,7 @@ pub struct ClipSupply {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CrewSupply {
     /// What the tape is read to.
     pub tape: ShopRounding,
@@ -252,6 +258,7 @@ pub struct CrewSupply {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct MovementSupply {
     /// The least gap that stays open.
     #[cfg_attr(feature = "serde", serde(default = "MovementSupply::clearance"))]
@@ -292,6 +299,7 @@ impl Default for MovementSupply {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Supplies {
     /// Trims.
     pub trims: TrimSupply,

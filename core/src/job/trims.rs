@@ -21,6 +21,7 @@ use crate::units::{Length, LineMass};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "CutTrimRun"))]
 pub struct TrimRun {
     /// Number of the line in the roof.
     pub line: usize,
@@ -45,6 +46,7 @@ pub struct TrimRun {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimItem {
     /// Its mark: T1, T2 and so on.
     pub mark: String,

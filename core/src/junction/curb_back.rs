@@ -27,6 +27,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CricketRule {
     /// The widest curb without a cricket.
     pub widest: Length,
@@ -99,6 +100,7 @@ impl CricketRule {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CurbBackDetail {
     /// The sheet of the pan and of a counterflashing.
     pub sheet: TrimSheet,
@@ -190,6 +192,7 @@ pub struct CurbBackDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CurbBack {
     /// The roof above the curb.
     pub roof: RoofSide,

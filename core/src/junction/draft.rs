@@ -18,6 +18,7 @@ use crate::units::{Angle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TrimSheet {
     /// Thickness of the sheet.
     pub thickness: Length,
@@ -45,6 +46,7 @@ impl TrimSheet {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct FastenerRow {
     /// On centre.
     pub spacing: Length,

@@ -33,6 +33,7 @@ use crate::units::{Angle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ContinuousCleat {
     /// Its sheet; gauge and fastening are the engineer's.
     pub sheet: TrimSheet,
@@ -112,6 +113,7 @@ impl ContinuousCleat {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum DripHem {
     /// A closed hem that only stiffens: nothing holds the face but its stiffness.
     Closed {
@@ -152,6 +154,7 @@ impl DripHem {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DripFace {
     /// From the junction line, at deck level, down the face to the bend of the kick-out.
     pub depth: Length,

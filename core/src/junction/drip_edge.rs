@@ -20,6 +20,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DripEdge {
     /// From the flange to the outside of the hem; zero for an edge that ends in the flange's own plane.
     pub leg: Length,

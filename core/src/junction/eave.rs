@@ -51,6 +51,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EaveDetail {
     /// The drip trim's sheet.
     pub sheet: TrimSheet,
@@ -117,6 +118,7 @@ pub struct EaveDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Eave {
     /// The roof above; the underlayment and the stand-off bear on the eave.
     pub roof: RoofSide,

@@ -15,6 +15,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum EaveFront {
     /// Plumb.
     Plumb,
@@ -46,6 +47,7 @@ impl EaveFront {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum FlangeLies {
     /// On the deck, the underlayment over it: water on the underlayment runs out over the trim.
     UnderUnderlayment,
@@ -69,6 +71,7 @@ pub enum FlangeLies {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DeckFlange {
     /// From its upper edge to the corner over the face.
     pub width: Length,
@@ -96,6 +99,7 @@ pub struct DeckFlange {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HookStrip {
     /// Its sheet.
     pub sheet: TrimSheet,
@@ -118,6 +122,7 @@ pub struct HookStrip {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EaveFixing {
     /// From the junction line up the slope to the fasteners.
     pub up_the_slope: Length,
@@ -148,6 +153,7 @@ pub struct EaveFixing {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EavePanel {
     /// From the junction line to the edge of the strip that the fold hooks.
     pub overhang: Length,
@@ -179,6 +185,7 @@ pub struct EavePanel {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct GutterOpening {
     /// Its back edge.
     pub back: Length,

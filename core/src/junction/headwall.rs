@@ -60,6 +60,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HeadwallDetail {
     /// The ends of the panels, with the flange over them.
     pub end: TopEnd,
@@ -127,6 +128,7 @@ pub struct HeadwallDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Headwall {
     /// The roof, up to the wall.
     pub roof: RoofSide,

@@ -61,6 +61,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HighSideDetail {
     /// The ends of the panels, with the cap's flange over them.
     pub end: TopEnd,

@@ -48,6 +48,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct HipDetail {
     /// The ends of the panels of side 1.
     pub first: TopEnd,
@@ -110,6 +111,7 @@ pub struct HipDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Hip {
     /// The two planes.
     pub corner: Corner,

@@ -17,6 +17,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields, default))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Levels {
     /// Underlayment on the deck.
     pub underlayment: Length,
@@ -91,6 +92,7 @@ impl Calculation for Levels {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RoofSide {
     /// The plane's pitch.
     pub pitch: Pitch,

@@ -40,6 +40,7 @@ use crate::units::{Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OffsetCleat {
     /// Its sheet.
     pub sheet: TrimSheet,

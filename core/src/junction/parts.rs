@@ -11,6 +11,7 @@ use std::borrow::Cow;
 /// A side of a junction. Where there is one roof plane it is the first; the second is then the wall, the fascia or nothing.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Side {
     /// The plane on the side of negative x: the lower plane of a transition, the only plane of an eave.
     First,
@@ -21,6 +22,7 @@ pub enum Side {
 /// A trim of the section, with where it lies.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionTrim {
     /// What it is called.
     pub name: Cow<'static, str>,
@@ -33,6 +35,7 @@ pub struct JunctionTrim {
 /// What a fastener through a panel bites.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Bites {
     /// Deck or framing: it pins what it goes through.
     Structure,
@@ -47,6 +50,7 @@ pub enum Bites {
 /// What lies along the junction's line, for each run of it.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Along {
     /// A row of fasteners.
     Fasteners {
@@ -85,6 +89,7 @@ pub enum Along {
 /// Something along the line, with where it lies in the section.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct AlongLine {
     /// What it is called.
     pub name: Cow<'static, str>,
@@ -100,6 +105,7 @@ pub struct AlongLine {
 /// What a line is measured from: a thing that is there at that moment of the work.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Datum {
     /// The junction line: where the two decks meet, or the deck ends, struck on the deck.
     JunctionLine,
@@ -125,6 +131,7 @@ impl core::fmt::Display for Datum {
 /// A line to strike, parallel to the junction line; or, where it lies over the edge of the deck, to gauge.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LayoutLine {
     /// What goes on it.
     pub name: Cow<'static, str>,
@@ -160,6 +167,7 @@ impl LayoutLine {
 /// The end that a junction sets for the panels of one side.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SideEnd {
     /// Which side.
     pub side: Side,
@@ -170,6 +178,7 @@ pub struct SideEnd {
 /// A junction as solved in its section.
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Solved {
     /// The trims, in the order in which they are set.
     pub trims: Vec<JunctionTrim>,

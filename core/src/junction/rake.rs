@@ -66,6 +66,7 @@ use crate::units::{Angle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RakeDetail {
     /// From the rake line to the turned-up edge of the last panel.
     pub edge_from_line: Length,
@@ -149,6 +150,7 @@ pub struct RakeDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Rake {
     /// The layers between the deck and the underside of the trim.
     pub levels: Levels,

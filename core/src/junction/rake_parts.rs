@@ -13,6 +13,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PanelEdge {
     /// On a seam: its leg stands there as it came.
     Seam,
@@ -42,6 +43,7 @@ pub enum PanelEdge {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RakeZ {
     /// Its sheet.
     pub sheet: TrimSheet,
@@ -108,6 +110,7 @@ impl RakeZ {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RakeInnerEdge {
     /// How far the trim runs past the edge of the top flange of the Z.
     pub cover: Length,

@@ -25,6 +25,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum RidgeVent {
     /// A deck without a slot, and solid closures.
     Closed,
@@ -101,6 +102,7 @@ impl VentOpening {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RidgeDetail {
     /// The ends of the panels of the first plane.
     pub first: TopEnd,
@@ -161,6 +163,7 @@ pub struct RidgeDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Ridge {
     /// The plane on the side of negative x.
     pub first: RoofSide,

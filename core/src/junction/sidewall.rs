@@ -55,6 +55,7 @@ use crate::units::{Angle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SidewallDetail {
     /// The sheet of every trim.
     pub sheet: TrimSheet,
@@ -122,6 +123,7 @@ pub struct SidewallDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Sidewall {
     /// The roof along the wall.
     pub roof: RoofSide,

@@ -30,6 +30,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TopClosure {
     /// From the trim's edge back, up the slope, to the closures' face.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::set_back"))]

@@ -22,6 +22,7 @@ use crate::units::{Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TopEdge {
     /// Width of the closed hem, folded up against water; zero for a raw edge.
     pub hem: Length,

@@ -63,6 +63,7 @@ use crate::units::{Angle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TopEnd {
     /// From the trim's bend down to the edge of the flange, along the plane.
     pub flange: Length,

@@ -20,6 +20,7 @@ pub(super) const NOISE: Length = Length::micrometres(1);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Bending {
     /// One bend where the two planes meet.
     Direct,

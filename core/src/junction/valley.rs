@@ -25,6 +25,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SplashRib {
     /// From the centreline of the pan up to the rib's top, in the section.
     pub height: Length,
@@ -58,6 +59,7 @@ pub struct SplashRib {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ValleySide {
     /// How far the pan reaches from its centreline.
     pub leg: Length,
@@ -127,6 +129,7 @@ pub struct ValleySide {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ValleyDetail {
     /// The pan's sheet.
     pub sheet: TrimSheet,
@@ -199,6 +202,7 @@ pub struct ValleyDetail {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Valley {
     /// The two planes.
     pub corner: Corner,

@@ -24,6 +24,7 @@ use crate::units::{Angle, BendAngle, Length, Sum};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum ValleyHook {
     /// A Z on tape, screwed through the pan.
     OffsetCleat {

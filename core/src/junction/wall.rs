@@ -22,6 +22,7 @@ use std::borrow::Cow;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct WallRule {
     /// What is measured.
     pub what: Cow<'static, str>,
@@ -79,6 +80,7 @@ impl WallRule {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum WallCover {
     /// The wall's cladding comes down over the leg.
     Cladding {
@@ -117,6 +119,7 @@ pub enum WallCover {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Counterflashing {
     /// How far it goes into the wall, from the wall's face.
     pub tongue: Length,
@@ -165,6 +168,7 @@ impl Counterflashing {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct WallLeg {
     /// From the flashing's bend up the wall to the leg's top.
     pub leg: Length,

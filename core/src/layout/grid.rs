@@ -18,6 +18,7 @@ const STRIPS: i128 = 1_000_000;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Start {
     /// A full panel at the outline's leftmost point; the remainder is ripped at the right.
     Left,

@@ -18,6 +18,7 @@ use crate::units::{Length, ShopRounding, SurfaceMass};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum EdgeUse {
     /// Panels end there in this way. An edge along the seams ends no panel, whatever it says.
     End(PanelEnd),
@@ -33,6 +34,7 @@ pub enum EdgeUse {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Governs {
     /// The stroke of clips or the room in the folds.
     Movement,
@@ -67,6 +69,7 @@ impl Governs {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LengthLimit {
     /// The greatest order length of a piece.
     pub length: Length,
@@ -104,6 +107,7 @@ impl LengthLimit {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum NarrowChoice {
     /// It is laid, with a caution.
     Report,
@@ -121,6 +125,7 @@ pub enum NarrowChoice {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NarrowLimit {
     /// The least width.
     pub least: Length,
@@ -139,6 +144,7 @@ pub struct NarrowLimit {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct OrderRounding {
     /// Both ends finished.
     pub both_finished: ShopRounding,
@@ -198,6 +204,7 @@ impl OrderRounding {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Layout {
     /// The plane's outline: x across, y up the slope.
     pub outline: Outline,

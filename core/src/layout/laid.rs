@@ -23,6 +23,7 @@ use crate::units::{Angle, Area, Length, Mass};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EndPart {
     /// The edge, in the order of [`Outline::edges`](crate::roof::Outline::edges).
     pub edge: usize,
@@ -60,6 +61,7 @@ impl EndPart {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LaidPanel {
     /// Its strip, from the left, from 0.
     pub strip: usize,
@@ -119,6 +121,7 @@ pub struct LaidPanel {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Group {
     /// The mark: A for the longest, then B and so on.
     pub mark: String,
@@ -149,6 +152,7 @@ pub struct Group {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Coil {
     /// Its width: the panel's developed width. Ripped panels are cut from it too.
     pub width: Length,
@@ -178,6 +182,7 @@ pub struct Coil {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LaidPlane {
     /// The panels, strip by strip from the left, in a strip from the foot up.
     pub panels: Vec<LaidPanel>,

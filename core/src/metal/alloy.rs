@@ -300,4 +300,4 @@ impl core::str::FromStr for Alloy {
 }
 
 #[cfg(feature = "serde")]
-crate::units::serde_text!(Alloy => "a metal by name");
+crate::units::serde_text!(Alloy => "a metal by name", ["copper"]);

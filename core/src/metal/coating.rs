@@ -193,4 +193,4 @@ impl core::str::FromStr for Coating {
 }
 
 #[cfg(feature = "serde")]
-crate::units::serde_text!(Coating => "a coating designation");
+crate::units::serde_text!(Coating => "a coating designation", ["G90", "AZ50"]);

@@ -354,4 +354,7 @@ impl core::str::FromStr for Gauge {
 }
 
 #[cfg(feature = "serde")]
-crate::units::serde_text!(GaugeSystem => "a gauge system", Gauge => "a gauge with its system");
+crate::units::serde_text!(
+    GaugeSystem => "a gauge system", ["galvanized", "us-standard"];
+    Gauge => "a gauge with its system", ["24 ga galvanized", "16 oz copper"];
+);

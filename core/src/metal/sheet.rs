@@ -93,6 +93,7 @@ impl core::str::FromStr for Thickness {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "Given", into = "Given"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Sheet {
     alloy: Alloy,
     thickness: Thickness,
@@ -101,6 +102,7 @@ pub struct Sheet {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(rename = "Sheet", deny_unknown_fields)]
 struct Given {
     alloy: Alloy,
@@ -265,4 +267,4 @@ impl fmt::Display for Sheet {
 }
 
 #[cfg(feature = "serde")]
-crate::units::serde_text!(Thickness => "a thickness, or a gauge with its system");
+crate::units::serde_text!(Thickness => "a thickness, or a gauge with its system", ["0.0276 in", "0.7 mm", "24 ga galvanized"]);

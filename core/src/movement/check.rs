@@ -68,6 +68,7 @@ pub struct EndCheck {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EndVerdict {
     /// Whether both the clearance and the engagement are kept all year.
     pub holds: bool,

@@ -108,6 +108,7 @@ pub struct EndMovement {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct EndRoom {
     /// The least fold: clearance, engagement and the whole travel.
     pub least_fold: Length,

@@ -19,6 +19,7 @@ const SINGLE_LOCK: Source = Source::geometry();
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Leg {
     /// From the pan up, measured along the leg where it leans.
     pub upstand: Length,
@@ -46,6 +47,7 @@ impl Leg {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Seam {
     /// The female leg snaps over the male one.
     SnapLock {
@@ -105,6 +107,7 @@ impl Seam {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Panel {
     /// Seam to seam, across the slope.
     pub coverage: Length,
@@ -157,6 +160,7 @@ pub struct DevelopedWidth {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Levels {
     /// Underside of the pan.
     pub underside: Length,

@@ -22,6 +22,7 @@ const RUN: Length = Length::inches(12);
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SlopeRule {
     /// The covering that the rule speaks of.
     pub covering: Cow<'static, str>,

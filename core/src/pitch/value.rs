@@ -406,4 +406,4 @@ impl core::str::FromStr for Pitch {
 }
 
 #[cfg(feature = "serde")]
-crate::units::serde_text!(Pitch => "a pitch");
+crate::units::serde_text!(Pitch => "a pitch", ["8:12", "4.5:12", "30 deg", "25 %"]);

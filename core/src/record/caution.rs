@@ -113,3 +113,36 @@ impl serde::Serialize for Caution {
         s.end()
     }
 }
+
+/// A caution as it is written.
+#[cfg(feature = "schema")]
+#[derive(schemars::JsonSchema)]
+#[schemars(rename = "Caution", deny_unknown_fields)]
+#[allow(dead_code, reason = "the schema's form only")]
+struct CautionText {
+    /// The fixed number of its kind.
+    number: u16,
+    /// The short name of its kind.
+    name: String,
+    /// What it is about, as a path into the job or the packet.
+    subject: String,
+    /// The sentence.
+    message: String,
+    /// What the sentence speaks of, by name.
+    arguments: std::collections::BTreeMap<String, String>,
+    /// Where the rule behind it comes from.
+    source: Source,
+}
+
+#[cfg(feature = "schema")]
+impl schemars::JsonSchema for Caution {
+    fn schema_name() -> Cow<'static, str> {
+        CautionText::schema_name()
+    }
+    fn schema_id() -> Cow<'static, str> {
+        CautionText::schema_id()
+    }
+    fn json_schema(generator: &mut schemars::SchemaGenerator) -> schemars::Schema {
+        CautionText::json_schema(generator)
+    }
+}

@@ -23,6 +23,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "LineSide"))]
 #[non_exhaustive]
 pub struct Side {
     /// Number of the plane in the roof.
@@ -57,6 +58,7 @@ pub struct Side {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Beyond {
     /// Another plane.
     Plane(Side),
@@ -92,6 +94,7 @@ pub enum Beyond {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct Line {
     /// Its kind and a number among those of its kind, in the order of planes and edges: `hip 2`.

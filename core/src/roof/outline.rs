@@ -20,6 +20,7 @@ const EXTENT_PM: i128 = 1 << 53;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Point {
     /// Across the slope, to the right.
     pub x: Length,
@@ -46,6 +47,7 @@ impl Point {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Bounds {
     /// Its lower left corner.
     pub low: Point,
@@ -118,6 +120,7 @@ pub struct Edge {
 /// ```
 #[derive(Debug, Clone)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "OutlineText", into = "OutlineText"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Outline {
     outer: Vec<Point>,
     holes: Vec<Vec<Point>>,
@@ -136,6 +139,7 @@ impl Eq for Outline {}
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct OutlineText {
     outer: Vec<Point>,

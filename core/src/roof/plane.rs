@@ -26,6 +26,7 @@ use crate::units::{Angle, Area, AreaUnit, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Direction {
     /// Its part along x.
     pub x_ratio: f64,
@@ -53,6 +54,7 @@ pub struct Direction {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Plane {
     pub(super) name: String,
     pub(super) holes: Vec<String>,

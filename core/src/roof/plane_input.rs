@@ -18,6 +18,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "OpeningOf{P}"))]
 pub struct Opening<P> {
     /// Its name, unlike that of any other hole of the plane.
     pub name: String,
@@ -39,6 +40,7 @@ pub struct Opening<P> {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Shape {
     /// A polygon in plan, with its pitch.
     Plan {
@@ -88,6 +90,7 @@ pub enum Shape {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PlaneInput {
     /// Its name, unlike that of any other plane of the roof.
     pub name: String,

@@ -22,6 +22,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Wall {
     /// Its name, unlike that of any other wall.
     pub name: String,

@@ -32,6 +32,7 @@ use crate::units::{Area, AreaUnit, Length};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RoofInput {
     /// The planes; they may touch, but not overlap in plan.
     pub planes: Vec<PlaneInput>,
@@ -76,6 +77,7 @@ impl RoofInput {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Roof {
     planes: Vec<Plane>,
     walls: Vec<Wall>,

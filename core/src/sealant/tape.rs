@@ -40,6 +40,7 @@ pub(super) fn waste_fault(waste_ratio: f64) -> Result<(), Error> {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SurfacePiece {
     /// Across the panel; negative where the surface turns back.
     pub across: Length,

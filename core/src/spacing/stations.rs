@@ -19,6 +19,7 @@ use crate::units::{Length, LengthFormat};
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Stations {
     /// Distance of each station from the start of the run.
     pub positions: Vec<Length>,

@@ -14,6 +14,7 @@ use core::fmt;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Measure {
     /// Total length of the sticks.
     Length(Length),
@@ -48,6 +49,7 @@ impl fmt::Display for Measure {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct PieceCount {
     /// Index into the pieces asked for.
     pub piece: usize,
@@ -73,6 +75,7 @@ pub struct PieceCount {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct StickPlan {
     /// Index into the stock lengths.
     pub stock: usize,
@@ -105,6 +108,7 @@ pub struct StickPlan {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ScrapReport {
     /// Total length of the sticks.
     pub bought: Length,
@@ -139,6 +143,7 @@ pub struct ScrapReport {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CutPlan {
     /// The sticks, those cut alike together.
     pub sticks: Vec<StickPlan>,

@@ -18,6 +18,7 @@ use std::sync::Arc;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Deduction {
     /// Thickness of the sheet.
     pub thickness: Length,
@@ -47,6 +48,7 @@ pub struct Deduction {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "TableForm", into = "TableForm"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct DeductionTable {
     rows: Arc<[Deduction]>,
     source: Source,
@@ -54,6 +56,7 @@ pub struct DeductionTable {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct TableForm {
     rows: Vec<Deduction>,

@@ -20,6 +20,7 @@ use core::fmt;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "Given", into = "f64"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NeutralFactor(f64);
 
 impl NeutralFactor {
@@ -56,7 +57,8 @@ impl NeutralFactor {
 struct Given(f64);
 
 #[cfg(feature = "serde")]
-impl TryFrom<Given> for NeutralFactor {
+#[derive(serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
     type Error = crate::error::told::Told;
     fn try_from(factor: Given) -> Result<Self, crate::error::told::Told> {
         Ok(NeutralFactor::new(factor.0)?)

@@ -22,6 +22,7 @@ use crate::units::{BendAngle, Length, LineMass, LineMassUnit, SurfaceMass, Surfa
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct FlatLeg {
     /// Which leg of the profile.
@@ -61,6 +62,7 @@ impl FlatLeg {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub struct FlatBend {
     /// Which bend of the profile, or which hem.
@@ -115,6 +117,7 @@ impl FlatBend {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Flat {
     girth: Length,
     thickness: Length,

@@ -16,6 +16,7 @@ pub(super) static SOURCE: Source = Source::published("Machinery's Handbook", "28
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum HandbookMetal {
     /// Soft brass and soft copper: 0.55.

@@ -17,6 +17,7 @@ use std::borrow::Cow;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Face {
     /// On the left hand of one who walks from the start edge to the end edge.
     Upper,
@@ -47,6 +48,7 @@ impl Face {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Direction {
     /// To the left: closes on the upper face.
     Up,
@@ -110,6 +112,7 @@ impl Direction {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum LegEnd {
     /// The raw edge of the sheet: only where the profile starts or ends without a hem.
     SheetEdge,
@@ -163,6 +166,7 @@ impl LegEnd {
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "ProfileLeg"))]
 pub struct Leg {
     /// What the leg is called on drawings and worksheets.
     pub name: Cow<'static, str>,
@@ -192,6 +196,7 @@ impl Leg {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Bend {
     /// How far, from flat.
     pub angle: BendAngle,

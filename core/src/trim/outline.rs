@@ -20,6 +20,7 @@ use crate::units::{Angle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Arc {
     /// Its centre.
     pub centre: Point,
@@ -48,6 +49,7 @@ pub struct Arc {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Piece {
     /// The leg, where this is a line, or the bend, where it is an arc.
     pub part: Part,
@@ -119,6 +121,7 @@ impl Default for Placement {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Bounds {
     /// Lower left.
     pub least: Point,
@@ -160,6 +163,7 @@ impl Bounds {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Outline {
     upper: Vec<Piece>,
     lower: Vec<Piece>,

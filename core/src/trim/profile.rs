@@ -32,6 +32,7 @@ use crate::units::Length;
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Profile {
     /// Thickness of the sheet.
     pub thickness: Length,

@@ -18,6 +18,7 @@ use crate::units::{BendAngle, Length};
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BendSize {
     /// Thickness of the sheet.
     pub thickness: Length,

@@ -8,6 +8,7 @@ use crate::error::{Error, ErrorKind};
 /// Which way a length goes to a whole step.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Rounding {
     /// To the next step that is not smaller.
     Ceil,
@@ -88,6 +89,7 @@ impl Rounding {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "ShopRoundingText", into = "ShopRoundingText"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ShopRounding {
     increment: Length,
     rounding: Rounding,
@@ -96,6 +98,7 @@ pub struct ShopRounding {
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[serde(deny_unknown_fields)]
 struct ShopRoundingText {
     increment: Length,
