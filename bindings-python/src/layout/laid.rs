@@ -28,7 +28,7 @@ impl Hash for LaidPlane {
 }
 
 impl LaidPlane {
-    pub(super) fn new(of: Layout, laid: core_layout::LaidPlane) -> LaidPlane {
+    pub(crate) fn new(of: Layout, laid: core_layout::LaidPlane) -> LaidPlane {
         LaidPlane { of, laid }
     }
 }
