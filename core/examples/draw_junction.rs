@@ -3,14 +3,15 @@
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 // The sections are those that the drawings are tested with; they name their rooms from the root of the crate that they stand in.
-use seamwright::{closure, error, export, junction, pitch, practice, record, units};
+use seamwright::{closure, error, export, job, junction, pitch, practice, record, units};
 
 #[path = "../src/export/junction_samples.rs"]
 mod junction_samples;
 
 use error::Error;
-use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};
-use junction::Along;
+use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, StrikeLine, crew_page_html};
+use job::{Paper, SITE_CAUTIONS};
+use junction::{Along, Datum};
 use junction_samples::Sample;
 use record::Source;
 use std::path::Path;
@@ -22,10 +23,16 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
         let size = if l.is_negative() { (-l).length()? } else { l };
         Ok(format!("{} {}", text(size)?, if l.is_negative() { "down" } else { "up" }))
     };
+    // What fills a page anyhow has room for a larger figure, and goes on to the next.
+    let height = Length::micrometres(if sample.solved.lines.len() > 12 && drawing.lines().iter().any(|k| k.mark == "N") { 125_000 } else { 96_000 });
     let mut sheet = CrewSheet { title: sample.name.to_owned(), job: "one of every kind".to_owned(), ..CrewSheet::default() };
-    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(95_000))?.svg()?];
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), height)?.svg()?];
     for (key, line) in drawing.lines().iter().zip(&sample.solved.lines) {
-        let (from, distance, running) = (line.datum.to_string(), way(line.from_datum)?, way(line.from_line)?);
+        if sheet.lines.iter().any(|l| l.mark == key.mark) {
+            continue;
+        }
+        let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum).length()? } else { line.from_datum };
+        let (from, distance, running) = (line.datum.to_string(), way(up)?, way(line.from_line)?);
         sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running });
     }
     let mut seen: Vec<&str> = Vec::new();

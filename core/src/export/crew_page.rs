@@ -2,22 +2,8 @@
 
 use super::svg::escaped;
 use crate::error::{Error, ErrorKind, Faults};
+use crate::job::Paper;
 use core::fmt::Write as _;
-
-/// The paper that a sheet is printed on, upright.
-///
-/// ```
-/// use seamwright::export::Paper;
-/// assert_ne!(Paper::Letter, Paper::A4);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
-pub enum Paper {
-    /// 8 1/2 by 11 in.
-    Letter,
-    /// 210 by 297 mm.
-    A4,
-}
 
 /// A line to strike, as the sheet says it.
 ///
@@ -104,7 +90,8 @@ pub struct CautionNote {
 /// What stands on a crew sheet: plain text, already written in the caller's units. What is empty is left out.
 ///
 /// ```
-/// use seamwright::export::{CrewSheet, Paper, StrikeLine, crew_page_html};
+/// use seamwright::export::{CrewSheet, StrikeLine, crew_page_html};
+/// use seamwright::job::Paper;
 /// let sheet = CrewSheet {
 ///     title: "Ridge R1".into(),
 ///     job: "boathouse".into(),
@@ -140,21 +127,6 @@ pub struct CrewSheet {
 /// What stands once on a sheet with spacings that no engineer gave.
 const NOT_ENGINEERED: &str = "Not engineered: starting figures, not strengths. Get the engineer's figures before fastening.";
 
-/// The usual cautions of a site, for a sheet of any junction.
-///
-/// ```
-/// use seamwright::export::SITE_CAUTIONS;
-/// assert!(SITE_CAUTIONS.iter().any(|c| c.contains("fall")));
-/// ```
-pub const SITE_CAUTIONS: &[&str] = &[
-    "Tie off: fall protection as the law of the place asks; cover or fence every hole.",
-    "Stop at the site's wind limit; never carry a panel across the wind.",
-    "Gloves and eye protection: every sheet edge cuts.",
-    "Cut with shears or nibbler, not with abrasive wheels: they burn the coating.",
-    "Loads, fire and weather are for the engineer and the code.",
-    "Check the first panel and the first trim on the roof before the rest is cut.",
-];
-
 /// The sheet as one HTML page for print, black on white: no script, nothing from outside. An ordinary junction fills one page; a longer one goes on to the
 /// next under the same heading.
 ///
@@ -183,7 +155,7 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     let mut out = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
     let between = if job.is_empty() { "" } else { " - " };
     let _ = writeln!(out, "<title>{title}{between}{job}</title>");
-    let _ = writeln!(out, "<style>\n@page {{ size: {size} portrait; margin: 9mm 11mm 10mm 11mm; }}\n{STYLE}</style>\n</head>\n<body>");
+    let _ = writeln!(out, "<style>\n@page {{ size: {size} portrait; margin: 8mm 10mm 8mm 10mm; }}\n{STYLE}</style>\n</head>\n<body>");
     // A table's heading is what printing repeats on every page.
     let _ = writeln!(out, "<table class=\"sheet\">\n<thead><tr><td><header><h1>{title}</h1><span>{job}</span></header></td></tr></thead>\n<tbody><tr><td>");
     for drawing in &sheet.drawings {
@@ -191,31 +163,36 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     }
     write_lines(&mut out, &sheet.lines);
     write_fasteners(&mut out, &sheet.fasteners);
-    if !(sheet.steps.is_empty() && sheet.materials.is_empty()) {
+    if !(sheet.steps.is_empty() && sheet.cautions.is_empty() && sheet.materials.is_empty()) {
         out.push_str("<div class=\"pair\">\n");
-        write_steps(&mut out, &sheet.steps);
+        if !(sheet.steps.is_empty() && sheet.cautions.is_empty()) {
+            out.push_str("<section class=\"wide\">");
+            write_steps(&mut out, &sheet.steps);
+            write_cautions(&mut out, &sheet.cautions);
+            out.push_str("</section>\n");
+        }
         write_materials(&mut out, &sheet.materials);
         out.push_str("</div>\n");
     }
-    write_cautions(&mut out, sheet);
+    write_site_cautions(&mut out, &sheet.site_cautions);
     out.push_str("</td></tr></tbody>\n</table>\n</body>\n</html>\n");
     Ok(out.into_bytes())
 }
 
 const STYLE: &str = "\
 * { box-sizing: border-box; }
-html { font: 11pt/1.22 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; }
+html { font: 11pt/1.15 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; }
 body { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 table.sheet > thead > tr > td, table.sheet > tbody > tr > td { padding: 0; }
-header { display: flex; justify-content: space-between; align-items: baseline; border-bottom: 1.5pt solid #000; margin-bottom: 1.5mm; }
+header { display: flex; justify-content: space-between; align-items: baseline; border-bottom: 1.5pt solid #000; margin-bottom: 1mm; }
 h1 { font-size: 16pt; margin: 0 0 0.5mm 0; }
 header span { font-size: 12pt; }
-h2 { font-size: 11.5pt; margin: 1.8mm 0 0.4mm 0; break-after: avoid; }
+h2 { font-size: 11.5pt; margin: 1.4mm 0 0.2mm 0; break-after: avoid; }
 img.drawing { display: block; max-width: 100%; margin: 0 auto; break-inside: avoid; }
 table.list { break-inside: auto; }
 table.list th { text-align: left; font-weight: bold; border-bottom: 0.8pt solid #000; padding: 0 1.5mm; vertical-align: bottom; }
-table.list td { border-bottom: 0.3pt solid #777; padding: 0.25mm 1.5mm; vertical-align: top; }
+table.list td { border-bottom: 0.3pt solid #777; padding: 0.1mm 1.5mm; vertical-align: top; }
 table.list tr { break-inside: avoid; }
 table.list .mark { width: 9mm; font-weight: bold; text-align: center; }
 table.list .number { text-align: right; white-space: nowrap; }
@@ -223,6 +200,7 @@ table.list .flag { text-align: center; white-space: nowrap; }
 .pair { display: flex; gap: 6mm; align-items: flex-start; }
 .pair > section { flex: 1 1 0; }
 .pair > section.wide { flex: 1.25 1 0; }
+section.whole { break-inside: avoid; }
 ol, ul { margin: 0; padding-left: 6mm; }
 li { break-inside: avoid; }
 p.note { margin: 0.6mm 0 0 0; font-weight: bold; break-inside: avoid; }
@@ -270,6 +248,8 @@ fn write_fasteners(out: &mut String, rows: &[FastenerLine]) {
     }
     let all = rows.iter().all(|r| r.engineered);
     let columns = [("", "What"), ("number", "start"), ("number", "spacing"), ("number", "count"), ("number", "end"), ("flag", "engineered")];
+    // The mark and what it means stay on one page.
+    out.push_str("<section class=\"whole\">");
     table(out, "Fasteners", &columns, |out| {
         for row in rows {
             out.push_str("<tr>");
@@ -283,17 +263,18 @@ fn write_fasteners(out: &mut String, rows: &[FastenerLine]) {
     if !all {
         let _ = writeln!(out, "<p class=\"note\">* {NOT_ENGINEERED}</p>");
     }
+    out.push_str("</section>\n");
 }
 
 fn write_steps(out: &mut String, steps: &[String]) {
     if steps.is_empty() {
         return;
     }
-    out.push_str("<section class=\"wide\"><h2>Order of work</h2>\n<ol>\n");
+    out.push_str("<h2>Order of work</h2>\n<ol>\n");
     for step in steps {
         let _ = writeln!(out, "<li>{}</li>", escaped(step));
     }
-    out.push_str("</ol></section>\n");
+    out.push_str("</ol>\n");
 }
 
 fn write_materials(out: &mut String, materials: &[MaterialLine]) {
@@ -312,22 +293,27 @@ fn write_materials(out: &mut String, materials: &[MaterialLine]) {
     out.push_str("</section>\n");
 }
 
-fn write_cautions(out: &mut String, sheet: &CrewSheet) {
-    if !sheet.cautions.is_empty() {
-        out.push_str("<h2>Cautions</h2>\n<ul class=\"cautions\">\n");
-        for note in &sheet.cautions {
-            let _ = write!(out, "<li><b>{}</b>{}", note.number, escaped(&note.text));
-            if !note.source.is_empty() {
-                let _ = write!(out, " ({})", escaped(&note.source));
-            }
-            out.push_str("</li>\n");
+fn write_cautions(out: &mut String, cautions: &[CautionNote]) {
+    if cautions.is_empty() {
+        return;
+    }
+    out.push_str("<h2>Cautions</h2>\n<ul class=\"cautions\">\n");
+    for note in cautions {
+        let _ = write!(out, "<li><b>{}</b>{}", note.number, escaped(&note.text));
+        if !note.source.is_empty() {
+            let _ = write!(out, " ({})", escaped(&note.source));
         }
-        out.push_str("</ul>\n");
+        out.push_str("</li>\n");
     }
-    if !sheet.site_cautions.is_empty() {
-        let texts: Vec<String> = sheet.site_cautions.iter().map(|t| escaped(t)).collect();
-        let _ = writeln!(out, "<h2>On site</h2>\n<p class=\"site\">{}</p>", texts.join(" "));
+    out.push_str("</ul>\n");
+}
+
+fn write_site_cautions(out: &mut String, cautions: &[String]) {
+    if cautions.is_empty() {
+        return;
     }
+    let texts: Vec<String> = cautions.iter().map(|t| escaped(t)).collect();
+    let _ = writeln!(out, "<h2>On site</h2>\n<p class=\"site\">{}</p>", texts.join(" "));
 }
 
 /// A document within an attribute that holds it as a URI: an image can neither run a script nor fetch anything.
@@ -367,7 +353,7 @@ mod tests {
             materials: vec![MaterialLine { what: "tape".into(), quantity: "1 roll".into() }],
             steps: vec!["strike the lines".into()],
             cautions: vec![CautionNote { number: 6016, text: "plug the seams".into(), source: "common practice".into() }],
-            site_cautions: SITE_CAUTIONS.iter().map(|s| (*s).to_owned()).collect(),
+            site_cautions: crate::job::SITE_CAUTIONS.iter().map(|s| (*s).to_owned()).collect(),
         }
     }
 

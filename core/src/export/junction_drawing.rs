@@ -10,7 +10,7 @@ use super::section_metal::{Piece, SHEET};
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
 use super::svg::{Anchor, Go, Look, PaperUnit, Svg, narrow_width};
 use crate::error::Error;
-use crate::junction::{Along, AlongLine, Bites, Side, Solved};
+use crate::junction::{Along, AlongLine, Bites, LayoutLine, Side, Solved};
 use crate::num;
 use crate::units::{Length, LengthFormat};
 
@@ -92,7 +92,7 @@ impl<'a> JunctionDrawing<'a> {
     pub fn new(title: &'a str, solved: &'a Solved, first: SectionPlane, other: Other, format: LengthFormat) -> Result<JunctionDrawing<'a>, Error> {
         let axes = Axes::of(solved, &first, &other)?;
         let (parts, numbered) = numbered(solved, format)?;
-        let letters = (0..solved.lines.len()).map(line_letter).collect();
+        let letters = lettered(solved, format)?;
         Ok(JunctionDrawing {
             title,
             solved,
@@ -140,7 +140,7 @@ impl<'a> JunctionDrawing<'a> {
         &self.parts
     }
 
-    /// The lettered lines, in the order of [`Solved::lines`].
+    /// The letter of each of [`Solved::lines`], in their order. A line that is struck alike on both sides has one letter.
     #[must_use]
     pub fn lines(&self) -> Vec<KeyEntry> {
         self.letters.iter().zip(&self.solved.lines).map(|(mark, line)| KeyEntry { mark: mark.clone(), text: line.name.to_string() }).collect()
@@ -157,7 +157,7 @@ impl<'a> JunctionDrawing<'a> {
         Ok(self.write(&scene, scale))
     }
 
-    /// Everything laid out at the largest of the usual scales at which it keeps to the figure.
+    /// Everything laid out at the largest of the usual scales at which it keeps to the figure, or else the smallest.
     pub(super) fn scene(&self) -> Result<(Scene, f64), Error> {
         const SCALES: [f64; 17] = [1.0, 2.0, 2.5, 3.0, 4.0, 5.0, 6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0, 30.0, 40.0, 50.0, 100.0];
         let asked = Asked {
@@ -170,23 +170,26 @@ impl<'a> JunctionDrawing<'a> {
             letters: &self.letters,
         };
         let (width, height) = (self.width.mm(), self.height.mm());
-        let mut last = None;
+        let fits = |scene: &Scene| scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
+        let bare = self.bare_extent();
+        let mut smallest = 1.0;
         for n in SCALES {
-            let bare = self.bare_extent();
+            smallest = n;
+            // Balloons take the most time: they are placed where the rest keeps to the figure.
             if bare.0 / n > width || bare.1 / n > height {
                 continue;
             }
-            let scene = asked.lay(1.0 / n)?;
-            let fits = scene.area.high.0 - scene.area.low.0 <= width && scene.area.high.1 - scene.area.low.1 <= height;
-            last = Some((scene, n));
-            if fits {
-                break;
+            let mut scene = asked.lay(1.0 / n)?;
+            if fits(&scene) {
+                asked.label(&mut scene, width, height);
+                if fits(&scene) {
+                    return Ok((scene, n));
+                }
             }
         }
-        match last {
-            Some(found) => Ok(found),
-            None => Ok((asked.lay(0.01)?, 100.0)),
-        }
+        let mut scene = asked.lay(1.0 / smallest)?;
+        asked.label(&mut scene, width, height);
+        Ok((scene, smallest))
     }
 
     /// Width and height of the trims in true millimetres.
@@ -204,7 +207,11 @@ impl<'a> JunctionDrawing<'a> {
         let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
         let mut key: Vec<KeyEntry> = self.parts.clone();
         if self.is_alone {
-            key.extend(self.lines());
+            for line in self.lines() {
+                if !key.contains(&line) {
+                    key.push(line);
+                }
+            }
         }
         let note = format!("About 1:{scale}. Thin sheet is drawn thicker and thin layers apart; the figures are true.");
         let inner = self.width.mm().max(figure_width);
@@ -440,6 +447,29 @@ fn draw_balloons(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             svg.narrow_text((at.0, at.1 + LABEL * 0.36), LABEL, Anchor::Middle, 0.0, &placed.text);
         }
     });
+}
+
+/// The letters of the lines; what reads alike on both sides, for one that walks away from the junction line, has one letter.
+fn lettered(solved: &Solved, format: LengthFormat) -> Result<Vec<String>, Error> {
+    let mut out: Vec<String> = Vec::with_capacity(solved.lines.len());
+    let mut read: Vec<(&LayoutLine, String, String)> = Vec::with_capacity(solved.lines.len());
+    let mut next = 0;
+    for line in &solved.lines {
+        let (from_datum, from_line) = (format.text(line.from_datum)?.as_str().to_owned(), format.text(line.from_line)?.as_str().to_owned());
+        let twin = read
+            .iter()
+            .position(|(l, datum, at)| l.side != line.side && l.name == line.name && l.datum == line.datum && *datum == from_datum && *at == from_line);
+        let letter = match twin.and_then(|i| out.get(i)) {
+            Some(letter) => letter.clone(),
+            None => {
+                next += 1;
+                line_letter(next - 1)
+            }
+        };
+        out.push(letter);
+        read.push((line, from_datum, from_line));
+    }
+    Ok(out)
 }
 
 /// The letter of a line: A to Z without I and O, which read as figures, then A1 and so on.

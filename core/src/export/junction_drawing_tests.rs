@@ -45,7 +45,7 @@ fn is_well_formed(xml: &str) -> bool {
         }
         let end = start + rest[start..].find('>').unwrap();
         let tag = &rest[start + 1..end];
-        if tag.matches('"').count() % 2 != 0 {
+        if !tag.matches('"').count().is_multiple_of(2) {
             return false;
         }
         if let Some(name) = tag.strip_prefix('/') {
@@ -278,6 +278,22 @@ fn letters_leave_out_what_reads_as_a_figure() {
     assert_eq!(marks.iter().collect::<std::collections::BTreeSet<_>>().len(), 26);
 }
 
+#[test]
+fn what_is_struck_alike_on_both_sides_has_one_letter() {
+    let mut sample = junction_samples::all().unwrap().into_iter().find(|s| s.name == "ridge").unwrap();
+    let marks = |sample: &Sample| -> Vec<String> { drawing(sample).lines().into_iter().map(|k| k.mark).collect() };
+    let all = marks(&sample);
+    assert_eq!((&all[..6], all.len()), (&all[6..], 12));
+    // A sixteenth apart, two lines are two; less than the format shows, they are one.
+    let (datum, line) = (sample.solved.lines[6].from_datum, sample.solved.lines[6].from_line);
+    sample.solved.lines[6].from_datum = (datum - Length::micrometres(10)).length().unwrap();
+    sample.solved.lines[6].from_line = (line - Length::micrometres(10)).length().unwrap();
+    assert_eq!(marks(&sample)[6], "A");
+    sample.solved.lines[6].from_datum = (datum - Length::inches_64(4)).length().unwrap();
+    sample.solved.lines[6].from_line = (line - Length::inches_64(4)).length().unwrap();
+    assert_eq!(marks(&sample)[6], "G");
+}
+
 /// The samples turned the other way round: x becomes -x.
 fn mirrored(solved: &Solved) -> Solved {
     let other = |side: Side| if side == Side::First { Side::Second } else { Side::First };
@@ -315,7 +331,7 @@ fn a_mirrored_junction_is_drawn_mirrored() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig::with_cases(24))]
+    #![proptest_config(ProptestConfig::with_cases(8))]
 
     #[test]
     fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {

@@ -36,6 +36,9 @@ impl Area {
 
     /// Whether some of the segment lies in the box.
     pub(super) fn is_hit_by(&self, a: Point, b: Point) -> bool {
+        if a.0.max(b.0) < self.low.0 || a.0.min(b.0) > self.high.0 || a.1.max(b.1) < self.low.1 || a.1.min(b.1) > self.high.1 {
+            return false;
+        }
         let (mut from, mut to) = (0.0_f64, 1.0_f64);
         for (start, end, low, high) in [(a.0, b.0, self.low.0, self.high.0), (a.1, b.1, self.low.1, self.high.1)] {
             let way = end - start;

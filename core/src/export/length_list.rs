@@ -17,6 +17,8 @@ use std::borrow::Cow;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[non_exhaustive]
 pub enum ListField {
+    /// The plane that the group is laid on.
+    Plane,
     /// The group's mark.
     Mark,
     /// How many pieces.
@@ -45,7 +47,7 @@ pub struct ListColumn {
     pub field: ListField,
 }
 
-/// The groups of a layout as CSV after RFC 4180: a row of headings, then a row a group, with the columns and in the order that the caller gives.
+/// Groups of panels, each with its plane's name, as CSV after RFC 4180: a row of headings, then a row a group, with the columns and in the order that the caller gives.
 ///
 /// ```
 /// use seamwright::export::{ListColumn, ListField, length_list_csv};
@@ -57,7 +59,7 @@ pub struct ListColumn {
 ///     ListColumn { heading: "length".into(), field: ListField::OrderLength(LengthFormat::parse("ft-in/16")?) },
 ///     ListColumn { heading: "length, mm".into(), field: ListField::OrderLength(LengthFormat::parse("mm.1")?) },
 /// ];
-/// let csv = length_list_csv(&[group], &columns)?;
+/// let csv = length_list_csv([("south", &group)], &columns)?;
 /// assert_eq!(String::from_utf8(csv).unwrap(), "pieces,length,\"length, mm\"\r\n12,\"12'-3\"\"\",3733.8 mm\r\n");
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -65,15 +67,15 @@ pub struct ListColumn {
 /// # Errors
 /// [`ErrorKind::Missing`] for no columns, [`ErrorKind::Conflict`] for a heading given twice; [`ErrorKind::Overflow`] where a length cannot be rounded to its
 /// format. Every fault is reported.
-pub fn length_list_csv(groups: &[Group], columns: &[ListColumn]) -> Result<Vec<u8>, Error> {
+pub fn length_list_csv<'a>(groups: impl IntoIterator<Item = (&'a str, &'a Group)>, columns: &[ListColumn]) -> Result<Vec<u8>, Error> {
     check(columns)?;
     let mut out = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(Vec::new());
     out.write_record(columns.iter().map(|c| c.heading.as_bytes())).map_err(unwritten)?;
     let mut faults = Faults::default();
-    for (i, group) in groups.iter().enumerate() {
+    for (i, (plane, group)) in groups.into_iter().enumerate() {
         let mut row = Vec::with_capacity(columns.len());
         for column in columns {
-            row.extend(faults.keep(cell(group, column.field).map_err(|e| e.under(&format!("groups[{i}]")))));
+            row.extend(faults.keep(cell(plane, group, column.field).map_err(|e| e.under(&format!("groups[{i}]")))));
         }
         // A row with a fault is not written, and then neither is the list.
         if row.len() == columns.len() {
@@ -102,9 +104,10 @@ fn check(columns: &[ListColumn]) -> Result<(), Error> {
     faults.check()
 }
 
-fn cell(group: &Group, field: ListField) -> Result<String, Error> {
+fn cell(plane: &str, group: &Group, field: ListField) -> Result<String, Error> {
     let text = |length: Length, format: LengthFormat, name: &str| format.text(length).map(|t| t.as_str().to_owned()).map_err(|e| e.at(name));
     match field {
+        ListField::Plane => Ok(plane.to_owned()),
         ListField::Mark => Ok(group.mark.clone()),
         ListField::Count => Ok(group.count.to_string()),
         ListField::OrderLength(format) => text(group.order, format, "order"),
@@ -133,6 +136,10 @@ mod tests {
         vec![group("A", Length::parse("30' 4 1/2\"").unwrap(), 3), group("B,\"x\"", Length::parse("7 m").unwrap(), 11)]
     }
 
+    fn of(groups: &[Group]) -> impl Iterator<Item = (&str, &Group)> {
+        groups.iter().map(|g| ("south", g))
+    }
+
     fn column(heading: &'static str, field: ListField) -> ListColumn {
         ListColumn { heading: heading.into(), field }
     }
@@ -147,8 +154,8 @@ mod tests {
             column("width", ListField::Width(LengthFormat::parse("in.2").unwrap())),
             column("length \"ft\"\nand in", ListField::OrderLength(inch)),
         ];
-        let bytes = length_list_csv(&groups(), &columns).unwrap();
-        assert_eq!(bytes, length_list_csv(&groups(), &columns).unwrap());
+        let bytes = length_list_csv(of(&groups()), &columns).unwrap();
+        assert_eq!(bytes, length_list_csv(of(&groups()), &columns).unwrap());
         let mut reader = csv::Reader::from_reader(bytes.as_slice());
         let headings: Vec<String> = reader.headers().unwrap().iter().map(str::to_owned).collect();
         assert_eq!(headings, columns.iter().map(|c| c.heading.to_string()).collect::<Vec<_>>());
@@ -163,14 +170,14 @@ mod tests {
 
     #[test]
     fn an_empty_layout_still_has_its_headings() {
-        assert_eq!(length_list_csv(&[], &[column("mark", ListField::Mark)]).unwrap(), b"mark\r\n");
+        assert_eq!(length_list_csv([], &[column("mark", ListField::Mark)]).unwrap(), b"mark\r\n");
     }
 
     #[test]
     fn no_columns_and_equal_headings_are_refused() {
-        assert_eq!(length_list_csv(&groups(), &[]).unwrap_err().kind(), ErrorKind::Missing);
+        assert_eq!(length_list_csv(of(&groups()), &[]).unwrap_err().kind(), ErrorKind::Missing);
         let twice = [column("n", ListField::Count), column("n", ListField::Mark), column("n", ListField::Mark)];
-        let error = length_list_csv(&groups(), &twice).unwrap_err();
+        let error = length_list_csv(of(&groups()), &twice).unwrap_err();
         assert_eq!((error.kind(), error.path(), error.others().len()), (ErrorKind::Conflict, "columns[1].heading", 1));
     }
 
@@ -179,7 +186,7 @@ mod tests {
         let mut list = groups();
         list[1].total = Length::MAX;
         let columns = [column("mark", ListField::Mark), column("total", ListField::Total(LengthFormat::parse("ft-in/1 ceil").unwrap()))];
-        let error = length_list_csv(&list, &columns).unwrap_err();
+        let error = length_list_csv(of(&list), &columns).unwrap_err();
         assert_eq!((error.kind(), error.path()), (ErrorKind::Overflow, "groups[1].total"));
     }
 }

@@ -2,6 +2,8 @@
 //!
 //! | writer | gives |
 //! |---|---|
+//! | [`packet_files`] | every file of a job's packet, by name |
+//! | [`order_list_csv`] | the order, as CSV |
 //! | [`TrimDrawing`] | the folded section and the flat of a trim, as SVG and as DXF |
 //! | [`JunctionDrawing`] | the section of a junction for the crew, as SVG |
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
@@ -10,6 +12,7 @@
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
 mod crew_page;
+mod crew_sheets;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -17,6 +20,8 @@ mod junction_drawing;
 mod labels;
 mod length_list;
 mod number;
+mod order_list;
+mod packet_files;
 mod plan;
 mod plan_box;
 mod plan_text;
@@ -32,6 +37,7 @@ mod svg;
 mod trim_drawing;
 mod trim_flat;
 mod trim_section;
+mod wording;
 mod worksheet;
 
 #[cfg(test)]
@@ -41,10 +47,12 @@ mod junction_samples;
 #[cfg(test)]
 mod trim_drawing_tests;
 
-pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Paper, SITE_CAUTIONS, StrikeLine, crew_page_html};
+pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 pub use length_list::{ListColumn, ListField, length_list_csv};
+pub use order_list::order_list_csv;
+pub use packet_files::{Artefact, packet_files, packet_summary};
 pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;

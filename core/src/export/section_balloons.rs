@@ -61,6 +61,8 @@ pub(super) struct Figure {
     pub(super) words: Vec<(Point, Point)>,
     /// Areas that no mark may lie in.
     pub(super) solid: Vec<Vec<Point>>,
+    /// What every mark should keep to.
+    pub(super) within: Option<Area>,
 }
 
 fn crosses((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
@@ -107,13 +109,11 @@ fn best(want: &Wanted, placed: &[Option<Placed>], figure: &Figure) -> Placed {
                 let reach = off + (way.0.abs() * want.half.0 + way.1.abs() * want.half.1);
                 let centre = (handle.0 + way.0 * reach, handle.1 + way.1 * reach);
                 let area = Area::about(centre, want.half.0 * 2.0, want.half.1 * 2.0);
-                if !is_free(&area, placed, figure) {
-                    continue;
-                }
                 let leader = want.leader(*handle, &area);
-                let cost = off + fixed + crossing_cost(leader, placed, figure);
-                if found.as_ref().is_none_or(|(least, _)| cost < *least) {
-                    found = Some((cost, Placed { text: want.text.clone(), area, leader }));
+                let limit = found.as_ref().map_or(f64::INFINITY, |(least, _)| least - off - fixed);
+                let Some(crossed) = crossing_cost(leader, placed, figure, limit) else { continue };
+                if is_free(&area, placed, figure) {
+                    found = Some((off + fixed + crossed, Placed { text: want.text.clone(), area, leader }));
                 }
             }
         }
@@ -123,20 +123,27 @@ fn best(want: &Wanted, placed: &[Option<Placed>], figure: &Figure) -> Placed {
 
 fn is_free(area: &Area, placed: &[Option<Placed>], figure: &Figure) -> bool {
     let grown = area.grown(ROOM);
+    let keeps_within = |w: &Area| w.low.0 <= area.low.0 && w.low.1 <= area.low.1 && area.high.0 <= w.high.0 && area.high.1 <= w.high.1;
+    if !figure.within.as_ref().is_none_or(keeps_within) {
+        return false;
+    }
     let strokes = figure.chords.iter().chain(&figure.words);
     strokes.into_iter().all(|(a, b)| !grown.is_hit_by(*a, *b))
         && placed.iter().flatten().all(|p| !p.area.meets(&grown) && !grown.is_hit_by(p.leader.0, p.leader.1))
         && figure.solid.iter().all(|ring| !holds(ring, (f64::midpoint(area.low.0, area.high.0), f64::midpoint(area.low.1, area.high.1))))
 }
 
-fn crossing_cost(leader: (Point, Point), placed: &[Option<Placed>], figure: &Figure) -> f64 {
+/// What a leader crosses, if that costs less than the limit.
+fn crossing_cost(leader: (Point, Point), placed: &[Option<Placed>], figure: &Figure, limit: f64) -> Option<f64> {
     // A leader starts on what it names: its first half millimetre crosses nothing of note.
     let (from, to) = leader;
     let l = num::hypot(to.0 - from.0, to.1 - from.1);
     let start = if l > 0.7 { (from.0 + (to.0 - from.0) * 0.6 / l, from.1 + (to.1 - from.1) * 0.6 / l) } else { from };
     let line = (start, to);
-    let count = |strokes: &[(Point, Point)]| strokes.iter().filter(|chord| crosses(line, **chord)).fold(0.0, |n, _| n + 1.0);
-    let mut cost = 3.0 * count(&figure.chords) + 60.0 * count(&figure.words);
+    let mut cost = 0.0;
+    if cost >= limit {
+        return None;
+    }
     for other in placed.iter().flatten() {
         if crosses(line, other.leader) {
             cost += 40.0;
@@ -145,7 +152,17 @@ fn crossing_cost(leader: (Point, Point), placed: &[Option<Placed>], figure: &Fig
             cost += 200.0;
         }
     }
-    cost
+    for (strokes, each) in [(&figure.words, 60.0), (&figure.chords, 3.0)] {
+        for chord in strokes {
+            if crosses(line, *chord) {
+                cost += each;
+                if cost >= limit {
+                    return None;
+                }
+            }
+        }
+    }
+    (cost < limit).then_some(cost)
 }
 
 /// Below everything: there is always room there.

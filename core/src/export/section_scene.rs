@@ -17,6 +17,8 @@ use crate::units::LengthFormat;
 
 /// Size of labels.
 pub(super) const LABEL: f64 = 3.6;
+/// Kept about everything.
+const EDGE: f64 = 0.6;
 /// What must be seen of a plane beyond the last thing on it, in true millimetres.
 const BEYOND: f64 = 55.0;
 /// What must be seen of a plane at the least, in true millimetres.
@@ -65,6 +67,8 @@ pub(super) struct Scene {
     pub(super) panels: Vec<Panel>,
     pub(super) metal: Vec<Metal>,
     pub(super) marks: Vec<Mark>,
+    /// Where a leader may point at each mark, by its place among what lies along the line.
+    handles: Vec<(usize, Point)>,
     pub(super) rows: Vec<Row>,
     pub(super) slopes: Vec<Slope>,
     pub(super) balloons: Vec<Placed>,
@@ -123,7 +127,7 @@ impl Asked<'_> {
         }
     }
 
-    /// Lays everything out at so many millimetres of paper a millimetre.
+    /// Lays everything out but the balloons, at so many millimetres of paper a millimetre.
     pub(super) fn lay(&self, scale: f64) -> Result<Scene, Error> {
         let planes = self.planes(scale);
         let mut metal = Vec::new();
@@ -144,14 +148,14 @@ impl Asked<'_> {
             metal.extend(section_panel::closures(self.solved, &p.axis, p.side, &p.layers, scale));
         }
         let mut marks = Vec::new();
-        let mut drawn = Vec::new();
+        let mut handles = Vec::new();
         for (i, line) in self.solved.along.iter().enumerate() {
             let axis = self.axes.side(line.side);
             let is_wall = line.side == Side::Second && *self.other == Other::Wall;
             let panel = panels.iter().find(|p| p.side == line.side);
             let ground = Ground { axis, metal: &metal, panel, trims: &self.solved.trims, scale, is_wall };
             if let Some(mark) = ground.mark(line) {
-                drawn.push((i, mark.handle()));
+                handles.push((i, mark.handle()));
                 marks.push(mark);
             }
         }
@@ -172,6 +176,7 @@ impl Asked<'_> {
             panels,
             metal,
             marks,
+            handles,
             rows: Vec::new(),
             slopes: Vec::new(),
             balloons: Vec::new(),
@@ -180,8 +185,18 @@ impl Asked<'_> {
         };
         self.dimension(&mut scene, &planes, scale)?;
         self.slopes(&mut scene, &planes)?;
+        scene.area = scene.extent();
+        Ok(scene)
+    }
+
+    /// Puts the balloons and the label of the line in their places, within this width and height if there is room.
+    pub(super) fn label(&self, scene: &mut Scene, width: f64, height: f64) {
         let mut figure = scene.figure();
-        let wanted: Vec<Wanted> = self.parts.iter().flat_map(|part| part.targets.iter().filter_map(|t| wanted(part, *t, &scene, &drawn))).collect();
+        let area = scene.area;
+        let (aside, over) = ((width - area.high.0 + area.low.0).max(0.0) / 2.0, (height - area.high.1 + area.low.1).max(0.0) / 2.0);
+        // The scene's area has a margin of its own.
+        figure.within = Some(Area { low: (area.low.0 - aside, area.low.1 - over), high: (area.high.0 + aside, area.high.1 + over) }.grown(-EDGE));
+        let wanted: Vec<Wanted> = self.parts.iter().flat_map(|part| part.targets.iter().filter_map(|t| wanted(part, *t, scene))).collect();
         scene.balloons = section_balloons::place(&wanted, &figure);
         for placed in &scene.balloons {
             let (low, high) = (placed.area.low, placed.area.high);
@@ -191,7 +206,6 @@ impl Asked<'_> {
         let half = (narrow_width(text, LABEL) / 2.0, LABEL / 2.0);
         scene.labels = section_balloons::place(&[Wanted { text: text.to_owned(), handles: vec![(0.0, 0.0)], half, round: false }], &figure);
         scene.area = scene.extent();
-        Ok(scene)
     }
 
     fn lines_of(&self, side: Side) -> Vec<(String, &LayoutLine)> {
@@ -249,12 +263,12 @@ fn slope(touch: Point, degrees: f64, below: bool, format: LengthFormat) -> Resul
     Ok(Slope { corners: [low, high, square], run: (run_at, twelve), rise: (rise_at, figure) })
 }
 
-fn wanted(part: &Numbered, target: Target, scene: &Scene, drawn: &[(usize, Point)]) -> Option<Wanted> {
+fn wanted(part: &Numbered, target: Target, scene: &Scene) -> Option<Wanted> {
     let metal = |piece: Piece| scene.metal.iter().find(|m| m.piece == piece).map(|m| m.handles.clone());
     let handles = match target {
         Target::Trim(i) => metal(Piece::Trim(i))?,
         Target::Panel(side) => scene.panels.iter().find(|p| p.side == side)?.handles.clone(),
-        Target::Along(i) => match drawn.iter().find(|(d, _)| *d == i) {
+        Target::Along(i) => match scene.handles.iter().find(|(d, _)| *d == i) {
             Some((_, handle)) => vec![*handle],
             None => metal(Piece::Closure(i)).or_else(|| metal(Piece::Cleat(i)))?,
         },
@@ -313,6 +327,6 @@ impl Scene {
             area.cover(placed.area.low);
             area.cover(placed.area.high);
         }
-        area.grown(0.6)
+        area.grown(EDGE)
     }
 }

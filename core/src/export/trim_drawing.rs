@@ -5,7 +5,7 @@ use super::svg::PaperUnit;
 use super::{trim_flat, trim_section};
 use crate::error::Error;
 use crate::trim::{BendRule, Face, Flat, Part, Profile};
-use crate::units::{Angle, Length, LengthFormat, LengthStyle, LengthUnit, Rounding};
+use crate::units::{Angle, Length, LengthFormat};
 
 /// The edge from which the running distances of a flat are measured.
 ///
@@ -150,15 +150,7 @@ impl<'a> TrimDrawing<'a> {
 
     /// A radius or a thickness, for which the steps of a tape are too coarse.
     pub(super) fn fine_text(&self, length: Length) -> Result<String, Error> {
-        let inch = match self.format.style() {
-            LengthStyle::FeetInches { .. } | LengthStyle::Inches { .. } => true,
-            LengthStyle::Decimal { unit, .. } => matches!(unit, LengthUnit::Inch | LengthUnit::Foot),
-            LengthStyle::Exact => false,
-        };
-        let format = LengthFormat::new(
-            if inch { LengthStyle::Decimal { unit: LengthUnit::Inch, places: 4 } } else { LengthStyle::Decimal { unit: LengthUnit::Millimetre, places: 2 } },
-            Rounding::HalfEven,
-        )?;
+        let format = self.format.fine()?;
         Ok(format.text(length)?.as_str().to_owned())
     }
 

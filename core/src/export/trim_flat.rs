@@ -71,7 +71,7 @@ fn notes(drawing: &TrimDrawing<'_>, scale: &str) -> Result<Vec<String>, Error> {
         format!(
             "Scale {scale} across the sheet, its length not to scale. Sheet {}, rule {}.",
             drawing.fine_text(drawing.flat.thickness())?,
-            drawing.flat.rule().name()
+            drawing.flat.rule()
         ),
     ])
 }

@@ -109,11 +109,22 @@ pub enum Paper {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 pub struct Paperwork {
-    /// The notation of lengths for crew and shop.
+    /// The notation of lengths for crew and shop: panels and runs, and all else where `details` is not given.
     pub lengths: LengthFormat,
+    /// The notation of what is small: widths, trims, spacings and struck lines.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub details: Option<LengthFormat>,
     /// The crew's sheets.
     #[cfg_attr(feature = "serde", serde(default))]
     pub paper: Paper,
+}
+
+impl Paperwork {
+    /// The notation of what is small.
+    #[must_use]
+    pub fn small(&self) -> LengthFormat {
+        self.details.unwrap_or(self.lengths)
+    }
 }
 
 /// A job: a measured roof, a panel, metals, a choice for each kind of junction, supplies, and the engineer's schedule where there is one.

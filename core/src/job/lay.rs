@@ -104,7 +104,11 @@ impl Lay<'_> {
             sheet: Some(self.sheet),
         };
         let name = own.name().to_owned();
-        let laid = r.part(|| format!("panels on {name}"), |r| layout.run(r)).map_err(|e| e.under(&format!("planes.{name}")))?;
+        let mut laid = r.part(|| format!("panels on {name}"), |r| layout.run(r)).map_err(|e| e.under(&format!("planes.{name}")))?;
+        // A mark must be unlike those of every other plane of the roof: the plane's number stands before it.
+        for group in &mut laid.groups {
+            group.mark = format!("{}{}", plane + 1, group.mark);
+        }
         Ok(PlaneLay { plane, name, layout, lines, laid })
     }
 }

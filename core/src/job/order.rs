@@ -8,6 +8,7 @@ use super::trims::TrimItem;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
 use crate::junction::Bites;
+use crate::metal::{Sheet, Thickness};
 use crate::record::Source;
 use crate::units::{Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
@@ -118,12 +119,25 @@ impl Bought<'_> {
         Ok(out)
     }
 
+    /// The notation of what is small; lengths of things stand in columns of their own.
     fn format(&self) -> LengthFormat {
-        self.job.paperwork.lengths
+        self.job.paperwork.small()
+    }
+
+    /// A sheet with its thickness in the job's system.
+    fn sheet(&self, sheet: Sheet) -> Result<String, Error> {
+        let thickness = match sheet.thickness_as_given() {
+            Thickness::Gauge(gauge) => gauge.to_string(),
+            Thickness::Length(length) => text(self.format().fine()?, length)?,
+        };
+        Ok(match sheet.coating() {
+            Some(coating) => format!("{thickness} {} {coating}", sheet.alloy()),
+            None => format!("{thickness} {}", sheet.alloy()),
+        })
     }
 
     fn panels(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
-        let sheet = self.job.metals.panel;
+        let sheet = self.sheet(self.job.metals.panel)?;
         let panel = &self.job.panel;
         for plane in self.planes {
             for group in &plane.laid.groups {
@@ -152,7 +166,7 @@ impl Bought<'_> {
                 if *buy == 0 {
                     continue;
                 }
-                let spec = format!("girth {}, {}, in {}", text(self.format(), trim.flat.girth())?, trim.sheet, stock.label);
+                let spec = format!("girth {}, {}, in {}", text(self.format(), trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
                 let line = OrderLine::new(OrderGroup::Trims, trim.name.clone(), spec, u64::from(*buy), "stick");
                 let net = if i == 0 { Some(trim.total()?) } else { None };
                 let source = Some(trim.flat.rule().source().clone());
@@ -197,7 +211,7 @@ impl Bought<'_> {
         let totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
         for tape in &totals.tapes {
             let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| e.under("supplies.sealant"))?;
-            let spec = format!("{} wide, rolls of {}", text(self.format(), tape.width)?, text(self.format(), supply.roll)?);
+            let spec = format!("{} wide, rolls of {}", text(self.format(), tape.width)?, text(self.job.paperwork.lengths, supply.roll)?);
             let line = OrderLine::new(OrderGroup::Sealant, "sealant tape", spec, u64::from(need.rolls), "roll");
             out.push(OrderLine { length: Some(supply.roll), net: Some(tape.length), ..line });
         }

@@ -20,12 +20,12 @@ pub const PACKET_VERSION: u32 = 1;
 
 /// What every packet says about the work's dangers and about who decides.
 pub const SITE_CAUTIONS: &[&str] = &[
-    "Fall protection and local law come first. Cover or guard every opening; no one walks slick, painted, wet or frosted metal untied.",
-    "Stop at the site's wind limit: a loose panel is a sail. Lift long panels with a spreader.",
-    "Gloves and eye protection: sheet edges cut. Cut with shears or nibblers, not with abrasive wheels: hot swarf burns coatings.",
-    "Mind ladders, live lines and the pinch points of roof machinery.",
-    "Spacing of fasteners and clips, loads, fire and weather approvals belong to a licensed engineer, the local code and the panel's own test report.",
-    "Lay the first panel and set the first trim against the roof before the rest is cut.",
+    "Tie off: fall protection as the law of the place asks; cover or fence every hole.",
+    "Stop at the site's wind limit; never carry a panel across the wind.",
+    "Gloves and eye protection: every sheet edge cuts.",
+    "Cut with shears or nibbler, not with abrasive wheels: they burn the coating.",
+    "Fastener and clip spacing, loads, fire and weather are for the licensed engineer, the local code and the panel's own test report.",
+    "Check the first panel and the first trim on the roof before the rest is cut.",
 ];
 
 /// A side of a junction's section, as a drawing needs it.

@@ -39,6 +39,7 @@ mod transition_section;
 mod valley;
 mod valley_hook;
 mod wall;
+mod work;
 
 #[cfg(test)]
 mod covered_tests;
@@ -96,3 +97,4 @@ pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
+pub use work::order_of_work;

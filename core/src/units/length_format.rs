@@ -130,6 +130,36 @@ impl LengthFormat {
         self.style
     }
 
+    /// Whether it is of the inch and the foot.
+    #[must_use]
+    pub fn is_inch(&self) -> bool {
+        match self.style {
+            LengthStyle::FeetInches { .. } | LengthStyle::Inches { .. } => true,
+            LengthStyle::Decimal { unit, .. } => matches!(unit, LengthUnit::Inch | LengthUnit::Foot),
+            LengthStyle::Exact => false,
+        }
+    }
+
+    /// The format of the same system for thicknesses and radii: 0.0001 in, or 0.01 mm.
+    ///
+    /// # Errors
+    /// None with the places as they stand; the checks of [`LengthFormat::new`] apply to them too.
+    ///
+    /// ```
+    /// use seamwright::units::{Length, LengthFormat};
+    /// let fine = LengthFormat::parse("ft-in/16")?.fine()?;
+    /// assert_eq!(fine.text(Length::parse("0.0236 in")?)?.as_str(), "0.0236 in");
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    pub fn fine(&self) -> Result<LengthFormat, Error> {
+        let style = if self.is_inch() {
+            LengthStyle::Decimal { unit: LengthUnit::Inch, places: 4 }
+        } else {
+            LengthStyle::Decimal { unit: LengthUnit::Millimetre, places: 2 }
+        };
+        LengthFormat::new(style, Rounding::HalfEven)
+    }
+
     /// The direction of rounding.
     #[must_use]
     pub fn rounding(&self) -> Rounding {
@@ -181,6 +211,10 @@ impl LengthFormat {
                 out.push_number(n / per_foot, 1);
                 out.push(b'\'');
                 out.push(b'-');
+                // After feet the whole inches always stand, so that 12'-0 1/8" is never read as twelve and an eighth.
+                if n % per_foot < u64::from(denominator) && n % per_foot > 0 {
+                    out.push_str("0 ");
+                }
                 out.push_inches(n % per_foot, u64::from(denominator));
             }
             LengthStyle::Inches { denominator } => out.push_inches(n, u64::from(denominator)),

@@ -131,7 +131,7 @@ fn directed_rounding_ignores_noise() {
 fn formats_signs_and_zeros() {
     let ft = LengthFormat::parse("ft-in/16").unwrap();
     for (l, text) in
-        [(Length::ZERO, "0'-0\""), (in64(-32), "-0'-1/2\""), (Length::inches(-147), "-12'-3\""), (in64(63), "0'-1\""), (Length::MIN, "-30260406'-11 5/16\"")]
+        [(Length::ZERO, "0'-0\""), (in64(-32), "-0'-0 1/2\""), (Length::inches(-147), "-12'-3\""), (in64(63), "0'-1\""), (Length::MIN, "-30260406'-11 5/16\"")]
     {
         assert_eq!(l.format(ft).unwrap().as_str(), text);
     }

@@ -1,0 +1,169 @@
+//! The crew's sheet of each line of a packet.
+
+use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
+use super::junction_drawing::JunctionDrawing;
+use super::section_axis::{Other, SectionPlane};
+use super::wording::{caution, text, way};
+use crate::assembly::{BayEnd, StruckLine};
+use crate::error::Error;
+use crate::job::{JunctionItem, Packet, SectionSide};
+use crate::junction::{Bites, Datum, order_of_work};
+use crate::roof::LineKind;
+use crate::units::{Angle, Length, LengthFormat};
+
+fn section_plane(side: SectionSide) -> SectionPlane {
+    SectionPlane { rise: side.rise, levels: side.levels }
+}
+
+/// What stands on the second side, where no plane does.
+fn other(junction: &JunctionItem) -> Other {
+    match (junction.second, junction.kind) {
+        (Some(side), _) => Other::Plane(section_plane(side)),
+        (None, LineKind::Headwall | LineKind::Sidewall | LineKind::CurbFront | LineKind::CurbSide | LineKind::CurbBack) => Other::Wall,
+        (None, LineKind::Eave | LineKind::Rake | LineKind::HighEdge) => Other::Fascia { fall: Angle::SQUARE },
+        (None, _) => Other::Nothing,
+    }
+}
+
+/// The drawing of a line's section.
+pub(super) fn drawing<'a>(packet: &Packet, junction: &'a JunctionItem) -> Result<JunctionDrawing<'a>, Error> {
+    JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.small())
+}
+
+/// The sheet of one line.
+pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<CrewSheet, Error> {
+    let (long, format) = (packet.paperwork.lengths, packet.paperwork.small());
+    let drawing = drawing(packet, junction)?;
+    let planes: Vec<&str> =
+        [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
+    let title = format!("{}, {}: {}", junction.name, planes.join(" to "), text(long, junction.along.length)?);
+    let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(96_000))?.svg()?];
+    for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
+        // Where both sides strike it alike it is lettered once.
+        if sheet.lines.iter().any(|l| l.mark == key.mark) {
+            continue;
+        }
+        sheet.lines.push(strike(format, &key.mark, struck)?);
+    }
+    fasteners(format, junction, &mut sheet)?;
+    materials(packet, junction, &mut sheet)?;
+    sheet.steps = order_of_work(junction.kind).iter().map(|s| (*s).to_owned()).collect();
+    for c in junction.section.cautions.iter().chain(&junction.along.cautions) {
+        // The column of the table says which rows are not engineered; one note stands on the sheet.
+        if c.code() == crate::assembly::cautions::ROW_NOT_ENGINEERED {
+            continue;
+        }
+        let note = CautionNote { number: c.code().number, text: caution(format, c)?, source: c.source().to_string() };
+        if !sheet.cautions.contains(&note) {
+            sheet.cautions.push(note);
+        }
+    }
+    sheet.site_cautions = packet.site.iter().map(ToString::to_string).collect();
+    Ok(sheet)
+}
+
+fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {
+    // From a trim's top edge the section counts down the slope.
+    let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum.read).length()? } else { line.from_datum.read };
+    let mut running = way(format, line.from_line.read)?;
+    if let Some(seam) = line.along_seam
+        && seam.read != line.from_start.read
+    {
+        running.push_str(&format!("; along a seam {}", text(format, seam.read.max((-seam.read).length()?))?));
+    }
+    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: way(format, up)?, running })
+}
+
+fn bites(bites: Bites) -> &'static str {
+    match bites {
+        Bites::Structure => "into the structure",
+        Bites::Panel => "into the panel alone",
+        Bites::Slot => "through slots",
+        Bites::Trim => "through sheets",
+    }
+}
+
+fn fasteners(format: LengthFormat, junction: &JunctionItem, sheet: &mut CrewSheet) -> Result<(), Error> {
+    for row in &junction.along.rows {
+        let what = format!("{}, {}", row.name, bites(row.bites));
+        let spacing = text(format, row.spacing)?;
+        let line = match &row.stations {
+            Some(stations) => {
+                let crew = stations.crew();
+                // What the crew sets out: equal spaces of the run itself, no wider than the row allows.
+                let spacing = crew.spacing.map_or(Ok(spacing), |s| text(format, s))?;
+                FastenerLine {
+                    what,
+                    start: text(format, crew.start)?,
+                    spacing,
+                    count: crew.count.to_string(),
+                    end: text(format, crew.end_distance)?,
+                    engineered: row.engineered,
+                }
+            }
+            None => FastenerLine {
+                what,
+                start: "by the bay".to_owned(),
+                spacing: format!("at most {spacing}"),
+                count: row.count.to_string(),
+                end: String::new(),
+                engineered: row.engineered,
+            },
+        };
+        match sheet
+            .fasteners
+            .iter_mut()
+            .find(|l| (&l.what, &l.start, &l.spacing, &l.end, l.engineered) == (&line.what, &line.start, &line.spacing, &line.end, line.engineered))
+        {
+            // The same row on both sides is one line of the table.
+            Some(same) => same.count = format!("{} + {}", same.count, line.count),
+            None => sheet.fasteners.push(line),
+        }
+    }
+    Ok(())
+}
+
+fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) -> Result<(), Error> {
+    let (long, format) = (packet.paperwork.lengths, packet.paperwork.small());
+    // The same on both sides is one line of the table.
+    let mut add = |what: String, quantity: String| match sheet.materials.iter_mut().find(|m| m.what == what) {
+        Some(same) => same.quantity = format!("{} + {quantity}", same.quantity),
+        None => sheet.materials.push(MaterialLine { what, quantity }),
+    };
+    for trim in &packet.trims {
+        for run in trim.runs.iter().filter(|r| r.line == junction.line) {
+            let mut pieces: Vec<(Length, usize)> = Vec::new();
+            for piece in &run.pieces {
+                match pieces.iter_mut().find(|(length, _)| length == piece) {
+                    Some((_, n)) => *n += 1,
+                    None => pieces.push((*piece, 1)),
+                }
+            }
+            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", text(long, length)?))).collect::<Result<Vec<_>, Error>>()?;
+            add(format!("{} {}, lap {}", trim.mark, trim.name, text(format, trim.lap)?), pieces.join(", "));
+        }
+    }
+    for row in &junction.along.closures {
+        for group in &row.list.groups {
+            let ends = match (group.left, group.right) {
+                (BayEnd::Seam, BayEnd::Seam) => "",
+                _ => ", one end cut on the roof",
+            };
+            let skew = group.piece.flange_cut.degrees();
+            let cut = if (skew - 90.0).abs() < 1e-9 { String::new() } else { format!(", flange cut at {skew:.1} deg") };
+            add(format!("closure {}, web {}{cut}{ends}", text(format, group.piece.length)?, text(format, group.piece.web_height)?), group.count.to_string());
+        }
+    }
+    for tape in &junction.along.tapes {
+        let over = if tape.over_seams { ", over the seams" } else { "" };
+        add(format!("{}, {} wide{over}", tape.name, text(format, tape.width)?), text(long, tape.length)?);
+    }
+    for bead in &junction.along.beads {
+        add(format!("{}, {} by {}", bead.name, text(format, bead.width)?, text(format, bead.depth)?), text(long, bead.length)?);
+    }
+    for plugs in junction.along.plugs.iter().filter(|p| p.count > 0) {
+        add("seam plugs".to_owned(), plugs.count.to_string());
+    }
+    Ok(())
+}

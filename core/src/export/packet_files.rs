@@ -1,0 +1,230 @@
+//! The files of a packet: named bytes, which the caller writes.
+
+use super::crew_page::crew_page_html;
+use super::crew_sheets::{crew_sheet, drawing};
+use super::dxf::DrawingUnit;
+use super::length_list::{ListColumn, ListField, length_list_csv};
+use super::order_list::order_list_csv;
+use super::plan::roof_plan_svg;
+use super::svg::PaperUnit;
+use super::trim_drawing::TrimDrawing;
+use super::wording::{caution, file_stem, text};
+use super::worksheet::worksheet_markdown;
+use crate::error::Error;
+use crate::job::{Packet, Paper, TrimItem};
+use crate::record::{Entry, Worksheet};
+use crate::units::Length;
+use std::collections::BTreeMap;
+use std::fmt::Write;
+
+/// A file of the packet: its name, folders and all, with `/` between them, and its bytes.
+///
+/// ```
+/// use seamwright::export::Artefact;
+/// let list = Artefact { name: "lists/panels.csv".into(), bytes: b"mark\r\n".to_vec() };
+/// assert!(list.name.ends_with(".csv"));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Artefact {
+    /// Its name in the packet's folder.
+    pub name: String,
+    /// What it holds.
+    pub bytes: Vec<u8>,
+}
+
+/// Every file of a packet: `packet.json` where the crate writes JSON, the length list and the order as CSV, the plan of the roof, a crew sheet for each
+/// line, each trim's section and flat as SVG and its flat as DXF, the cautions with their sources, and, with a worksheet, the working for the office.
+/// The same packet gives the same bytes.
+///
+/// # Errors
+/// Those of the writers, with the line or trim that they speak of.
+///
+/// ```
+/// use seamwright::export::packet_files;
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let (packet, worksheet) = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.explain()?;
+/// let files = packet_files(&packet, Some(&worksheet))?;
+/// assert!(files.iter().any(|f| f.name == "lists/panels.csv") && files.iter().any(|f| f.name == "crew/ridge-1.html"));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Vec<Artefact>, Error> {
+    let mut out = Vec::new();
+    let mut add = |name: String, bytes: Vec<u8>| out.push(Artefact { name, bytes });
+    #[cfg(feature = "serde")]
+    add("packet.json".into(), json(packet)?);
+    let format = packet.paperwork.lengths;
+    add("lists/panels.csv".into(), panel_list(packet)?);
+    add("lists/order.csv".into(), order_list_csv(&packet.order, format)?);
+    add("plan.svg".into(), plan(packet)?.into_bytes());
+    for junction in &packet.junctions {
+        let stem = file_stem(&junction.name);
+        let about = |e: Error| e.about(&junction.name);
+        add(format!("crew/{stem}.html"), crew_page_html(&crew_sheet(packet, junction).map_err(about)?, packet.paperwork.paper).map_err(about)?);
+        add(format!("junctions/{stem}.svg"), drawing(packet, junction).and_then(|d| d.svg()).map_err(about)?.into_bytes());
+    }
+    for trim in &packet.trims {
+        trim_files(packet, trim, &mut add).map_err(|e| e.about(&trim.mark))?;
+    }
+    add("office/cautions.md".into(), cautions(packet)?.into_bytes());
+    for (name, part) in worksheet.map(|w| office(packet, w)).unwrap_or_default() {
+        add(format!("office/{name}.md"), worksheet_markdown(&part).into_bytes());
+    }
+    Ok(out)
+}
+
+#[cfg(feature = "serde")]
+fn json(packet: &Packet) -> Result<Vec<u8>, Error> {
+    let mut bytes =
+        serde_json::to_vec_pretty(packet).map_err(|e| Error::new(crate::error::ErrorKind::Internal, "the packet could not be written as JSON").value_of(e))?;
+    bytes.push(b'\n');
+    Ok(bytes)
+}
+
+fn panel_list(packet: &Packet) -> Result<Vec<u8>, Error> {
+    let format = packet.paperwork.lengths;
+    let column = |heading: &'static str, field: ListField| ListColumn { heading: heading.into(), field };
+    let columns = [
+        column("mark", ListField::Mark),
+        column("pieces", ListField::Count),
+        column("order length", ListField::OrderLength(format)),
+        column("covers", ListField::Width(packet.paperwork.small())),
+        column("total", ListField::Total(format)),
+        column("plane", ListField::Plane),
+    ];
+    length_list_csv(packet.planes.iter().flat_map(|p| p.laid.groups.iter().map(|g| (p.name.as_str(), g))), &columns)
+}
+
+/// The longer side of the plan's figure: what an upright sheet of the job's paper leaves.
+fn plan(packet: &Packet) -> Result<String, Error> {
+    let laid: Vec<_> = packet.planes.iter().map(|p| Some(&p.laid)).collect();
+    let figure = match packet.paperwork.paper {
+        Paper::Letter => Length::micrometres(185_000),
+        Paper::A4 => Length::micrometres(180_000),
+    };
+    roof_plan_svg(&packet.job, &packet.roof, &laid, figure, PaperUnit::Millimetre, packet.paperwork.lengths)
+}
+
+fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), Error> {
+    let format = packet.paperwork.small();
+    let name = format!("{} {}", trim.mark, trim.name);
+    let stem = format!("trims/{}-{}", trim.mark, file_stem(&trim.name));
+    let drawing = TrimDrawing::new(&name, &trim.profile, trim.flat.rule(), format)?;
+    add(format!("{stem}-section.svg"), drawing.section_svg()?.into_bytes());
+    add(format!("{stem}-flat.svg"), drawing.flat_svg()?.into_bytes());
+    // One flat of the longest piece: shorter ones are cut from the same girth.
+    let piece = trim.runs.iter().flat_map(|r| &r.pieces).copied().max().unwrap_or_default();
+    let unit = if format.is_inch() { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
+    add(format!("{stem}-flat.dxf"), drawing.flat_dxf(unit, piece)?);
+    Ok(())
+}
+
+/// Every caution once, with the places it speaks of and its source, and the cautions of every site.
+fn cautions(packet: &Packet) -> Result<String, Error> {
+    let format = packet.paperwork.small();
+    let s = &packet.summary;
+    let mut out = format!("# Cautions: {}\n\n## On every site\n\n", packet.job);
+    for site in &packet.site {
+        let _ = writeln!(out, "- {site}");
+    }
+    let _ = writeln!(
+        out,
+        "\n## What the figures rest on\n\n| source | figures |\n|---|---|\n| published, seen as text | {} |\n| published, through another document | {} |\n| published, from memory: confirm before metal is cut | {} |\n| derived | {} |\n| common practice, no published source | {} |\n| the engineer | {} |\n| the caller | {} |",
+        s.sources.text, s.sources.secondary, s.sources.memory, s.sources.derived, s.sources.common_practice, s.sources.engineer, s.sources.user
+    );
+    let _ = writeln!(
+        out,
+        "\nRows of fasteners and clips with an engineer's spacing: {}; **not engineered: {}** (caution 7001 names each).\n\n## Of this job",
+        s.engineered_rows, s.not_engineered_rows
+    );
+    let mut by_code: BTreeMap<(u16, &str), BTreeMap<(String, String), Vec<&str>>> = BTreeMap::new();
+    for c in &packet.cautions {
+        let said = (caution(format, c)?, c.source().to_string());
+        by_code.entry((c.code().number, c.code().name)).or_default().entry(said).or_default().push(c.subject());
+    }
+    for ((number, name), said) in by_code {
+        let _ = writeln!(out, "\n### {number} {name}\n");
+        for ((message, source), subjects) in said {
+            let _ = writeln!(out, "- {message} ({source})\n  - {}", subjects.join("; "));
+        }
+    }
+    Ok(out)
+}
+
+/// The parts of a worksheet by what they speak of: a line, a plane, or the roof and the job as a whole.
+fn office(packet: &Packet, worksheet: &Worksheet) -> BTreeMap<String, Worksheet> {
+    let mut out: BTreeMap<String, Worksheet> = BTreeMap::new();
+    for entry in &worksheet.entries {
+        let title = match entry {
+            Entry::Part(part) => part.title.as_str(),
+            Entry::Step(_) => "",
+        };
+        let is_of = |name: &str| title.strip_suffix(name).is_some_and(|before| before.ends_with(' '));
+        let line = packet.junctions.iter().map(|j| j.name.as_str()).filter(|n| is_of(n)).max_by_key(|n| n.len());
+        let plane = packet.planes.iter().map(|p| p.name.as_str()).filter(|n| title.contains(n)).max_by_key(|n| n.len());
+        let (name, head) = match (line, plane) {
+            (Some(line), _) => (format!("lines/{}", file_stem(line)), line),
+            (None, Some(plane)) => (format!("planes/{}", file_stem(plane)), plane),
+            (None, None) if packet.trims.iter().any(|t| title.starts_with(&format!("{}, ", t.mark))) => ("trims".to_owned(), "trims"),
+            (None, None) => ("roof".to_owned(), "roof"),
+        };
+        out.entry(name).or_insert_with(|| Worksheet::new(format!("{}: {head}", packet.job))).entries.push(entry.clone());
+    }
+    out
+}
+
+/// The packet in a few lines, for a terminal or a covering note.
+///
+/// # Errors
+/// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) for a length that the job's notation cannot show.
+///
+/// ```
+/// use seamwright::export::packet_summary;
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// assert!(packet_summary(&packet)?.contains("panels"));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn packet_summary(packet: &Packet) -> Result<String, Error> {
+    let (s, format) = (&packet.summary, packet.paperwork.lengths);
+    let mut out = format!("{}\n", packet.job);
+    let area = s.area.get(crate::units::AreaUnit::SquareFoot);
+    let square_metres = s.area.get(crate::units::AreaUnit::SquareMetre);
+    let _ = writeln!(out, "  roof      {} planes, {} lines, {area:.0} ft2 ({square_metres:.1} m2)", s.planes, s.lines);
+    let _ = writeln!(
+        out,
+        "  panels    {} in {} different lengths, {} to {}, {} together",
+        s.panels,
+        s.lengths,
+        text(format, s.shortest)?,
+        text(format, s.longest)?,
+        text(format, s.panel_length)?
+    );
+    let mass =
+        s.coil_mass.map_or(String::new(), |m| format!(", {:.0} lb ({:.0} kg)", m.get(crate::units::MassUnit::Pound), m.get(crate::units::MassUnit::Kilogram)));
+    let _ = writeln!(out, "  coil      {}{mass}", text(format, s.coil)?);
+    let _ = writeln!(out, "  trims     {} profiles, {} sticks", s.trims, s.sticks);
+    for trim in &packet.trims {
+        let _ = writeln!(
+            out,
+            "            {:4} {:22} girth {:>12}, {} in {} run(s)",
+            trim.mark,
+            trim.name,
+            text(packet.paperwork.small(), trim.flat.girth())?,
+            text(format, trim.total()?)?,
+            trim.runs.len()
+        );
+    }
+    let _ = writeln!(out, "  closures  {}", s.closures);
+    let _ = writeln!(out, "  spacing   {} rows engineered, {} NOT ENGINEERED", s.engineered_rows, s.not_engineered_rows);
+    let mut counts: BTreeMap<(u16, &str), usize> = BTreeMap::new();
+    for c in &packet.cautions {
+        *counts.entry((c.code().number, c.code().name)).or_default() += 1;
+    }
+    let _ = writeln!(out, "  cautions  {} of {} kinds:", s.cautions, counts.len());
+    for ((number, name), n) in counts {
+        let _ = writeln!(out, "            {number} {name} x {n}");
+    }
+    Ok(out)
+}
