@@ -56,9 +56,14 @@ pub(crate) struct Here<'a, 'py> {
 }
 
 impl Here<'_, '_> {
+    /// The place of a part of it.
+    pub(crate) fn place(&self, name: &'static str) -> Place {
+        self.place.then(self.py, &[Step::Name(name)])
+    }
+
     /// A part of it.
     pub(crate) fn one<P: Part>(&self, name: &'static str, part: &P::Core) -> P {
-        P::at(part.clone(), self.place.then(self.py, &[Step::Name(name)]))
+        P::at(part.clone(), self.place(name))
     }
 
     /// Those of a list of it.

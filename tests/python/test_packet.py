@@ -1,6 +1,8 @@
 """The demo job in Python: its packet against figures worked out again from the packet's own parts, and what is refused on the way in."""
 
 import copy
+import csv
+import io
 import json
 import math
 import pickle
@@ -9,7 +11,9 @@ import time
 from collections import Counter
 from collections.abc import Callable, Iterator
 from typing import Any
+from xml.etree import ElementTree
 
+import ezdxf
 import pytest
 import shapely  # type: ignore[import-untyped]
 from demo import DOCUMENT, TEXT, changed, packet
@@ -252,6 +256,8 @@ def test_the_packet_finds_its_parts_by_name() -> None:
     assert p.trim("T2") == p.trims[1]
     assert (p.plane("Porch"), p.junction("ridge 99"), p.trim("")) == (None, None, None)
     assert p.lengths == LengthFormat(DOCUMENT["paperwork"]["lengths"])
+    assert p.details == LengthFormat(DOCUMENT["paperwork"].get("details", DOCUMENT["paperwork"]["lengths"]))
+    assert Job.from_dict(changed(DOCUMENT, "paperwork", "details", value="mm.1")).compute().details == LengthFormat("mm.1")
     assert p.site and all(isinstance(text, str) for text in p.site)
     junction = p.junction("ridge 1")
     assert isinstance(junction, JunctionItem) and junction.second is not None
@@ -280,6 +286,32 @@ def test_explaining_gives_the_same_packet() -> None:
     assert len(sheet.steps()) > 1000 and sheet.title == packet().job.name
 
 
+def test_the_files_are_those_of_the_packet() -> None:
+    p, sheet = Job.from_json(TEXT).explain()
+    files, with_sheet = packet().files(), p.files(sheet)
+    assert all(type(name) is str and type(held) is bytes and held for name, held in with_sheet.items())
+    # The working is added and nothing else differs.
+    more = set(with_sheet) - set(files)
+    assert more and all(name.startswith("office/") and name.endswith(".md") for name in more)
+    assert {name: held for name, held in with_sheet.items() if name not in more} == files
+    assert p.files(worksheet=None) == files
+    assert json.loads(files["packet.json"]) == p.to_dict()
+    rows = list(csv.reader(io.StringIO(files["lists/panels.csv"].decode(), newline="")))
+    assert sum(int(row[rows[0].index("pieces")]) for row in rows[1:]) == p.summary.pieces
+    order = list(csv.reader(io.StringIO(files["lists/order.csv"].decode(), newline="")))
+    assert len(order) == len(p.order) + 1
+    endings = Counter(name.rpartition(".")[2] for name in files)
+    assert (endings["html"], endings["dxf"], endings["json"], endings["csv"]) == (len(p.junctions), len(p.trims), 1, 2)
+    for name, held in files.items():
+        if name.endswith(".svg"):
+            assert ElementTree.fromstring(held).tag.endswith("svg"), name
+        if name.endswith(".dxf"):
+            audit = ezdxf.read(io.StringIO(held.decode())).audit()  # type: ignore[attr-defined]
+            assert not audit.errors and not audit.fixes, name
+    with pytest.raises(TypeError):
+        p.files("all")  # type: ignore[arg-type]
+
+
 def parts(p: Packet) -> list[Any]:
     plane, ridge, valley = p.planes[3], p.junction("ridge 1"), p.junction("valley 1")
     assert ridge is not None and valley is not None
@@ -306,8 +338,10 @@ def test_parts_compare_hash_and_pickle() -> None:
         assert one == other == restored and type(restored) is type(one), one
         assert hash(one) == hash(other) == hash(restored), one
         assert repr(restored) == repr(one) and repr(one)
-    ridges = [packet().planes[0], packet().planes[1]]
-    assert ridges[0] != ridges[1]
+    # A packet gives its panels marks that no other plane has, which the layout alone cannot know.
+    plane = packet().planes[3]
+    assert plane.laid != plane.layout.compute() and plane.laid.groups[0].mark == pickle.loads(pickle.dumps(plane.laid)).groups[0].mark
+    assert plane != packet().planes[1]
 
 
 def test_a_job_pickles_and_copies() -> None:

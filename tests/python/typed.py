@@ -78,6 +78,7 @@ def of_a_job(job: Job) -> None:
     assert_type((packet.trims[0].profile, packet.trims[0].flat), tuple[Profile, Flat])
     assert_type(packet.trims[0].cutting.takes, Length | int)
     assert_type(packet.order[0].mass, Mass | None)
+    assert_type(packet.files(), dict[str, bytes])
 
 
 def of_a_junction(eave: Eave) -> None:

@@ -2,18 +2,21 @@
 
 use super::{Job, OrderLine, PlaneClips, PlaneHeat, PlaneLay, Summary, TrimItem};
 use crate::assembly::{LineAssembly, RoofCorners};
+use crate::error::Raise;
 use crate::given::Text;
 use crate::json::{dict, written};
 use crate::junction::{Levels, Solved};
 use crate::names::{hash_written, name_of};
 use crate::place::{Part, Place, cautions, part};
-use crate::record::Caution;
+use crate::record::{Caution, Worksheet};
 use crate::roof::Roof;
 use crate::units::{Angle, LengthFormat};
 use core::hash::{Hash, Hasher};
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
+use pyo3::types::{PyBytes, PyDict};
+use seamwright::export::packet_files;
 use seamwright::job as core_job;
+use std::collections::BTreeMap;
 
 /// A job worked out: what the shop, the crew and the office work from. It pickles as its job, which computes it again.
 #[pyclass(module = "seamwright.job", frozen, eq, hash)]
@@ -82,6 +85,12 @@ impl Packet {
     #[getter]
     fn lengths(&self) -> LengthFormat {
         LengthFormat(self.packet.paperwork.lengths)
+    }
+
+    /// The notation of what is small: widths, trims, spacings and struck lines.
+    #[getter]
+    fn details(&self) -> LengthFormat {
+        LengthFormat(self.packet.paperwork.small())
     }
 
     /// The packet in a few figures.
@@ -176,6 +185,17 @@ impl Packet {
     /// The packet as a dict, with every quantity as text in its canonical form.
     fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
         dict(py, &self.to_json(py)?)
+    }
+
+    /// Every file of the packet: its name, folders and all, with ``/`` between them, and what it holds.
+    ///
+    /// They are the packet's JSON, lists, plan, crew sheets, drawings, flats and cautions; with a ``worksheet``, from ``Job.explain``, the working for
+    /// the office too. Nothing is written: that is the caller's. Other threads of Python run meanwhile.
+    #[pyo3(signature = (worksheet=None))]
+    fn files<'py>(&self, py: Python<'py>, worksheet: Option<&Bound<'py, Worksheet>>) -> PyResult<BTreeMap<String, Bound<'py, PyBytes>>> {
+        let (packet, sheet) = (&self.packet, worksheet.map(|w| &w.get().0));
+        let files = py.detach(|| packet_files(packet, sheet)).raise()?;
+        Ok(files.into_iter().map(|file| (file.name, PyBytes::new(py, &file.bytes))).collect())
     }
 
     fn __repr__(&self) -> String {

@@ -22,7 +22,7 @@ part! {
     /// For every edge of that outline, the number of its line in the roof.
     lines(of) -> Vec<usize> = of.lines.clone();
     /// The panels.
-    laid(of) -> LaidPlane = LaidPlane::new(Layout(of.layout.clone()), of.laid.clone());
+    laid(of, here) -> LaidPlane = LaidPlane::placed(Layout(of.layout.clone()), of.laid.clone(), here.place("laid"));
 }
 
 part! {

@@ -235,6 +235,18 @@ class Packet:
         Where lines meet.
         """
     @property
+    def details(self, /) -> LengthFormat:
+        """
+        The notation of what is small: widths, trims, spacings and struck lines.
+        """
+    def files(self, /, worksheet: Worksheet | None = None) -> dict[str, bytes]:
+        """
+        Every file of the packet: its name, folders and all, with ``/`` between them, and what it holds.
+
+        They are the packet's JSON, lists, plan, crew sheets, drawings, flats and cautions; with a ``worksheet``, from ``Job.explain``, the working for
+        the office too. Nothing is written: that is the caller's. Other threads of Python run meanwhile.
+        """
+    @property
     def format(self, /) -> str:
         """
         The name of the packet format.

@@ -96,7 +96,7 @@ class CurbBack:
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
     >>> curb = CurbBack.from_dict({"roof": roof, "width": "36 in", "detail": detail})
     >>> [caution.name for caution in curb.compute().cautions]
-    ?
+    ['water-dams-behind', 'cricket-required']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -209,7 +209,8 @@ class Headwall:
     >>> from seamwright.junction import Headwall
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"', "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -218,7 +219,7 @@ class Headwall:
     >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners": row, "fasteners_below_top": "1 in", "cover": cover}
     >>> headwall = Headwall.from_dict({"roof": {"pitch": "4:12", "levels": levels}, "detail": {"end": end, "sheet": sheet, "wall": wall}})
     >>> [trim.name for trim in headwall.compute().trims]
-    ?
+    ['headwall flashing']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -270,7 +271,8 @@ class HighSide:
     >>> from seamwright.junction import HighSide
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"', "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> hem = {"hooked": {"sheet": sheet, "height": "2 in", "fasteners_above_bend": '1 1/4"', "fasteners": row, "hem": '5/8"', "hem_gap": "0.165 in",
@@ -279,7 +281,7 @@ class HighSide:
     >>> levels = {"seam_height": '1 3/4"'}
     >>> high = HighSide.from_dict({"roof": {"pitch": "2:12", "levels": levels}, "detail": {"end": end, "sheet": sheet, "face": face}})
     >>> [trim.name for trim in high.compute().trims]
-    ?
+    ['continuous cleat', 'high-side cap']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -331,15 +333,16 @@ class Hip:
     >>> from seamwright.junction import Hip
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"', "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
     >>> corner = {"first": "12:12", "second": "12:12", "plan": "90 deg"}
     >>> detail = {"first": end, "second": end, "sheet": sheet}
     >>> hip = Hip.from_dict({"corner": corner, "first": levels, "second": levels, "detail": detail})
-    >>> str(hip.compute().trim("hip cap").profile.bends[1].angle)
-    ?
+    >>> round(hip.compute().trim("hip cap").profile.bends[1].angle.degrees)
+    60
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -519,18 +522,20 @@ class PitchTransition:
     >>> from seamwright.junction import PitchTransition
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"', "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
     >>> top_edge = {"hem": '1/2"', "screws_below": "1 in", "screws": row}
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
-    >>> detail = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "8 in",
+    >>> end |= {"flange": "12 in", "hold_back": '1 1/2"'}
+    >>> detail = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "9 in",
     ...     "top_edge": top_edge, "cleat": cleat, "head_lap": "1 in"}
     >>> lower, upper = {"pitch": "3:12", "levels": levels}, {"pitch": "8:12", "levels": levels}
     >>> transition = PitchTransition.from_dict({"lower": lower, "upper": upper, "detail": detail})
     >>> [format(end.end.allowance(), "in/16") for end in transition.compute().ends]
-    ?
+    ['-1/2"', '-6 15/16"']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -592,7 +597,7 @@ class Rake:
     >>> levels = {"pan": "0.024 in", "seam_height": '1 3/4"', "tape": '1/16"'}
     >>> rake = Rake.from_dict({"levels": levels, "edge": "ripped", "end_panel": "12 in", "detail": detail})
     >>> [trim.name for trim in rake.compute().trims]
-    ?
+    ['continuous cleat', 'rake Z', 'rake trim']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -644,7 +649,8 @@ class Ridge:
     >>> from seamwright.junction import Ridge
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"', "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -652,7 +658,7 @@ class Ridge:
     >>> detail = {"first": end, "second": end, "sheet": sheet, "vent": "closed"}
     >>> ridge = Ridge.from_dict({"first": side, "second": side, "detail": detail})
     >>> [format(end.end.allowance(), "in/16") for end in ridge.compute().ends]
-    ?
+    ['-1"', '-1"']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -757,7 +763,7 @@ class Sidewall:
     >>> levels = {"seam_height": '1 3/4"'}
     >>> sidewall = Sidewall.from_dict({"roof": {"pitch": "4:12", "levels": levels}, "first_seam_from_wall": "12 in", "detail": detail})
     >>> [trim.name for trim in sidewall.compute().trims]
-    ?
+    ['Z', 'sidewall flashing']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -859,7 +865,7 @@ class Valley:
     >>> corner = {"first": "6:12", "second": "6:12", "plan": "90 deg"}
     >>> valley = Valley.from_dict({"corner": corner, "detail": detail})
     >>> [format(end.end.allowance(), "in/16") for end in valley.compute().ends]
-    ?
+    ['-2"', '-2"']
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
