@@ -19,7 +19,7 @@ macro_rules! serde_text {
                             f.write_str(concat!($what, " as text with its unit"))
                         }
                         fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<$name, E> {
-                            text.parse().map_err(E::custom)
+                            text.parse().map_err(|e| E::custom(crate::error::told::Told(e)))
                         }
                     }
                     deserializer.deserialize_str(Text)
