@@ -54,11 +54,11 @@ impl NeutralFactor {
 /// A factor as a document gives it.
 #[cfg(feature = "serde")]
 #[derive(serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 struct Given(f64);
 
 #[cfg(feature = "serde")]
-#[derive(serde::Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+impl TryFrom<Given> for NeutralFactor {
     type Error = crate::error::told::Told;
     fn try_from(factor: Given) -> Result<Self, crate::error::told::Told> {
         Ok(NeutralFactor::new(factor.0)?)
