@@ -442,7 +442,7 @@ def refused(document: Any) -> InputError:
         (("junctions", "kinds", 0, "eave", "strips"), [], "unknown", "junctions.kinds[0].eave.strips"),
         (("panel",), ..., "missing", "panel"),
         (("metals", "panel", "thickness"), ..., "missing", "metals.panel.thickness"),
-        (("panel", "coverage"), 'NaN"', "format", "panel.coverage"),
+        (("panel", "coverage"), 'NaN"', "parse", "panel.coverage"),
         (("panel", "coverage"), float("nan"), "not finite", "panel.coverage"),
         (("supplies", "sealant", "tape_waste_ratio"), float("inf"), "not finite", "supplies.sealant.tape_waste_ratio"),
         (("panel", "coverage"), 16, "format", "panel.coverage"),
@@ -452,7 +452,7 @@ def refused(document: Any) -> InputError:
         (("layout", "planes", 0, "plane"), "nowhere", "unknown", "layout.planes[0].plane"),
         (("junctions", "kinds", 0), ..., "missing", "junctions.kinds"),
         (("supplies", "clips", "spacing"), "0 in", "out of range", "supplies.clips.spacing"),
-        (("roof", "planes", 0, "shape", "plan", "pitch"), "90 deg", "format", "roof.planes[0].shape.plan.pitch"),
+        (("roof", "planes", 0, "shape", "plan", "pitch"), "90 deg", "out of range", "roof.planes[0].shape.plan.pitch.angle"),
         (("format",), "other", "unknown", "format"),
     ],
 )
