@@ -110,6 +110,7 @@ macro_rules! part {
         }
 
         #[pymethods]
+        #[allow(clippy::wrong_self_convention, reason = "core's names: `from_line` is a distance from the line")]
         impl $class {
             $(
                 $(#[$doc])*
