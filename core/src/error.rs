@@ -6,6 +6,9 @@
 use core::fmt;
 use std::borrow::Cow;
 
+#[cfg(feature = "serde")]
+pub(crate) mod told;
+
 /// What kind of fault an [`Error`] reports. The numbers are fixed: C status codes and Python classes use them.
 ///
 /// ```

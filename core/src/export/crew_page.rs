@@ -199,6 +199,7 @@ table.list .number { text-align: right; white-space: nowrap; }
 table.list .flag { text-align: center; white-space: nowrap; }
 .pair { display: flex; gap: 6mm; align-items: flex-start; }
 .pair > section { flex: 1 1 0; }
+.pair table.list .number { white-space: normal; width: 42%; }
 .pair > section.wide { flex: 1.25 1 0; }
 section.whole { break-inside: avoid; }
 ol, ul { margin: 0; padding-left: 6mm; }
@@ -206,7 +207,7 @@ li { break-inside: avoid; }
 p.note { margin: 0.6mm 0 0 0; font-weight: bold; break-inside: avoid; }
 ul.cautions { list-style: none; padding: 0; }
 ul.cautions b { margin-right: 1.5mm; }
-p.site { margin: 0; border: 1pt solid #000; padding: 0.8mm 1.5mm; break-inside: avoid; }
+p.site { margin: 0; font-size: 9.5pt; border: 1pt solid #000; padding: 0.8mm 1.5mm; break-inside: avoid; }
 ";
 
 fn cell(out: &mut String, class: &str, text: &str) {

@@ -4,12 +4,13 @@ use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Strik
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
 use super::wording::{caution, text, way};
+use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
 use crate::junction::{Bites, Datum, order_of_work};
 use crate::roof::LineKind;
-use crate::units::{Angle, Length, LengthFormat};
+use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
 
 fn section_plane(side: SectionSide) -> SectionPlane {
     SectionPlane { rise: side.rise, levels: side.levels }
@@ -37,8 +38,10 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<Cre
     let planes: Vec<&str> =
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
     let title = format!("{}, {}: {}", junction.name, planes.join(" to "), text(long, junction.along.length)?);
+    // A transition is long: smaller than this its drawing could not be read.
+    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep) { 118_000 } else { 82_000 };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
-    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(96_000))?.svg()?];
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(height))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
         // Where both sides strike it alike it is lettered once.
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
@@ -49,9 +52,10 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<Cre
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
     sheet.steps = order_of_work(junction.kind).iter().map(|s| (*s).to_owned()).collect();
+    sheet.steps.extend(movement(packet, junction, format)?);
     for c in junction.section.cautions.iter().chain(&junction.along.cautions) {
-        // The column of the table says which rows are not engineered; one note stands on the sheet.
-        if c.code() == crate::assembly::cautions::ROW_NOT_ENGINEERED {
+        // The column of the table says which rows are not engineered, and the materials count the plugs: neither is said twice.
+        if [ROW_NOT_ENGINEERED, PLUG_SEAMS].contains(&c.code()) {
             continue;
         }
         let note = CautionNote { number: c.code().number, text: caution(format, c)?, source: c.source().to_string() };
@@ -61,6 +65,32 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<Cre
     }
     sheet.site_cautions = packet.site.iter().map(ToString::to_string).collect();
     Ok(sheet)
+}
+
+/// The gap at the day of laying and how far each side's panel ends travel at this line, where movement was worked out.
+fn movement(packet: &Packet, junction: &JunctionItem, format: LengthFormat) -> Result<Vec<String>, Error> {
+    let mut out = Vec::new();
+    for side in [Some(junction.first), junction.second].into_iter().flatten() {
+        let (Some(lay), Some(heat)) = (packet.planes.get(side.plane), packet.heat.get(side.plane)) else { continue };
+        for end in heat.movement.iter().flat_map(|m| &m.ends).filter(|e| lay.lines.get(e.edge) == Some(&junction.line)) {
+            let travel = text(format, end.travel)?;
+            out.push(match &end.verdict {
+                Some(verdict) => {
+                    let laid = packet.temperatures.map_or(String::new(), |t| format!(", metal at {}", temperature(format, t.laid)));
+                    let holds = if verdict.holds { "the fold holds" } else { "THE FOLD DOES NOT HOLD" };
+                    format!("Gap at the fold on {}: {} when laid{laid}. The ends travel {travel} over the year; {holds}.", lay.name, text(format, end.gap)?)
+                }
+                None => format!("The ends on {} travel {travel} over the year: leave them free.", lay.name),
+            });
+        }
+    }
+    Ok(out)
+}
+
+/// To the degree, in the scale of the notation's system.
+fn temperature(format: LengthFormat, temperature: Temperature) -> String {
+    let scale = if format.is_inch() { TemperatureScale::Fahrenheit } else { TemperatureScale::Celsius };
+    format!("{:.0} {}", temperature.get(scale), scale.symbol())
 }
 
 fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {

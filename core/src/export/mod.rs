@@ -29,6 +29,7 @@ mod section_axis;
 mod section_balloons;
 mod section_dims;
 mod section_ground;
+mod section_ink;
 mod section_marks;
 mod section_metal;
 mod section_panel;

@@ -119,6 +119,9 @@ fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec
     Ok(())
 }
 
+/// What is said, with its source, and of what.
+type Said<'a> = BTreeMap<(String, String), Vec<&'a str>>;
+
 /// Every caution once, with the places it speaks of and its source, and the cautions of every site.
 fn cautions(packet: &Packet) -> Result<String, Error> {
     let format = packet.paperwork.small();
@@ -137,7 +140,7 @@ fn cautions(packet: &Packet) -> Result<String, Error> {
         "\nRows of fasteners and clips with an engineer's spacing: {}; **not engineered: {}** (caution 7001 names each).\n\n## Of this job",
         s.engineered_rows, s.not_engineered_rows
     );
-    let mut by_code: BTreeMap<(u16, &str), BTreeMap<(String, String), Vec<&str>>> = BTreeMap::new();
+    let mut by_code: BTreeMap<(u16, &str), Said<'_>> = BTreeMap::new();
     for c in &packet.cautions {
         let said = (caution(format, c)?, c.source().to_string());
         by_code.entry((c.code().number, c.code().name)).or_default().entry(said).or_default().push(c.subject());

@@ -75,6 +75,8 @@ impl Job {
         let planes = self.panels(r, teller, &roof, &solved)?;
         self.beside(r, &roof, &sections, &chosen, &planes, &mut solved, &mut scheduled)?;
         scheduled.finish(self)?;
+        let trims = solved.iter().flatten().flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
+        self.supplies.trims.check_laps(&trims)?;
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let mut wiring = Wiring::new(self, &roof, &planes, &panels)?;
@@ -125,6 +127,7 @@ impl Job {
             job,
             paperwork,
             metals,
+            temperatures: self.temperatures,
             summary,
             roof,
             planes,
@@ -150,12 +153,12 @@ impl Job {
         scheduled: &mut Scheduled,
     ) -> Result<Vec<Option<Solved>>, Error> {
         let mut out = Vec::with_capacity(chosen.len());
-        let mut faults = Faults::default();
+        let mut faults = ByLine::default();
         for (i, (line, chosen)) in roof.lines().iter().zip(chosen).enumerate() {
             let solved = match chosen {
                 Some(chosen) if !along_the_seams(line.kind) => {
                     let solved = r.part(|| format!("section of {}", line.name), |r| sections.across(r, line, chosen));
-                    faults.keep(solved.map_err(|e| name(e, line))).map(|s| scheduled.apply(self, line, s))
+                    faults.keep(line, solved).map(|s| scheduled.apply(self, line, s))
                 }
                 _ => None,
             };
@@ -178,11 +181,11 @@ impl Job {
         solved: &mut [Option<Solved>],
         scheduled: &mut Scheduled,
     ) -> Result<(), Error> {
-        let mut faults = Faults::default();
+        let mut faults = ByLine::default();
         for ((line, chosen), slot) in roof.lines().iter().zip(chosen).zip(solved) {
             if let (Some(chosen), true, Some(lay)) = (chosen, along_the_seams(line.kind), planes.get(line.side.plane)) {
                 let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, lay));
-                *slot = faults.keep(found.map_err(|e| name(e, line))).map(|s| scheduled.apply(self, line, s));
+                *slot = faults.keep(line, found).map(|s| scheduled.apply(self, line, s));
             }
         }
         faults.check()
@@ -190,14 +193,17 @@ impl Job {
 
     fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
         let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet: self.metals.panel.surface_mass()? };
-        let end = |line: &Line, number: usize, plane: usize| -> EdgeUse {
+        let end = |line: &Line, number: usize, plane: usize| -> Result<EdgeUse, Error> {
             if along_the_seams(line.kind) {
-                return EdgeUse::Side;
+                return Ok(EdgeUse::Side);
+            }
+            if line.kind == LineKind::Unknown {
+                // The panels end at the line itself, and a caution says so.
+                return Ok(EdgeUse::End(PanelEnd::hold_back(Length::ZERO)));
             }
             let side = if order(line).first == plane { Side::First } else { Side::Second };
             let set = solved.get(number).and_then(Option::as_ref).and_then(|s| s.end(side)).cloned();
-            // Where the line has no name the panels end at it, and a caution says so.
-            EdgeUse::End(set.unwrap_or_else(|| PanelEnd::hold_back(Length::ZERO)))
+            set.map(EdgeUse::End).ok_or_else(|| Error::new(ErrorKind::Internal, "a section sets no end for its panels").value_of(&line.name))
         };
         let mut out = Vec::with_capacity(roof.planes().len());
         let mut faults = Faults::default();
@@ -222,12 +228,12 @@ impl Job {
         ends: &[crate::assembly::LineEnds],
     ) -> Result<Vec<JunctionItem>, Error> {
         let mut out = Vec::new();
-        let mut faults = Faults::default();
+        let mut faults = ByLine::default();
         for (i, ((line, chosen), solved)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
             if let (Some(chosen), Some(solved)) = (chosen, solved) {
                 let along: Result<LineAssembly, Error> =
                     r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, ends.get(i).copied()));
-                if let Some(along) = faults.keep(along.map_err(|e| name(e.under(&chosen.path), line))) {
+                if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;
                     let detail = chosen.path.clone();
                     out.push(JunctionItem { line: i, name: line.name.clone(), kind: line.kind, detail, first, second, section: solved, along });
@@ -271,9 +277,31 @@ impl Job {
     }
 }
 
-/// Says of which line an error speaks: its path goes to the detail, which many lines may share.
-fn name(e: Error, line: &Line) -> Error {
-    e.about(&line.name)
+/// Refusals with the lines that they are of. A path goes to the detail, which many lines may share: what is wrong with it is said once.
+#[derive(Default)]
+struct ByLine<'a>(Vec<(Error, Vec<&'a str>)>);
+
+impl<'a> ByLine<'a> {
+    fn keep<T>(&mut self, line: &'a Line, result: Result<T, Error>) -> Option<T> {
+        match result {
+            Ok(value) => Some(value),
+            Err(e) => {
+                match self.0.iter_mut().find(|(of, _)| *of == e) {
+                    Some((_, lines)) => lines.push(&line.name),
+                    None => self.0.push((e, vec![&line.name])),
+                }
+                None
+            }
+        }
+    }
+
+    fn check(self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        for (e, lines) in self.0 {
+            faults.add(e.about(&lines.join(", ")));
+        }
+        faults.check()
+    }
 }
 
 /// The engineer's schedule as it is used up.
@@ -309,10 +337,13 @@ impl Scheduled {
 /// The sides of a section as a drawing needs them. A plane falls away from its line at its backing angle: on the first side that is upward in the walk.
 fn section_sides(line: &Line, sections: &Sections<'_>) -> Result<(SectionSide, Option<SectionSide>), Error> {
     let order = order(line);
-    let backing = |plane: usize| line.sides().find(|s| s.plane == plane).map_or(0.0, |s| s.backing.degrees());
-    let first = SectionSide { plane: order.first, rise: Angle::degrees_from(backing(order.first))?, levels: sections.levels() };
+    let backing = |plane: usize| -> Result<f64, Error> {
+        let side = line.sides().find(|s| s.plane == plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a side is missing").value_of(&line.name))?;
+        Ok(side.backing.degrees())
+    };
+    let first = SectionSide { plane: order.first, rise: Angle::degrees_from(backing(order.first)?)?, levels: sections.levels() };
     let second = match order.second {
-        Some(plane) => Some(SectionSide { plane, rise: Angle::degrees_from(-backing(plane))?, levels: sections.levels() }),
+        Some(plane) => Some(SectionSide { plane, rise: Angle::degrees_from(-backing(plane)?)?, levels: sections.levels() }),
         None => None,
     };
     Ok((first, second))

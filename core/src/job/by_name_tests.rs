@@ -58,16 +58,16 @@ fn each_bad_input_has_its_kind_and_its_path() {
         ("spacing.spacing", SPACING, "\"run\": \"10 ft\", ", "", ErrorKind::Missing, "run"),
         ("spacing.spacing", SPACING, "\"12 in\"", "\"0 in\"", ErrorKind::OutOfRange, "rule.spacing"),
         ("spacing.spacing", SPACING, "\"10 ft\"", "\"-10 ft\"", ErrorKind::OutOfRange, "run"),
-        ("spacing.spacing", SPACING, "\"10 ft\"", "\"NaN ft\"", ErrorKind::Format, "run"),
-        ("spacing.spacing", SPACING, "\"10 ft\"", "\"inf mm\"", ErrorKind::Format, "run"),
+        ("spacing.spacing", SPACING, "\"10 ft\"", "\"NaN ft\"", ErrorKind::Parse, "run"),
+        ("spacing.spacing", SPACING, "\"10 ft\"", "\"inf mm\"", ErrorKind::Parse, "run"),
         ("spacing.spacing", SPACING, "\"10 ft\"", "NaN", ErrorKind::Format, "run"),
         ("spacing.spacing", SPACING, "\"10 ft\"", "1e999", ErrorKind::Format, "run"),
         ("spacing.spacing", SPACING, "\"10 ft\"", "10", ErrorKind::Format, "run"),
-        ("spacing.spacing", SPACING, "\"10 ft\"", "\"1e300 km\"", ErrorKind::Format, "run"),
+        ("spacing.spacing", SPACING, "\"10 ft\"", "\"1e300 km\"", ErrorKind::Unit, "run"),
         ("spacing.spacing", SPACING, "fixed", "staggered", ErrorKind::Unknown, "rule"),
         ("fastener.screw-connection", SCREW, "\"0.0188 in\"", "\"0 in\"", ErrorKind::OutOfRange, "head_ply.thickness"),
         ("fastener.screw-connection", SCREW, "33 ksi", "-33 ksi", ErrorKind::OutOfRange, "head_ply.ultimate"),
-        ("fastener.screw-connection", SCREW, "33 ksi", "inf ksi", ErrorKind::Format, "head_ply.ultimate"),
+        ("fastener.screw-connection", SCREW, "33 ksi", "inf ksi", ErrorKind::Parse, "head_ply.ultimate"),
     ];
     for (name, good, was, is, kind, path) in cases {
         compute_json(name, good).unwrap();

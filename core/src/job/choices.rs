@@ -7,6 +7,13 @@ use crate::junction::{
 use crate::roof::{Line, LineKind, Roof};
 
 /// How one line is built. The name is that of the line's kind.
+///
+/// ```
+/// use seamwright::job::{Detail, Job};
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// assert!(job.junctions.kinds.iter().any(|d| matches!(d, Detail::Valley(_))));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -90,6 +97,16 @@ impl Detail {
 }
 
 /// How one named line is built, other than the rest of its kind.
+///
+/// ```
+/// use seamwright::job::{Job, LineChoice};
+/// use seamwright::record::Calculation;
+/// let mut job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let eave = job.junctions.kinds[0].clone();
+/// job.junctions.lines.push(LineChoice { line: "eave 1".into(), detail: eave });
+/// assert_eq!(job.compute()?.junction("eave 1").map(|j| j.detail.as_str()), Some("junctions.lines[0].detail.eave"));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -101,11 +118,18 @@ pub struct LineChoice {
 }
 
 /// The junction choices of a job.
+///
+/// ```
+/// use seamwright::job::Job;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// assert_eq!((job.junctions.kinds.len(), job.junctions.lines.len()), (12, 0));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct JunctionChoices {
-    /// One detail for each kind of line that the roof has.
+    /// One detail for each kind of line that the roof has; kinds that it does not have may stand too, and serve no line.
     pub kinds: Vec<Detail>,
     /// Details of single lines, which stand before those of the kind.
     #[cfg_attr(feature = "serde", serde(default))]
@@ -141,7 +165,9 @@ impl JunctionChoices {
         for (i, choice) in self.lines.iter().enumerate() {
             let path = format!("junctions.lines[{i}]");
             if self.lines.iter().take(i).any(|other| other.line == choice.line) {
-                faults.add(Error::new(ErrorKind::Conflict, "two details for one line").at(format!("{path}.line")).value_of(&choice.line));
+                faults.add(
+                    Error::new(ErrorKind::Conflict, "two details for one line").at(format!("{path}.line")).value_of(&choice.line).accepts("each line once"),
+                );
             }
             match roof.line(&choice.line) {
                 Err(_) => faults.add(
@@ -149,6 +175,13 @@ impl JunctionChoices {
                         .at(format!("{path}.line"))
                         .value_of(&choice.line)
                         .accepts(roof.lines().iter().map(|l| l.name.as_str()).collect::<Vec<_>>().join(", ")),
+                ),
+                Ok(line) if line.kind == LineKind::Unknown => faults.add(
+                    Error::new(ErrorKind::Conflict, "the roof cannot tell what this line is, so that no detail is for it")
+                        .at(format!("{path}.line"))
+                        .value_of(&choice.line)
+                        .accepts("a line whose kind is known")
+                        .cured_by("planes that make it a line of a known kind"),
                 ),
                 Ok(line) if line.kind != choice.detail.kind() => faults.add(
                     Error::new(ErrorKind::Conflict, "a detail for another kind of line")

@@ -12,6 +12,13 @@ use crate::trim::BendRule;
 use crate::units::{Length, LengthFormat, Temperature};
 
 /// The name of the job format.
+///
+/// ```
+/// use seamwright::job::Job;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// assert_eq!(job.format, seamwright::job::JobFormat::SeamwrightJob);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -25,6 +32,16 @@ pub enum JobFormat {
 pub const JOB_VERSION: u32 = 1;
 
 /// The sheets of a job.
+///
+/// ```
+/// use seamwright::job::Metals;
+/// use seamwright::metal::{Alloy, Sheet};
+/// use seamwright::units::Length;
+/// let sheet = |mils| Sheet::new(Alloy::Aluminium3003, Length::mils(mils), None);
+/// let metals = Metals { panel: sheet(32)?, trims: vec![sheet(32)?, sheet(40)?] };
+/// assert_eq!(metals.trims[1].thickness(), Length::mils(40));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -36,6 +53,14 @@ pub struct Metals {
 }
 
 /// What lies between the deck and a trim on the seam tops, beside the panel itself.
+///
+/// ```
+/// use seamwright::job::DeckLevels;
+/// use seamwright::units::Length;
+/// let levels = DeckLevels { underlayment: Length::parse("1/16 in")?, ..DeckLevels::default() };
+/// assert_eq!(levels.stand_off, Length::ZERO); // the pan lies on the underlayment
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -51,6 +76,15 @@ pub struct DeckLevels {
 }
 
 /// The temperatures of the metal.
+///
+/// ```
+/// use seamwright::job::Temperatures;
+/// use seamwright::units::Temperature;
+/// let t = |text| Temperature::parse(text);
+/// let metal = Temperatures { laid: t("20 degC")?, coldest: t("-20 degC")?, hottest: t("75 degC")? };
+/// assert!(metal.coldest < metal.laid && metal.laid < metal.hottest);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -64,6 +98,13 @@ pub struct Temperatures {
 }
 
 /// Where the seams of one plane lie.
+///
+/// ```
+/// use seamwright::job::PlaneStart;
+/// use seamwright::layout::Start;
+/// let south = PlaneStart { plane: "south".into(), start: Start::CentreSeam };
+/// assert_ne!(south.start, Start::Left);
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -75,6 +116,15 @@ pub struct PlaneStart {
 }
 
 /// How panels are laid.
+///
+/// ```
+/// use seamwright::job::LayoutChoices;
+/// use seamwright::layout::{OrderRounding, Start};
+/// let rounding = OrderRounding::common_practice()?;
+/// let plain = LayoutChoices { start: Start::Left, planes: vec![], rounding, narrow: None, limit: None };
+/// assert_eq!(plain.limit, None); // panels of any length
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -95,12 +145,29 @@ pub struct LayoutChoices {
 }
 
 impl LayoutChoices {
+    /// What can be checked without a plane.
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        if let Some(narrow) = &self.narrow {
+            faults.keep(narrow.least.positive("narrow.least"));
+        }
+        if let Some(limit) = &self.limit {
+            faults.keep(limit.check().map_err(|e| e.under("limit")));
+        }
+        faults.check()
+    }
+
     pub(super) fn start_on(&self, plane: &str) -> Start {
         self.planes.iter().find(|p| p.plane == plane).map_or(self.start, |p| p.start)
     }
 }
 
 /// The sheet of paper for the crew.
+///
+/// ```
+/// use seamwright::job::Paper;
+/// assert_eq!(Paper::default(), Paper::Letter);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -113,6 +180,14 @@ pub enum Paper {
 }
 
 /// How lengths are written, and on what.
+///
+/// ```
+/// use seamwright::job::{Paper, Paperwork};
+/// use seamwright::units::LengthFormat;
+/// let metric = Paperwork { lengths: LengthFormat::parse("mm.0")?, details: Some(LengthFormat::parse("mm.1")?), paper: Paper::A4 };
+/// assert_eq!(metric.small().to_string(), "mm.1");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -215,7 +290,7 @@ impl Job {
             );
         }
         if self.name.trim().is_empty() {
-            faults.add(Error::new(ErrorKind::Missing, "a job needs a name").at("name"));
+            faults.add(Error::new(ErrorKind::Missing, "a job needs a name").at("name").value_of(&self.name).accepts("a name"));
         }
         faults.keep(self.panel.check().map_err(|e| e.under("panel")));
         for (i, sheet) in self.metals.trims.iter().enumerate() {
@@ -231,11 +306,17 @@ impl Job {
         let planes: Vec<&str> = self.roof.planes.iter().map(|p| p.name.as_str()).collect();
         for (i, choice) in self.layout.planes.iter().enumerate() {
             let path = format!("layout.planes[{i}].plane");
-            if !planes.contains(&choice.plane.as_str()) {
+            // A roof without planes is refused by itself.
+            if !planes.is_empty() && !planes.contains(&choice.plane.as_str()) {
                 faults.add(Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(&choice.plane).accepts(planes.join(", ")));
             } else if self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
                 faults.add(Error::new(ErrorKind::Conflict, "two starts for one plane").at(path).value_of(&choice.plane).accepts("each plane once"));
             }
+        }
+        faults.keep(self.layout.check().map_err(|e| e.under("layout")));
+        let l = &self.levels;
+        for (path, length) in [("underlayment", l.underlayment), ("stand_off", l.stand_off), ("closure_metal", l.closure_metal), ("tape", l.tape)] {
+            faults.keep(length.not_negative(path).map_err(|e| e.under("levels")));
         }
         if let Some(t) = &self.temperatures
             && !(t.coldest <= t.laid && t.laid <= t.hottest)

@@ -9,6 +9,17 @@ use crate::roof::{Line, Outline, Point, Roof, Side};
 use crate::units::{Length, SurfaceMass};
 
 /// The panels of one plane, with the line behind every edge of the outline that they were laid on.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let porch = packet.plane("porch").expect("the demo has a porch");
+/// let names: Vec<&str> = porch.lines.iter().map(|l| packet.roof.lines()[*l].name.as_str()).collect();
+/// assert_eq!(names.len(), porch.layout.outline.edge_count());
+/// assert!(names.iter().any(|n| n.starts_with("eave")));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -83,7 +94,7 @@ pub(super) struct Lay<'a> {
 
 impl Lay<'_> {
     /// The panels of one plane.
-    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize, &Side) -> EdgeUse) -> Result<PlaneLay, Error> {
+    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize, &Side) -> Result<EdgeUse, Error>) -> Result<PlaneLay, Error> {
         let own = self.roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
         let around: Vec<(usize, &Side)> =
             self.roof.lines().iter().enumerate().flat_map(|(i, l)| l.sides().filter(|s| s.plane == plane).map(move |s| (i, s))).collect();
@@ -92,7 +103,7 @@ impl Lay<'_> {
         for &line in &lines {
             let of = self.roof.lines().get(line).and_then(|l| l.sides().find(|s| s.plane == plane).map(|s| (l, s)));
             let (l, side) = of.ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
-            edges.push(end(l, line, side));
+            edges.push(end(l, line, side)?);
         }
         let layout = Layout {
             outline,

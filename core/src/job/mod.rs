@@ -25,7 +25,28 @@ mod trims;
 mod wire;
 
 #[cfg(test)]
+#[cfg(feature = "serde")]
+mod bad_input_tests;
+#[cfg(test)]
 mod by_name_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod demo_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod law_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod mutation_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod schedule_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod small_tests;
+#[cfg(test)]
+#[cfg(feature = "serde")]
+mod test_jobs;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};

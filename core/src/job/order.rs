@@ -14,6 +14,12 @@ use crate::units::{Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
 
 /// What kind of thing a line of the order buys.
+///
+/// ```
+/// use seamwright::job::OrderGroup;
+/// assert!(OrderGroup::Panels < OrderGroup::Trims);
+/// assert_eq!(OrderGroup::Sealant.name(), "sealant");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -51,6 +57,15 @@ impl OrderGroup {
 }
 
 /// One line of the order.
+///
+/// ```
+/// use seamwright::job::{Job, OrderGroup};
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let panels: u64 = packet.order.iter().filter(|l| l.group == OrderGroup::Panels).map(|l| l.count).sum();
+/// assert_eq!(panels, packet.summary.pieces);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -98,6 +113,14 @@ pub(super) fn total_mass(all: &[Mass]) -> Result<Mass, Error> {
 fn count(n: usize) -> u64 {
     u64::try_from(n).unwrap_or(u64::MAX)
 }
+
+/// A refusal of the sealant's order, in the job's own terms.
+fn placed(e: Error, waste: &str) -> Error {
+    e.moved("waste_ratio", waste).under("supplies.sealant")
+}
+
+/// A row's name, what it bites, whether it is engineered, its spacing, and its source in words.
+type RowKey<'a> = (&'a str, &'a str, bool, String, String);
 
 /// What the order is made from.
 pub(super) struct Bought<'a> {
@@ -164,15 +187,13 @@ impl Bought<'_> {
 
     fn trims(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         for trim in self.trims {
-            for (i, (stock, buy)) in self.job.supplies.trims.stock.iter().zip(&trim.cutting.buy).enumerate() {
-                if *buy == 0 {
-                    continue;
-                }
+            // Said once, on the first length that is bought of it.
+            let mut net = Some(trim.total()?);
+            for (stock, buy) in self.job.supplies.trims.stock.iter().zip(&trim.cutting.buy).filter(|(_, buy)| **buy > 0) {
                 let spec = format!("girth {}, {}, in {}", text(self.format(), trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
                 let line = OrderLine::new(OrderGroup::Trims, trim.name.clone(), spec, u64::from(*buy), "stick");
-                let net = if i == 0 { Some(trim.total()?) } else { None };
                 let source = Some(trim.flat.rule().source().clone());
-                out.push(OrderLine { mark: trim.mark.clone(), length: Some(stock.length), net, source, ..line });
+                out.push(OrderLine { mark: trim.mark.clone(), length: Some(stock.length), net: net.take(), source, ..line });
             }
         }
         Ok(())
@@ -212,13 +233,13 @@ impl Bought<'_> {
         let supply = &self.job.supplies.sealant;
         let totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
         for tape in &totals.tapes {
-            let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| e.under("supplies.sealant"))?;
+            let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
             let spec = format!("{} wide, rolls of {}", text(self.format(), tape.width)?, text(self.job.paperwork.lengths, supply.roll)?);
             let line = OrderLine::new(OrderGroup::Sealant, "sealant tape", spec, u64::from(need.rolls), "roll");
             out.push(OrderLine { length: Some(supply.roll), net: Some(tape.length), ..line });
         }
         for bead in &totals.beads {
-            let need = bead.order(supply.tube, supply.tube_waste_ratio).map_err(|e| e.under("supplies.sealant"))?;
+            let need = bead.order(supply.tube, supply.tube_waste_ratio).map_err(|e| placed(e, "tube_waste_ratio"))?;
             let spec = format!("bead {} by {}", text(self.format(), bead.width)?, text(self.format(), bead.depth)?);
             let line = OrderLine::new(OrderGroup::Sealant, "gun sealant", spec, u64::from(need.tubes), "tube");
             out.push(OrderLine { net: Some(bead.length), ..line });
@@ -242,7 +263,8 @@ impl Bought<'_> {
     }
 
     fn fasteners(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
-        let mut rows: BTreeMap<(&str, &str, bool, String), (u64, Source)> = BTreeMap::new();
+        // Rows alike in all but their source stay apart: each line of the order says what it rests on.
+        let mut rows: BTreeMap<RowKey<'_>, (u64, Source)> = BTreeMap::new();
         for row in self.junctions.iter().flat_map(|j| &j.along.rows) {
             let bites = match row.bites {
                 Bites::Structure => "into the structure",
@@ -250,10 +272,10 @@ impl Bought<'_> {
                 Bites::Slot => "through a slot",
                 Bites::Trim => "through sheets",
             };
-            let key = (row.name.as_str(), bites, row.engineered, text(self.format(), row.spacing)?);
+            let key = (row.name.as_str(), bites, row.engineered, text(self.format(), row.spacing)?, row.source.to_string());
             rows.entry(key).or_insert((0, row.source.clone())).0 += count(row.count);
         }
-        for ((name, bites, engineered, spacing), (n, source)) in rows {
+        for ((name, bites, engineered, spacing, _), (n, source)) in rows {
             let line = OrderLine::new(OrderGroup::Fasteners, name, format!("{bites}, {spacing} on centre"), n, "each");
             out.push(OrderLine { engineered: Some(engineered), source: Some(source), ..line });
         }

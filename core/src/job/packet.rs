@@ -1,6 +1,6 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
-use super::input::{Job, Metals, Paperwork};
+use super::input::{Job, Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
 use super::order::OrderLine;
 use super::plane_work::{PlaneClips, PlaneHeat};
@@ -29,6 +29,16 @@ pub const SITE_CAUTIONS: &[&str] = &[
 ];
 
 /// A side of a junction's section, as a drawing needs it.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let ridge = packet.junction("ridge 1").expect("the demo has a ridge");
+/// assert!(ridge.first.rise.degrees() > 0.0); // up to the ridge
+/// assert!(ridge.second.is_some_and(|s| s.rise.degrees() < 0.0)); // and down from it
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -42,6 +52,16 @@ pub struct SectionSide {
 }
 
 /// One line of the roof, worked out.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let ridge = packet.junction("ridge 1").expect("the demo has a ridge");
+/// assert_eq!(ridge.detail, "junctions.kinds[2].ridge");
+/// assert!(ridge.not_engineered().any(|row| row == "rivets")); // the demo's engineer gives the screws alone
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -77,6 +97,14 @@ impl JunctionItem {
 }
 
 /// How many figures rest on what.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// assert!(packet.summary.sources.memory > 0); // to be confirmed before metal is cut
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -115,6 +143,15 @@ impl SourceCount {
 }
 
 /// The packet in a few figures.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let s = &packet.summary;
+/// assert!(s.shortest < s.longest && u64::try_from(s.panels).is_ok_and(|n| n <= s.pieces));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -158,6 +195,15 @@ pub struct Summary {
 }
 
 /// A job worked out.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// assert_eq!(packet.format, seamwright::job::PACKET_FORMAT);
+/// assert!(packet.plane("main south").is_some() && packet.junction("eave 99").is_none());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -174,6 +220,8 @@ pub struct Packet {
     pub paperwork: Paperwork,
     /// The sheets.
     pub metals: Metals,
+    /// The metal's temperatures, where the job gives them.
+    pub temperatures: Option<Temperatures>,
     /// The packet in a few figures.
     pub summary: Summary,
     /// The roof with its lines.

@@ -6,6 +6,15 @@ use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Recorder, Source};
 
 /// The clips of one plane.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let porch = packet.clips.iter().find(|c| c.plane == "porch").expect("the demo has a porch");
+/// assert!(porch.schedule.engineered); // the demo's engineer gives their spacing
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -19,6 +28,15 @@ pub struct PlaneClips {
 }
 
 /// Where the panels of one plane are held, and how they move with heat.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let porch = packet.heat.iter().find(|h| h.plane == "porch").expect("the demo has a porch");
+/// assert!(porch.movement.is_some()); // the demo gives temperatures
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

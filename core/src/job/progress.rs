@@ -4,6 +4,12 @@ use crate::error::{Error, ErrorKind};
 use core::ops::ControlFlow;
 
 /// The parts of the work, in their order.
+///
+/// ```
+/// use seamwright::job::Stage;
+/// assert!(Stage::Roof < Stage::Order);
+/// assert_eq!(Stage::Clips.name(), "clips and movement");
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 pub enum Stage {

@@ -62,14 +62,18 @@ impl Schedule {
         let mut faults = Faults::default();
         for (path, text) in [("name", &self.name), ("document", &self.document)] {
             if text.trim().is_empty() {
-                faults.add(Error::new(ErrorKind::Missing, "an engineer's schedule needs it").at(path));
+                faults.add(Error::new(ErrorKind::Missing, "an engineer's schedule names who answers for it and where it stands").at(path).accepts("a name"));
             }
         }
         for (i, row) in self.rows.iter().enumerate() {
             faults.keep(row.spacing.positive(&format!("rows[{i}].spacing")));
             if self.rows.iter().take(i).any(|o| o.line == row.line && o.row == row.row) {
-                faults
-                    .add(Error::new(ErrorKind::Conflict, "a row scheduled twice").at(format!("rows[{i}]")).value_of(format_args!("{}, {}", row.line, row.row)));
+                faults.add(
+                    Error::new(ErrorKind::Conflict, "a row scheduled twice")
+                        .at(format!("rows[{i}]"))
+                        .value_of(format_args!("{}, {}", row.line, row.row))
+                        .accepts("each row once"),
+                );
             }
         }
         if let Some(clips) = self.clips {

@@ -5,8 +5,17 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::practice::{closure, movement};
 use crate::stock::StockLength;
 use crate::units::{Length, ShopRounding, Volume};
+use std::collections::BTreeSet;
 
 /// The lap of one trim, where it is not that of the rest.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::units::Length;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// assert_eq!(job.supplies.trims.laps[0].lap, Length::inches(8));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -18,6 +27,15 @@ pub struct TrimLap {
 }
 
 /// How trims are bought and cut.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::units::Length;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let trims = &job.supplies.trims;
+/// assert_eq!((trims.lap_of("valley pan"), trims.lap_of("eave trim")), (Length::inches(8), Length::inches(4)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -26,7 +44,7 @@ pub struct TrimSupply {
     pub stock: Vec<StockLength>,
     /// How far pieces lap.
     pub lap: Length,
-    /// Trims with another lap.
+    /// Trims with another lap; a name that no section of the job has is refused.
     #[cfg_attr(feature = "serde", serde(default))]
     pub laps: Vec<TrimLap>,
     /// No piece of a run is shorter.
@@ -52,6 +70,54 @@ impl TrimSupply {
         self.laps.iter().find(|l| l.trim == trim).map_or(self.lap, |l| l.lap)
     }
 
+    /// Refuses a lap of a trim that the job does not have: a slip of the pen must not leave a trim with the lap of the others.
+    pub(super) fn check_laps(&self, trims: &BTreeSet<&str>) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        for (i, lap) in self.laps.iter().enumerate().filter(|(_, l)| !trims.contains(l.trim.as_str())) {
+            faults.add(
+                Error::new(ErrorKind::Unknown, "no section of the job has a trim of this name")
+                    .at(format!("supplies.trims.laps[{i}].trim"))
+                    .value_of(&lap.trim)
+                    .accepts(trims.iter().copied().collect::<Vec<_>>().join(", ")),
+            );
+        }
+        faults.check()
+    }
+
+    /// What the longest piece must hold: it is the same for every trim.
+    fn check_pieces(&self, faults: &mut Faults) {
+        let Some(longest) = self.stock.iter().map(|s| s.length).filter(|l| l.is_positive()).max() else { return };
+        let loss = self.end_loss;
+        if loss >= longest {
+            faults.add(
+                Error::new(ErrorKind::Conflict, "nothing is left of the longest stock length")
+                    .at("end_loss")
+                    .value_of(loss)
+                    .accepts(format!("less than {longest}")),
+            );
+            return;
+        }
+        let laps = self.laps.iter().enumerate().map(|(i, l)| (format!("laps[{i}].lap"), l.lap));
+        for (path, lap) in core::iter::once(("lap".to_owned(), self.lap)).chain(laps) {
+            if lap + loss >= longest.into() {
+                faults.add(
+                    Error::new(ErrorKind::Conflict, "the lap is not shorter than the longest piece")
+                        .at(path)
+                        .value_of(lap)
+                        .accepts(format!("less than {longest} without its end loss of {loss}")),
+                );
+            }
+        }
+        if self.least_piece * 2 + loss > longest.into() {
+            faults.add(
+                Error::new(ErrorKind::Conflict, "two of the least pieces are longer than the longest piece")
+                    .at("least_piece")
+                    .value_of(self.least_piece)
+                    .accepts(format!("at most half of {longest} without its end loss of {loss}")),
+            );
+        }
+    }
+
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         if self.stock.is_empty() {
@@ -60,10 +126,12 @@ impl TrimSupply {
         for (i, stock) in self.stock.iter().enumerate() {
             faults.keep(stock.length.positive(&format!("stock[{i}].length")));
         }
+        self.check_pieces(&mut faults);
         for (i, lap) in self.laps.iter().enumerate() {
             faults.keep(lap.lap.not_negative(&format!("laps[{i}].lap")));
             if self.laps.iter().take(i).any(|other| other.trim == lap.trim) {
-                faults.add(Error::new(ErrorKind::Conflict, "two laps for one trim").at(format!("laps[{i}].trim")).value_of(&lap.trim));
+                faults
+                    .add(Error::new(ErrorKind::Conflict, "two laps for one trim").at(format!("laps[{i}].trim")).value_of(&lap.trim).accepts("each trim once"));
             }
         }
         let lengths = [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
@@ -78,6 +146,14 @@ impl TrimSupply {
 }
 
 /// How closures are made for a bay.
+///
+/// ```
+/// use seamwright::job::ClosureSupply;
+/// use seamwright::units::Length;
+/// let supply = ClosureSupply { tab: Length::inches(1), clearance: Length::ZERO, top_lap: Length::ZERO, from_tab: ClosureSupply::from_tab() };
+/// assert_eq!(supply.from_tab, Length::parse("1 1/2 in")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -103,6 +179,16 @@ impl ClosureSupply {
 }
 
 /// Sealants.
+///
+/// ```
+/// use seamwright::assembly::TapeChoice;
+/// use seamwright::job::SealantSupply;
+/// use seamwright::units::{Length, Volume};
+/// let tube = Volume::parse("300 mL")?;
+/// let supply = SealantSupply { roll: Length::feet(50), tape_laps: TapeChoice::default(), tape_waste_ratio: 0.05, tube, tube_waste_ratio: 0.1 };
+/// assert!(supply.tube > Volume::ZERO);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -121,6 +207,13 @@ pub struct SealantSupply {
 }
 
 /// How clips are set along a seam.
+///
+/// ```
+/// use seamwright::job::ClipSupply;
+/// use seamwright::units::Length;
+/// let clips = ClipSupply { spacing: Length::inches(24), end_distance: Length::inches(12), screws: 2 };
+/// assert_eq!(clips.screws, 2);
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -134,6 +227,15 @@ pub struct ClipSupply {
 }
 
 /// How the crew measures.
+///
+/// ```
+/// use seamwright::job::CrewSupply;
+/// use seamwright::units::{Length, Rounding, ShopRounding};
+/// let sixteenth = Length::inches_64(4);
+/// let crew = CrewSupply { tape: ShopRounding::new(sixteenth, Rounding::HalfAway)?, tolerance: sixteenth, end_distance: Length::inches(2) };
+/// assert_eq!(crew.tape.increment(), sixteenth);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -147,6 +249,13 @@ pub struct CrewSupply {
 }
 
 /// The least room that moving ends keep.
+///
+/// ```
+/// use seamwright::job::MovementSupply;
+/// use seamwright::units::Length;
+/// assert_eq!(MovementSupply::default().clearance, Length::parse("1/8 in")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -181,6 +290,13 @@ impl Default for MovementSupply {
 }
 
 /// What is bought, and in which sizes.
+///
+/// ```
+/// use seamwright::job::Job;
+/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// assert_eq!(job.supplies.trims.stock[0].label, "10 ft");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -227,8 +343,8 @@ impl Supplies {
                 .add(Error::new(ErrorKind::OutOfRange, "a tube must hold something").at("sealant.tube").value_of(self.sealant.tube).accepts("more than 0 m3"));
         }
         for (path, ratio) in [("sealant.tape_waste_ratio", self.sealant.tape_waste_ratio), ("sealant.tube_waste_ratio", self.sealant.tube_waste_ratio)] {
-            if !(ratio.is_finite() && ratio >= 0.0) {
-                faults.add(Error::new(ErrorKind::OutOfRange, "not a share to add").at(path).value_of(ratio).accepts("0 or more; 0.1 is a tenth"));
+            if !(0.0..=10.0).contains(&ratio) {
+                faults.add(Error::new(ErrorKind::OutOfRange, "not a share of waste").at(path).value_of(ratio).accepts("0 to 10, where 0.1 is a tenth more"));
             }
         }
         if self.clips.screws == 0 {

@@ -10,6 +10,15 @@ use crate::trim::{Flat, FlatPattern, Profile};
 use crate::units::{Length, LineMass};
 
 /// One run of a trim along a line.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let run = &packet.trims[0].runs[0];
+/// assert!(run.run >= packet.roof.lines()[run.line].length);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "CutTrimRun"))]
@@ -25,6 +34,16 @@ pub struct TrimRun {
 }
 
 /// A trim as the shop makes it.
+///
+/// ```
+/// use seamwright::job::Job;
+/// use seamwright::record::Calculation;
+/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let trim = &packet.trims[0];
+/// assert_eq!(trim.mark, "T1");
+/// assert!(trim.flat.girth() > trim.profile.legs[0].length);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -102,7 +121,7 @@ pub(super) fn items<R: Recorder>(job: &Job, wanted: &[Wanted<'_>], r: &mut R) ->
         let Some(first) = group.first() else { continue };
         let mark = format!("T{}", i + 1);
         let title = format!("{mark}, {}", first.trim.name);
-        out.push(r.part(|| title, |r| item(job, mark, group, r)).map_err(|e| e.under(&format!("{}.{}", first.path, first.trim.name)))?);
+        out.push(r.part(|| title, |r| item(job, mark, group, r)).map_err(|e| e.about(&first.trim.name))?);
     }
     Ok(out)
 }
@@ -112,19 +131,23 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
     let profile = &first.trim.profile;
     let sheet = *job.metals.trims.iter().find(|s| s.thickness() == profile.thickness).ok_or_else(|| {
         Error::new(ErrorKind::Missing, "no trim sheet of this thickness")
-            .at("thickness")
+            .at(first.path)
             .value_of(profile.thickness)
-            .accepts(job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", "))
+            .accepts(if job.metals.trims.is_empty() {
+                "a thickness of metals.trims, which has none".to_owned()
+            } else {
+                job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", ")
+            })
             .cured_by("add the sheet to metals.trims")
     })?;
     let pattern = FlatPattern { profile: profile.clone(), rule: job.bend_rule.clone() };
-    let flat = r.part(|| pattern.title(), |r| pattern.run(r))?;
+    let flat = r.part(|| pattern.title(), |r| pattern.run(r)).map_err(|e| e.under(&format!("trims.{mark}")))?;
     let supply = &job.supplies.trims;
     if let Some(limit) = supply.greatest_girth
         && flat.girth() > limit
     {
         return Err(Error::new(ErrorKind::Impossible, format!("the girth is over the widest sheet by {}", (flat.girth() - limit).length()?))
-            .at("girth")
+            .at(first.path)
             .value_of(flat.girth())
             .accepts(format!("at most {limit}"))
             .cured_by("shorter legs, two trims, or a wider sheet"));

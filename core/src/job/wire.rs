@@ -46,7 +46,7 @@ impl<'a> Wiring<'a> {
     /// Where the lines meet.
     pub(super) fn corners<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
         let allowances = &self.job.supplies.trims.corners;
-        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.under("supplies.trims.corners"))
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.moved("allowances", "supplies.trims.corners"))
     }
 
     /// The edges of a plane's layout along which its panels are pinned.

@@ -313,7 +313,7 @@ pub(super) const fn side_name(side: Side) -> &'static str {
 pub(super) fn skew_caution(meeting: Angle, field_trim: Length) -> Option<Caution> {
     let skew = 90.0 - meeting.degrees();
     (field_trim == Length::ZERO && skew > 0.0)
-        .then(|| Caution::new(SKEW_END_WITHOUT_TRIM, "field_trim", Source::CommonPractice).arg("meeting", format_args!("{meeting:.1}")))
+        .then(|| Caution::new(SKEW_END_WITHOUT_TRIM, "field_trim", Source::CommonPractice).arg("meeting", format_args!("{:.1} deg", meeting.degrees())))
 }
 
 /// A side whose seams run along the line has no panel end there.

@@ -8,7 +8,7 @@ const EAVE: &[&str] = &[
     "Set the eave trim: hook its hem on the cleat, fasten its deck flange. Lap pieces, the upper over the lower, two beads in each lap.",
     "Bring the underlayment down over the deck flange.",
     "Set the hook strip to its line and fasten it.",
-    "Lay the panels from the datum; fold each end around the strip and leave the gap that the table gives for the day's temperature.",
+    "Lay the panels from the datum; fold each end around the strip and leave the gap at the fold.",
 ];
 const RAKE: &[&str] = &[
     "Fasten the continuous cleat to the fascia, to its line.",

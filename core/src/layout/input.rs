@@ -80,6 +80,25 @@ pub struct LengthLimit {
     pub end_lap: Option<Length>,
 }
 
+impl LengthLimit {
+    pub(crate) fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.length.positive("length"));
+        if let Some(lap) = self.end_lap {
+            faults.keep(lap.positive("end_lap"));
+            if lap >= self.length && self.length.is_positive() {
+                faults.add(
+                    Error::new(ErrorKind::Conflict, "an end lap takes the whole piece")
+                        .at("end_lap")
+                        .value_of(lap)
+                        .accepts(format!("less than {}", self.length)),
+                );
+            }
+        }
+        faults.check()
+    }
+}
+
 /// What happens to a panel narrower than the limit.
 ///
 /// ```
@@ -270,18 +289,7 @@ impl Layout {
             faults.keep(narrow.least.positive("narrow.least"));
         }
         if let Some(limit) = &self.limit {
-            faults.keep(limit.length.positive("limit.length"));
-            if let Some(lap) = limit.end_lap {
-                faults.keep(lap.positive("limit.end_lap"));
-                if lap >= limit.length && limit.length.is_positive() {
-                    faults.add(
-                        Error::new(ErrorKind::Conflict, "an end lap takes the whole piece")
-                            .at("limit.end_lap")
-                            .value_of(lap)
-                            .accepts(format!("less than {}", limit.length)),
-                    );
-                }
-            }
+            faults.keep(limit.check().map_err(|e| e.under("limit")));
         }
         if let Some(sheet) = &self.sheet
             && *sheet <= SurfaceMass::ZERO

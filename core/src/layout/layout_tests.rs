@@ -240,6 +240,35 @@ fn at_an_inward_corner_the_further_line_is_struck_on() {
     assert!((one.blank.get(LengthUnit::Inch) - 208.0).abs() < 1e-9);
 }
 
+/// A ridge that ends half an inch into a panel, where the hip that begins there holds back further: the two struck lines cross beside the panel,
+/// and the hip's alone cuts it.
+#[test]
+fn a_corner_struck_beside_a_panel_cuts_it_too() {
+    let half = |n: i32| Length::inches_64(32 * n);
+    // The hip falls 45 in over 30 in.
+    let outer = vec![p(0, 0), Point::new(half(93), Length::ZERO), Point::new(half(93), inch(55)), Point::new(half(33), inch(100)), p(0, 100)];
+    let finished = |hold_back: Length| {
+        let layout = Layout::new(Outline::new(outer.clone(), vec![]).unwrap(), panel(16), Start::Left, |e| {
+            let hip = e.from.x != e.to.x && e.from.y != e.to.y;
+            if hip {
+                EdgeUse::End(PanelEnd::hold_back(hold_back))
+            } else if e.from.y == inch(100) && e.to.y == inch(100) {
+                EdgeUse::End(PanelEnd::hold_back(inch(1)))
+            } else {
+                bare(e)
+            }
+        });
+        let laid = layout.unwrap().compute().unwrap();
+        (laid.panels[1].finished.get(LengthUnit::Inch), laid.panels[1].left_length.unwrap().get(LengthUnit::Inch))
+    };
+    for hold_back in [1, 2, 4] {
+        // At the panel's left side the hip's line lies at 100.75 in, and its hold-back takes h / sin(meeting angle) off.
+        let expected = 100.75 - f64::from(hold_back) * 3.25_f64.sqrt();
+        let (longest, left) = finished(inch(hold_back));
+        assert!((longest - expected).abs() < 1e-9 && (left - expected).abs() < 1e-9, "{hold_back} in: {longest} and {left}, not {expected}");
+    }
+}
+
 #[test]
 fn a_blank_between_two_skew_lines_is_longer_than_its_seams() {
     // A parallelogram: both ends rise 8 in over the coverage of 16.

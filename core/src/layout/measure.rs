@@ -1,7 +1,8 @@
 //! The lengths of one run, in millimetres.
 //!
 //! An end that meets several lines follows each line, shifted by its own allowance, to the next: where two shifted lines cross within
-//! the run, the cut turns there, as the lines are struck on the roof. Lines that do not cross there leave a step between them.
+//! the reach of both, the cut turns there, as the lines are struck on the roof, be it in this run or in one beside it. Lines that do not
+//! cross there leave a step between them.
 
 use super::clip::{Part, Run};
 
@@ -90,7 +91,7 @@ impl End<'_> {
             return None;
         }
         let (x, turn) = self.cross(a, b, a.x1)?;
-        (x >= a.x0 && x <= b.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
+        (x >= a.line.x0 && x <= b.line.x1).then_some(if turn > 0.0 { Turn::Inner(x) } else { Turn::Outer(x) })
     }
 
     fn neighbours(&self, i: usize) -> (Option<Beside<'_>>, Option<Beside<'_>>) {

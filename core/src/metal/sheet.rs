@@ -1,6 +1,8 @@
 //! The sheet: alloy, thickness and coating.
 
 use super::{Alloy, Coating, Gauge, cautions};
+#[cfg(feature = "serde")]
+use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::{DensityUnit, Length, SurfaceMass, SurfaceMassUnit};
@@ -40,7 +42,11 @@ impl Thickness {
     /// Those of [`Gauge::parse`] where the text speaks of gauge or ounces, else those of [`Length::parse`].
     pub fn parse(text: &str) -> Result<Thickness, Error> {
         let gauge = text.split_whitespace().any(|w| matches!(w.trim_start_matches(|c: char| c.is_ascii_digit()), "ga" | "gauge" | "oz"));
-        if gauge { Gauge::parse(text).map(Thickness::Gauge) } else { Length::parse(text).map(Thickness::Length) }
+        if gauge {
+            return Gauge::parse(text).map(Thickness::Gauge);
+        }
+        let length = Length::parse(text);
+        length.map(Thickness::Length).map_err(|e| if e.kind() == ErrorKind::Unit { e.accepts("0.0236 in, 0.6 mm, 24 ga galvanized") } else { e })
     }
 }
 
@@ -107,9 +113,9 @@ struct Given {
 
 #[cfg(feature = "serde")]
 impl TryFrom<Given> for Sheet {
-    type Error = Error;
-    fn try_from(g: Given) -> Result<Sheet, Error> {
-        Sheet::new(g.alloy, g.thickness, g.coating)
+    type Error = Told;
+    fn try_from(g: Given) -> Result<Sheet, Told> {
+        Ok(Sheet::new(g.alloy, g.thickness, g.coating)?)
     }
 }
 

@@ -1,5 +1,6 @@
 //! Values from JSON, with refusals that name the place in the text: one reader for every format.
 
+use crate::error::told::heard;
 use crate::error::{Error, ErrorKind};
 use serde::de::DeserializeOwned;
 use serde_path_to_error::{Path, Segment};
@@ -52,6 +53,10 @@ fn inside(path: &str, name: &str) -> String {
 fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
     let said = fault.to_string();
     let said = said.rsplit_once(" at line ").map_or(said.as_str(), |(said, _)| said);
+    if said == "expected value" && serde_json::from_str::<serde::de::IgnoredAny>(text).is_ok() {
+        // Sound JSON that its reader cannot go on with: an object of one entry that has another.
+        return Error::new(ErrorKind::Format, "several entries where one of them is to be chosen").at(path).accepts("an object of one entry");
+    }
     if !fault.is_data() {
         let (start, end) = character(text, fault.line(), fault.column());
         let (shown, from) = around(text, start);
@@ -61,7 +66,11 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
             .pointing(start - from, end - from)
             .accepts("JSON");
     }
-    // What serde's own refusals say has one form each; see `serde::de::Error`. What core's types say stays as it is.
+    // What core's types refuse keeps its kind, its value and its span.
+    if let Some(e) = heard(said) {
+        return e.under(path);
+    }
+    // What serde's own refusals say has one form each; see `serde::de::Error`.
     let (head, accepted) = said.split_once(", expected ").unwrap_or((said, ""));
     let accepted = accepted.replace('`', "");
     let named = |prefix: &str| head.strip_prefix(prefix).and_then(|rest| rest.strip_suffix('`'));
@@ -74,12 +83,18 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
         Error::new(ErrorKind::Unknown, "a field that is not known").at(path).value_of(name).accepts(accepted)
     } else if let Some(name) = named("unknown variant `") {
         Error::new(ErrorKind::Unknown, "a name that is not known").at(path).value_of(name).accepts(accepted)
-    } else if let Some(value) = head.strip_prefix("invalid type: ").or_else(|| head.strip_prefix("invalid value: ")) {
+    } else if let Some(value) = ["invalid type: ", "invalid value: ", "invalid "].iter().find_map(|prefix| head.strip_prefix(prefix)) {
         // The name of a type of Rust's says nothing to who wrote the text.
         let accepted = match accepted.split_once(' ') {
             Some(("struct", _)) => "an object".to_owned(),
             Some(("enum", _)) => "a name, or an object of one entry".to_owned(),
-            _ => accepted,
+            _ => match accepted.as_str() {
+                "u8" | "u16" | "u32" | "u64" | "usize" => "a whole number, 0 or more".to_owned(),
+                "i8" | "i16" | "i32" | "i64" | "isize" => "a whole number".to_owned(),
+                "f32" | "f64" => "a number".to_owned(),
+                "unit" | "unit variant" => "the name alone".to_owned(),
+                _ => accepted,
+            },
         };
         Error::new(ErrorKind::Format, "a value of another kind").at(path).value_of(value).accepts(accepted)
     } else {

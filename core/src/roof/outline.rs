@@ -1,5 +1,7 @@
 //! The outline of a plane: a simple polygon with holes, checked exactly.
 
+#[cfg(feature = "serde")]
+use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::units::{Area, AreaUnit, Length, Sum};
 use robust::{Coord, orient2d};
@@ -147,9 +149,9 @@ struct OutlineText {
 
 #[cfg(feature = "serde")]
 impl TryFrom<OutlineText> for Outline {
-    type Error = Error;
-    fn try_from(t: OutlineText) -> Result<Self, Error> {
-        Outline::new(t.outer, t.holes)
+    type Error = Told;
+    fn try_from(t: OutlineText) -> Result<Self, Told> {
+        Ok(Outline::new(t.outer, t.holes)?)
     }
 }
 

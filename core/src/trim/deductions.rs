@@ -1,6 +1,8 @@
 //! A shop's own table of bend deductions.
 
 use super::size::{BendMm, BendSize};
+#[cfg(feature = "serde")]
+use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Source, Step};
 use crate::units::{BendAngle, Length};
@@ -64,9 +66,9 @@ struct TableForm {
 
 #[cfg(feature = "serde")]
 impl TryFrom<TableForm> for DeductionTable {
-    type Error = Error;
-    fn try_from(form: TableForm) -> Result<Self, Error> {
-        DeductionTable::new(form.rows, form.source)
+    type Error = Told;
+    fn try_from(form: TableForm) -> Result<Self, Told> {
+        Ok(DeductionTable::new(form.rows, form.source)?)
     }
 }
 

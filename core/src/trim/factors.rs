@@ -19,7 +19,7 @@ use core::fmt;
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "f64", into = "f64"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "Given", into = "f64"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct NeutralFactor(f64);
 
@@ -48,6 +48,20 @@ impl NeutralFactor {
     #[must_use]
     pub const fn value(self) -> f64 {
         self.0
+    }
+}
+
+/// A factor as a document gives it.
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+struct Given(f64);
+
+#[cfg(feature = "serde")]
+impl TryFrom<Given> for NeutralFactor {
+    type Error = crate::error::told::Told;
+    fn try_from(factor: Given) -> Result<Self, crate::error::told::Told> {
+        Ok(NeutralFactor::new(factor.0)?)
     }
 }
 

@@ -212,10 +212,11 @@ impl LengthFormat {
                 out.push(b'\'');
                 out.push(b'-');
                 // After feet the whole inches always stand, so that 12'-0 1/8" is never read as twelve and an eighth.
-                if n % per_foot < u64::from(denominator) && n % per_foot > 0 {
+                let inches = n % per_foot;
+                if inches > 0 && inches < u64::from(denominator) {
                     out.push_str("0 ");
                 }
-                out.push_inches(n % per_foot, u64::from(denominator));
+                out.push_inches(inches, u64::from(denominator));
             }
             LengthStyle::Inches { denominator } => out.push_inches(n, u64::from(denominator)),
             LengthStyle::Decimal { unit, places } => {

@@ -1,6 +1,8 @@
 //! Rounding to a step: the shop's and the tape's.
 
 use super::Length;
+#[cfg(feature = "serde")]
+use crate::error::told::Told;
 use crate::error::{Error, ErrorKind};
 
 /// Which way a length goes to a whole step.
@@ -105,9 +107,9 @@ struct ShopRoundingText {
 
 #[cfg(feature = "serde")]
 impl TryFrom<ShopRoundingText> for ShopRounding {
-    type Error = Error;
-    fn try_from(t: ShopRoundingText) -> Result<Self, Error> {
-        ShopRounding::new(t.increment, t.rounding)?.tolerating(t.tolerance)
+    type Error = Told;
+    fn try_from(t: ShopRoundingText) -> Result<Self, Told> {
+        Ok(ShopRounding::new(t.increment, t.rounding)?.tolerating(t.tolerance)?)
     }
 }
 

@@ -44,10 +44,10 @@ macro_rules! serde_text {
                     impl serde::de::Visitor<'_> for Text {
                         type Value = $name;
                         fn expecting(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-                            f.write_str(concat!($what, " as text with its unit"))
+                            f.write_str(concat!($what, ", as text"))
                         }
                         fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<$name, E> {
-                            text.parse().map_err(E::custom)
+                            text.parse().map_err(|e| E::custom(crate::error::told::Told(e)))
                         }
                     }
                     deserializer.deserialize_str(Text)
