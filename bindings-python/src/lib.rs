@@ -5,9 +5,14 @@
 
 #![forbid(unsafe_code)]
 
+mod assembly;
 mod by_name;
+mod closure;
 mod error;
 mod given;
+mod job;
+mod json;
+mod junction;
 mod layout;
 mod metal;
 mod movement;
@@ -15,8 +20,11 @@ mod names;
 mod panel;
 mod parts;
 mod pitch;
+mod place;
 mod record;
 mod roof;
+mod spacing;
+mod stock;
 mod trim;
 mod units;
 
@@ -33,6 +41,43 @@ mod _seamwright {
     /// The version of the library.
     #[pymodule_export]
     const VERSION: &str = env!("CARGO_PKG_VERSION");
+
+    /// The classes of `seamwright.assembly`.
+    #[pymodule]
+    mod assembly {
+        #[pymodule_export]
+        use crate::assembly::{
+            Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, Corner, CornerLine, CornerPair, EdgeMovement,
+            FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs, SideBays, Stretch, StruckLine, TapeReading, TapeRun,
+            TrimRun,
+        };
+    }
+
+    /// The classes of `seamwright.closure`.
+    #[pymodule]
+    mod closure {
+        #[pymodule_export]
+        use crate::closure::ClosurePiece;
+    }
+
+    /// The classes of `seamwright.job`.
+    #[pymodule]
+    mod job {
+        #[pymodule_export]
+        use crate::job::{
+            Job, JunctionItem, OrderLine, Packet, PlaneClips, PlaneHeat, PlaneLay, Progress, SectionSide, SourceCount, Summary, TrimItem, TrimRun,
+        };
+    }
+
+    /// The classes of `seamwright.junction`.
+    #[pymodule]
+    mod junction {
+        #[pymodule_export]
+        use crate::junction::{
+            AlongLine, CurbBack, Eave, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, PitchTransition, Rake, Ridge, SectionPoint, SideEnd,
+            Sidewall, Solved, Valley,
+        };
+    }
 
     /// The classes of `seamwright.layout`.
     #[pymodule]
@@ -52,7 +97,7 @@ mod _seamwright {
     #[pymodule]
     mod movement {
         #[pymodule_export]
-        use crate::movement::LengthChange;
+        use crate::movement::{EndVerdict, LengthChange};
     }
 
     /// The classes of `seamwright.panel`.
@@ -81,6 +126,20 @@ mod _seamwright {
     mod roof {
         #[pymodule_export]
         use crate::roof::{Bounds, Drain, Edge, Line, Outline, Plane, Point, Roof, RoofInput, Side, Vertex, Wall};
+    }
+
+    /// The classes of `seamwright.spacing`.
+    #[pymodule]
+    mod spacing {
+        #[pymodule_export]
+        use crate::spacing::Stations;
+    }
+
+    /// The classes of `seamwright.stock`.
+    #[pymodule]
+    mod stock {
+        #[pymodule_export]
+        use crate::stock::{CutPlan, ScrapReport, StickPlan};
     }
 
     /// The classes of `seamwright.trim`.

@@ -75,7 +75,7 @@ static void what_is_no_pattern_is_refused_at_its_place(void)
         {"{\"profile\": " PROFILE("\"3 in\"") "}", SW_MISSING, "pattern.rule"},
         {PATTERN("\"3 in\"", "\"guess\""), SW_UNKNOWN, "pattern.rule"},
         {PATTERN("3", "\"aviation\""), SW_FORMAT, "pattern.profile.legs[1].length"},
-        {PATTERN("\"3\"", "\"aviation\""), SW_FORMAT, "pattern.profile.legs[1].length"},
+        {PATTERN("\"3\"", "\"aviation\""), SW_UNIT, "pattern.profile.legs[1].length"},
         {PATTERN("\"3 in\", \"width\": 1", "\"aviation\""), SW_UNKNOWN, "pattern.profile.legs[1].width"},
         {PATTERN("\"3 in\", \"length\": \"3 in\"", "\"aviation\""), SW_CONFLICT, "pattern.profile.legs[1].length"},
         /* These are read, but cannot be bent. */

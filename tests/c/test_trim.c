@@ -39,7 +39,7 @@ static void what_is_no_rule_is_refused(void)
         {"\"guess\"", SW_UNKNOWN, "rule"},
         {"\"aviation\" 1", SW_FORMAT, "rule"},
         {"{\"neutral-axis\":{}}", SW_MISSING, "rule.neutral-axis.factor"},
-        {"{\"neutral-axis\":{\"factor\":2}}", SW_FORMAT, "rule.neutral-axis.factor"},
+        {"{\"neutral-axis\":{\"factor\":2}}", SW_OUT_OF_RANGE, "rule.neutral-axis.factor"},
         {"{\"neutral-axis\":{\"factor\":0.4,\"k\":1}}", SW_UNKNOWN, "rule.neutral-axis.k"},
         {"{\"handbook\":\"tin\"}", SW_UNKNOWN, "rule.handbook"},
     };

@@ -2,12 +2,16 @@
 
 import copy
 import pickle
+import subprocess
+import sys
 from collections.abc import Iterator
+from pathlib import Path
 
 import pytest
 import seamwright
-from seamwright import InputError, SeamwrightError
+from seamwright import InputError, SeamwrightError, _seamwright
 from seamwright._seamwright import _error_kinds, _raise_kind
+from seamwright.error import PANICS_ARE_ERRORS, Panic
 from seamwright.units import Length
 
 # The number of every kind of fault and the class that it arrives as. Numbers are never used again for another kind.
@@ -91,8 +95,7 @@ class Panics:
     """Raises the class in which a panic arrives: on its way through the extension it becomes a panic in Rust again, as PyO3 has it."""
 
     def __iter__(self) -> Iterator[object]:
-        (panic,) = (cls for cls in SeamwrightError.__subclasses__() if cls is not InputError)
-        raise panic("on purpose")
+        raise Panic("on purpose")
 
 
 def test_a_panic_is_an_exception_of_the_kind_internal() -> None:
@@ -105,6 +108,72 @@ def test_a_panic_is_an_exception_of_the_kind_internal() -> None:
     assert "on purpose" in str(caught)
     again = pickle.loads(pickle.dumps(caught))
     assert type(again) is SeamwrightError and str(again) == str(caught) and again.kind == "internal"
+
+
+# What an interpreter does that keeps extension classes from being changed: CPython's own flag is set on the class, whose structure is public.
+REFUSING = """
+import ctypes
+from seamwright_extension import _seamwright
+
+panic = _seamwright._panic_class()
+flags = ctypes.c_ulong.from_address(id(panic) + 21 * ctypes.sizeof(ctypes.c_void_p))
+assert flags.value == panic.__flags__, "the layout of a class is not the one assumed"
+flags.value |= 1 << 8
+try:
+    panic.__bases__ = (Exception,)
+except TypeError as refusal:
+    assert "immutable" in str(refusal), refusal
+else:
+    raise AssertionError("the class can still be changed")
+
+import seamwright
+from seamwright.error import PANICS_ARE_ERRORS, Panic
+from seamwright.units import Length
+
+assert sys.modules["seamwright._seamwright"] is _seamwright and Panic is panic
+assert PANICS_ARE_ERRORS is False and Panic.__bases__ == (BaseException,)
+
+
+class Panics:
+    def __iter__(self):
+        raise Panic("on purpose")
+
+
+try:
+    Length.total(Panics())
+except seamwright.SeamwrightError:
+    raise AssertionError("it is no SeamwrightError here")
+except Panic as caught:
+    assert "on purpose" in str(caught)
+else:
+    raise AssertionError("nothing was raised")
+try:
+    Length("3")
+except seamwright.InputError as refusal:
+    assert refusal.kind == "unit", refusal.kind
+print("survived")
+"""
+
+
+def test_an_interpreter_that_refuses_the_base_leaves_the_package_usable(tmp_path: Path) -> None:
+    # The extension is loaded under its own name before the package, which then takes it as it is.
+    loader = f"""
+import importlib.util, sys
+spec = importlib.util.spec_from_file_location("seamwright._seamwright", {_seamwright.__file__!r})
+_seamwright = importlib.util.module_from_spec(spec)
+sys.modules[spec.name] = _seamwright
+spec.loader.exec_module(_seamwright)
+"""
+    (tmp_path / "seamwright_extension.py").write_text(loader, encoding="utf-8")
+    code = f"import sys; sys.path.insert(0, {str(tmp_path)!r})\n{REFUSING}"
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, cwd=tmp_path)
+    assert (done.stdout, done.returncode) == ("survived\n", 0), done.stderr
+
+
+def test_here_panics_are_errors() -> None:
+    assert PANICS_ARE_ERRORS and issubclass(Panic, SeamwrightError)
+    with pytest.raises((SeamwrightError, Panic)):
+        Length.total(Panics())  # type: ignore[arg-type]
 
 
 def test_a_number_that_is_no_kind_is_refused() -> None:

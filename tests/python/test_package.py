@@ -16,8 +16,10 @@ from seamwright import _seamwright
 
 FOLDER = Path(seamwright.__file__).parent
 ROOMS = [m.name for m in pkgutil.iter_modules([str(FOLDER)]) if not m.name.startswith("_")]
-# The others are written in Python.
-COMPILED = [room for room in ROOMS if room not in ("error", "job")]
+# The errors are written in Python.
+COMPILED = [room for room in ROOMS if room != "error"]
+# What is written in Python in rooms that are compiled.
+WRITTEN = {"job": ["compute", "explain", "names"]}
 
 
 def items() -> Iterator[tuple[str, str, Any]]:
@@ -60,7 +62,7 @@ def test_every_class_of_the_extension_is_public_in_its_own_room() -> None:
     for room in COMPILED:
         assert sys.modules[f"seamwright._seamwright.{room}"] is getattr(_seamwright, room)
         public = importlib.import_module(f"seamwright.{room}")
-        assert list(public.__all__) == sorted(name for r, name, _ in items() if r == room)
+        assert list(public.__all__) == sorted([*(name for r, name, _ in items() if r == room), *WRITTEN.get(room, [])])
     for room, name, item in items():
         assert item is getattr(importlib.import_module(f"seamwright.{room}"), name)
         assert not isinstance(item, type) or item.__module__ == f"seamwright.{room}", name

@@ -5,13 +5,16 @@ from typing import assert_type
 
 import seamwright
 from seamwright import InputError
+from seamwright.assembly import Bay, ClosureGroup, FastenerRow, LineAssembly, StruckLine
+from seamwright.job import Job, JunctionItem, Packet, Progress, TrimItem
+from seamwright.junction import Eave, JunctionTrim, SectionPoint, SideEnd, Solved
 from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
 from seamwright.panel import Panel, PanelEnd, Seam
 from seamwright.pitch import BendAt, Corner, CornerGeometry, Pitch, SlopeRule
 from seamwright.record import Caution, Step, Worksheet
 from seamwright.roof import Line, Outline, Plane, Point, Roof, Side
 from seamwright.trim import BendRule, Flat, FlatPattern, Profile
-from seamwright.units import Angle, Area, Length, LengthFormat, ShopRounding, Temperature, TemperatureDifference
+from seamwright.units import Angle, Area, Length, LengthFormat, Mass, ShopRounding, Temperature, TemperatureDifference
 
 length = Length('3 5/8"')
 assert_type(length + Length("1 mm"), Length)
@@ -54,6 +57,35 @@ def of_a_roof(roof: Roof) -> None:
     assert_type(layout.compute().panels, list[LaidPanel])
     assert_type(layout.compute().groups[0], Group)
     assert_type(layout.compute().panels[0].left_length, Length | None)
+
+
+def of_a_job(job: Job) -> None:
+    def progress(at: Progress) -> bool:
+        assert_type((at.stage, at.done, at.of), tuple[str, int, int])
+        return at.done < 3
+
+    packet = job.compute(progress)
+    assert_type(packet, Packet)
+    assert_type(job.explain(progress=lambda at: None), tuple[Packet, Worksheet])
+    assert_type(packet.summary.panel_length, Length)
+    assert_type(packet.planes[0].laid, LaidPlane)
+    assert_type(packet.junction("ridge 1"), JunctionItem | None)
+    along = packet.junctions[0].along
+    assert_type(along, LineAssembly)
+    assert_type((along.struck, along.rows), tuple[list[StruckLine], list[FastenerRow]])
+    assert_type((along.sides[0].bays[0], along.closures[0].list.groups[0]), tuple[Bay, ClosureGroup])
+    assert_type(packet.trims[0], TrimItem)
+    assert_type((packet.trims[0].profile, packet.trims[0].flat), tuple[Profile, Flat])
+    assert_type(packet.trims[0].cutting.takes, Length | int)
+    assert_type(packet.order[0].mass, Mass | None)
+    assert_type(packet.files(), dict[str, bytes])
+
+
+def of_a_junction(eave: Eave) -> None:
+    assert_type(eave.explain(), tuple[Solved, Worksheet])
+    assert_type(eave.compute().end("first"), PanelEnd | None)
+    assert_type((eave.compute().trims[0], eave.compute().ends[0]), tuple[JunctionTrim, SideEnd])
+    assert_type(eave.compute().trims[0].corners, list[SectionPoint])
 
 
 try:

@@ -7,7 +7,25 @@ The library computes; it does not license. Structural spacing, loads, and fire a
 local code and the panel's own test report.
 """
 
-from . import _start, error, job, layout, metal, movement, panel, pitch, record, roof, trim, units
+from . import (
+    _start,
+    assembly,
+    closure,
+    error,
+    job,
+    junction,
+    layout,
+    metal,
+    movement,
+    panel,
+    pitch,
+    record,
+    roof,
+    spacing,
+    stock,
+    trim,
+    units,
+)
 from ._seamwright import VERSION as __version__
 from .error import InputError, SeamwrightError
 
@@ -15,8 +33,11 @@ __all__ = [
     "InputError",
     "SeamwrightError",
     "__version__",
+    "assembly",
+    "closure",
     "error",
     "job",
+    "junction",
     "layout",
     "metal",
     "movement",
@@ -24,6 +45,8 @@ __all__ = [
     "pitch",
     "record",
     "roof",
+    "spacing",
+    "stock",
     "trim",
     "units",
 ]

@@ -68,12 +68,17 @@ def _as_seamwright_error(panic: SeamwrightError) -> tuple[type[SeamwrightError],
     return SeamwrightError, panic.args, panic.__dict__
 
 
-def adopt_panics(panic: type[BaseException]) -> None:
-    """Makes the class in which a panic of the compiled part arrives a SeamwrightError of the kind ``internal``.
+def adopt_panics(panic: type[BaseException]) -> bool:
+    """Makes the class in which a panic of the compiled part arrives a SeamwrightError of the kind ``internal``, and says whether it is one.
 
     PyO3 gives every entry point, slots and conversions of arguments among them, a guard that turns a panic into this one class. It derives
     it from BaseException, which ``except Exception`` misses; so the class, which no other extension shares, is given another base here.
+    An interpreter that refuses this must not keep the package from being imported: the panic then stays what PyO3 made it.
     """
-    panic.__bases__ = (SeamwrightError,)
-    # It has no importable path; its pickle is a plain SeamwrightError.
-    panic.__reduce__ = _as_seamwright_error  # type: ignore[assignment]
+    try:
+        panic.__bases__ = (SeamwrightError,)
+        # It has no importable path; its pickle is a plain SeamwrightError.
+        panic.__reduce__ = _as_seamwright_error  # type: ignore[assignment]
+    except (AttributeError, TypeError):
+        return issubclass(panic, SeamwrightError)
+    return True

@@ -3,6 +3,21 @@
 from __future__ import annotations
 
 from ._seamwright import _calculation_names, _compute_json, _explain_json
+from ._seamwright.job import (
+    Job,
+    JunctionItem,
+    OrderLine,
+    Packet,
+    PlaneClips,
+    PlaneHeat,
+    PlaneLay,
+    Progress,
+    SectionSide,
+    SourceCount,
+    Summary,
+    TrimItem,
+    TrimRun,
+)
 from .record import Worksheet
 
 # ``typing`` and ``json`` are imported when first needed: the package itself imports nothing.
@@ -10,7 +25,24 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
 
-__all__ = ["compute", "explain", "names"]
+__all__ = [
+    "Job",
+    "JunctionItem",
+    "OrderLine",
+    "Packet",
+    "PlaneClips",
+    "PlaneHeat",
+    "PlaneLay",
+    "Progress",
+    "SectionSide",
+    "SourceCount",
+    "Summary",
+    "TrimItem",
+    "TrimRun",
+    "compute",
+    "explain",
+    "names",
+]
 
 
 def compute(name: str, inputs: dict[str, Any] | str) -> Any:

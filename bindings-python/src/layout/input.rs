@@ -191,7 +191,7 @@ impl EdgeUse {
 /// [('A', 30, '20\'-0"')]
 #[pyclass(module = "seamwright.layout", frozen, eq, hash)]
 #[derive(Clone, PartialEq)]
-pub(crate) struct Layout(core_layout::Layout);
+pub(crate) struct Layout(pub(crate) core_layout::Layout);
 
 impl Hash for Layout {
     fn hash<H: Hasher>(&self, state: &mut H) {

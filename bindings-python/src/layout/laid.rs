@@ -5,20 +5,29 @@ use crate::error::Raise;
 use crate::given::Whole;
 use crate::names::hash_written;
 use crate::parts::{Reduced, ReducedAttribute, reduced, reduced_attribute};
+use crate::place::Place;
 use crate::record::Caution;
 use crate::roof::Point;
 use crate::units::{Angle, Area, Length, Mass};
 use core::hash::{Hash, Hasher};
 use pyo3::prelude::*;
+use pyo3::types::PyTuple;
 use seamwright::error::{Error, ErrorKind};
 use seamwright::layout as core_layout;
 
-/// A plane with its panels laid. It pickles as its layout, which computes it again; its parts pickle as their place in it.
+/// A plane with its panels laid. It pickles as its layout, which computes it again, or as its place in a packet, which gives it marks of its
+/// own; its parts pickle as their place in it.
 #[pyclass(module = "seamwright.layout", frozen, eq, hash)]
-#[derive(Clone, PartialEq)]
 pub(crate) struct LaidPlane {
     of: Layout,
     laid: core_layout::LaidPlane,
+    place: Option<Place>,
+}
+
+impl PartialEq for LaidPlane {
+    fn eq(&self, other: &LaidPlane) -> bool {
+        self.of == other.of && self.laid == other.laid
+    }
 }
 
 impl Hash for LaidPlane {
@@ -29,7 +38,12 @@ impl Hash for LaidPlane {
 
 impl LaidPlane {
     pub(super) fn new(of: Layout, laid: core_layout::LaidPlane) -> LaidPlane {
-        LaidPlane { of, laid }
+        LaidPlane { of, laid, place: None }
+    }
+
+    /// One that stands in a packet.
+    pub(crate) fn placed(of: Layout, laid: core_layout::LaidPlane, place: Place) -> LaidPlane {
+        LaidPlane { of, laid, place: Some(place) }
     }
 }
 
@@ -92,8 +106,11 @@ impl LaidPlane {
         format!("<LaidPlane: {} panels in {} groups, {}>", self.laid.panels.len(), self.laid.groups.len(), self.laid.covered)
     }
 
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, ())> {
-        Ok((slf.get().layout().into_pyobject(slf.py())?.getattr("compute")?, ()))
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
+        match &slf.get().place {
+            Some(place) => place.reduced(slf.py()),
+            None => Ok((slf.get().layout().into_pyobject(slf.py())?.getattr("compute")?, PyTuple::empty(slf.py()))),
+        }
     }
 }
 

@@ -28,7 +28,7 @@ use seamwright::roof::LineKind;
 /// ['eave 1', 'rake 1', 'high edge 1', 'rake 2']
 #[pyclass(module = "seamwright.roof", frozen, eq, hash)]
 #[derive(Clone, PartialEq)]
-pub(crate) struct RoofInput(core_roof::RoofInput);
+pub(crate) struct RoofInput(pub(crate) core_roof::RoofInput);
 
 impl Hash for RoofInput {
     fn hash<H: Hasher>(&self, state: &mut H) {
@@ -108,6 +108,11 @@ impl Hash for Roof {
 }
 
 impl Roof {
+    /// One that core has named and measured already.
+    pub(crate) fn known(of: core_roof::RoofInput, roof: core_roof::Roof) -> Roof {
+        Roof { of: RoofInput(of), roof }
+    }
+
     fn lines_where(slf: &Bound<'_, Self>, wanted: impl Fn(&core_roof::Line) -> bool) -> Vec<Line> {
         slf.get().roof.lines().iter().filter(|l| wanted(l)).map(|line| Line { of: slf.clone().unbind(), line: line.clone() }).collect()
     }

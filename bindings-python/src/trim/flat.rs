@@ -103,6 +103,11 @@ impl Hash for Flat {
 }
 
 impl Flat {
+    /// One that core has unfolded already.
+    pub(crate) fn known(profile: &core_trim::Profile, flat: core_trim::Flat) -> Flat {
+        Flat { of: FlatPattern(core_trim::FlatPattern { profile: profile.clone(), rule: flat.rule().clone() }), flat }
+    }
+
     pub(super) fn of(profile: &Profile, rule: &BendRule) -> PyResult<Flat> {
         FlatPattern(core_trim::FlatPattern { profile: profile.0.clone(), rule: rule.0.clone() }).compute()
     }

@@ -203,7 +203,7 @@ fn ruled(edge: core_trim::Edge, rule: Option<BendRule>) -> core_trim::Edge {
 /// '6.954 in'
 #[pyclass(module = "seamwright.trim", frozen, eq, hash)]
 #[derive(Clone, PartialEq)]
-pub(crate) struct Profile(pub(super) core_trim::Profile);
+pub(crate) struct Profile(pub(crate) core_trim::Profile);
 
 impl Hash for Profile {
     fn hash<H: Hasher>(&self, state: &mut H) {

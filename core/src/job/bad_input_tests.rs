@@ -1,5 +1,7 @@
 //! Bad jobs, from their text to the packet: one clear refusal each, with its place, its value and what would be accepted.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{DEMO, at, demo_json, demo_with, work};
 use super::*;
 use crate::error::{Error, ErrorKind};
@@ -46,8 +48,8 @@ fn a_quantity_that_is_none_is_pointed_at_in_its_field() {
         ("layout.planes[6].start.datum", json!("10 5/8"), Unit, "layout.planes[6].start.datum", "10 5/8", "60.3 mm"),
         ("temperatures.laid", json!("70"), Unit, "temperatures.laid", "70", "degF"),
         ("temperatures.laid", json!("-500 degF"), OutOfRange, "temperatures.laid", "-500 degF", "-273.15 degC or more"),
-        ("roof.planes[0].shape.plan.pitch", json!("90 deg"), OutOfRange, "roof.planes[0].shape.plan.pitch.angle", "90 deg", "less than 90 deg"),
-        ("roof.planes[0].shape.plan.pitch", json!("-3:12"), OutOfRange, "roof.planes[0].shape.plan.pitch.rise", "-3:12", "0 mm or more"),
+        ("roof.planes[0].shape.plan.pitch", json!("90 deg"), OutOfRange, "roof.planes[0].shape.plan.pitch", "90 deg", "less than 90 deg"),
+        ("roof.planes[0].shape.plan.pitch", json!("-3:12"), OutOfRange, "roof.planes[0].shape.plan.pitch", "-3:12", "0 mm or more"),
         ("paperwork.lengths", json!("furlongs"), Parse, "paperwork.lengths", "furlongs", "ft-in/16"),
         ("bend_rule", json!({"neutral-axis": {"factor": 1.5}}), OutOfRange, "bend_rule.neutral-axis.factor", "1.5", "0 (inside face)"),
         ("layout.rounding.field_cut.increment", json!("0 in"), OutOfRange, "layout.rounding.field_cut.increment", "0 mm", "more than 0"),

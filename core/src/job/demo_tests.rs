@@ -1,9 +1,12 @@
 //! The demo's packet: its counts and lengths found again from its parts and from the roof, another way than the library goes.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{at, demo_json, demo_packet, demo_with, work};
 use super::*;
 use crate::junction::Side;
 use crate::layout::LaidPanel;
+use crate::num;
 use crate::roof::{LineKind, Point, Side as RoofSide};
 use crate::units::{AreaUnit, Length};
 use serde_json::json;
@@ -98,7 +101,7 @@ fn finished_lengths_are_clear_lengths_and_the_two_ends_across_their_skews() {
         for panel in &lay.laid.panels {
             let ([low], [high]) = (panel.lower.as_slice(), panel.upper.as_slice()) else { continue };
             let (Some(foot), Some(head)) = (allowance(packet, lay, low.edge), allowance(packet, lay, high.edge)) else { continue };
-            let ends = foot.mm() / low.skew.cos() + head.mm() / high.skew.cos();
+            let ends = foot.mm() / num::cos_deg(low.skew.degrees()) + head.mm() / num::cos_deg(high.skew.degrees());
             let left = high.left.y.mm() - low.left.y.mm() + ends;
             let right = high.right.y.mm() - low.right.y.mm() + ends;
             let name = format!("{} strip {} run {}", lay.name, panel.strip, panel.run);
@@ -302,7 +305,7 @@ fn a_field_trim_is_ordered_and_not_finished() {
 /// The line of a side, square to it, from a point.
 fn off(side: &RoofSide, p: Point) -> f64 {
     let (dx, dy) = (side.end.x.mm() - side.start.x.mm(), side.end.y.mm() - side.start.y.mm());
-    ((p.x.mm() - side.start.x.mm()) * dy - (p.y.mm() - side.start.y.mm()) * dx).abs() / crate::num::hypot(dx, dy)
+    ((p.x.mm() - side.start.x.mm()) * dy - (p.y.mm() - side.start.y.mm()) * dx).abs() / num::hypot(dx, dy)
 }
 
 #[test]

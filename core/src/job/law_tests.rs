@@ -1,5 +1,7 @@
 //! Laws of a whole job: it explains what it computes, and gives the same whichever way its roof is numbered, mirrored or measured.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{DEMO, at, demo, demo_json, demo_packet, gable, hipped, read, shed, work};
 use super::*;
 use crate::record::Calculation;

@@ -25,27 +25,20 @@ mod trims;
 mod wire;
 
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod demo_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod law_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod mutation_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod schedule_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod small_tests;
 #[cfg(test)]
-#[cfg(feature = "serde")]
 mod test_jobs;
 
 #[cfg(feature = "serde")]

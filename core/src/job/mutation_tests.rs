@@ -1,5 +1,7 @@
 //! The demo job's text changed at random: what comes of it is a packet or a refusal, never a panic.
 
+#![cfg(feature = "serde")]
+
 use super::Job;
 use super::test_jobs::{DEMO, demo_json};
 use crate::record::Calculation;

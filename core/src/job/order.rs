@@ -119,7 +119,7 @@ fn placed(e: Error, waste: &str) -> Error {
     e.moved("waste_ratio", waste).under("supplies.sealant")
 }
 
-/// A row's name, what it bites, whether it is engineered, its spacing, and its source in words.
+/// What makes a row of fasteners another line of the order: its name, what it bites, whether it is engineered, its spacing and its source.
 type RowKey<'a> = (&'a str, &'a str, bool, String, String);
 
 /// What the order is made from.

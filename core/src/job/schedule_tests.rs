@@ -1,5 +1,7 @@
 //! The engineer's schedule, and how the work is told and stopped.
 
+#![cfg(feature = "serde")]
+
 use super::test_jobs::{at, demo, demo_json, demo_packet, demo_with, work};
 use super::*;
 use crate::error::ErrorKind;

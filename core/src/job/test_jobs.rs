@@ -1,5 +1,7 @@
 //! Jobs that the tests share: the demo, small roofs with its details, and ways to change a job's text.
 
+#![cfg(feature = "serde")]
+
 use super::{Job, Packet};
 use crate::error::Error;
 use crate::record::Calculation;

@@ -10,7 +10,17 @@ use serde_path_to_error::{Path, Segment};
 /// # Errors
 /// [`ErrorKind::TooLarge`] over the limit; [`ErrorKind::Parse`] for text that is not UTF-8; [`ErrorKind::Format`] for what is not JSON, nests too
 /// deeply or is of another kind; [`ErrorKind::Missing`], [`ErrorKind::Unknown`] and [`ErrorKind::Conflict`] for fields, by their path.
-pub(crate) fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Error> {
+///
+/// ```
+/// use seamwright::junction::Levels;
+/// use seamwright::record::read_json;
+/// use seamwright::units::Length;
+/// let levels: Levels = read_json(br#"{"seam_height": "1 3/4\""}"#, 1000)?;
+/// assert_eq!(levels.seam_height, Length::parse("1 3/4\"")?);
+/// assert_eq!(read_json::<Levels>(br#"{"seam": "2\""}"#, 1000).unwrap_err().path(), "seam");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Error> {
     if json.len() > limit {
         return Err(Error::new(ErrorKind::TooLarge, "the text is too long")
             .value_of(format_args!("{} bytes", json.len()))

@@ -8,6 +8,6 @@ mod worksheet;
 
 pub use caution::{Caution, CautionCode};
 #[cfg(feature = "serde")]
-pub(crate) use json::read_json;
+pub use json::read_json;
 pub use source::{Citation, Seen, Source};
 pub use worksheet::{Calculation, Entry, Off, Recorder, Step, Worksheet};

@@ -39,13 +39,13 @@ fn a_pattern_is_read_and_unfolds() {
 fn each_fault_has_its_kind_and_its_path() {
     let cases = [
         ("\"1 in\", \"start\": \"outer", "1, \"start\": \"outer", ErrorKind::Format, "profile.legs[1].length"),
-        ("\"90 deg\"", "\"90\"", ErrorKind::Format, "profile.bends[0].angle"),
+        ("\"90 deg\"", "\"90\"", ErrorKind::Unit, "profile.bends[0].angle"),
         ("\"direction\": \"up\", ", "", ErrorKind::Missing, "profile.bends[0].direction"),
         (",\n    \"painted\": \"upper\"", "", ErrorKind::Missing, "profile.painted"),
         ("\"direction\": \"up\"", "\"direction\": \"left\"", ErrorKind::Unknown, "profile.bends[0].direction"),
         ("\"inside_radius\"", "\"radius\"", ErrorKind::Unknown, "profile.bends[0].radius"),
         ("neutral-axis", "axis", ErrorKind::Unknown, "rule"),
-        ("0.5", "1.5", ErrorKind::Format, "rule.neutral-axis.factor"),
+        ("0.5", "1.5", ErrorKind::OutOfRange, "rule.neutral-axis.factor"),
         ("\"rule\"", "\"rules\"", ErrorKind::Unknown, "rules"),
         ("\"painted\"", "\"thickness\": \"1 mm\", \"painted\"", ErrorKind::Conflict, "profile.thickness"),
     ];

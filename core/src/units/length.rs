@@ -45,6 +45,18 @@ impl LengthUnit {
         }
     }
 
+    /// The last decimal place of this unit that is a whole number of picometres, as that number and the place.
+    pub(super) const fn decimal_step(self) -> (u64, usize) {
+        match self {
+            LengthUnit::Inch => (254, 8),
+            LengthUnit::Foot => (3048, 8),
+            LengthUnit::Millimetre => (1, 9),
+            LengthUnit::Centimetre => (1, 10),
+            LengthUnit::Metre => (1, 12),
+            LengthUnit::Micrometre => (1, 6),
+        }
+    }
+
     /// The unit's symbol as text.
     #[must_use]
     pub const fn symbol(self) -> &'static str {
@@ -69,6 +81,21 @@ impl LengthUnit {
             .find(|u| u.symbol() == symbol)
             .ok_or_else(|| Error::new(ErrorKind::Unit, "not a unit of length").value_of(symbol).accepts("in, ft, mm, cm, m, um"))
     }
+}
+
+/// A power of ten by its exponent; the greatest that 64 bits hold where that is more than 18.
+#[inline]
+pub(super) fn ten_to(exponent: usize) -> u64 {
+    const POWERS: [u64; 19] = {
+        let mut powers = [1; 19];
+        let mut i = 1;
+        while i < powers.len() {
+            powers[i] = powers[i - 1] * 10;
+            i += 1;
+        }
+        powers
+    };
+    *POWERS.get(exponent).unwrap_or(&POWERS[18])
 }
 
 /// A length, held as a whole number of picometres.

@@ -1,5 +1,6 @@
 //! One way to write lengths for Rust, Python, C, jobs and CSV columns.
 
+use super::length::ten_to;
 use super::{Length, LengthUnit, Rounding};
 use crate::error::{Error, ErrorKind};
 use core::fmt;
@@ -75,14 +76,8 @@ impl LengthFormat {
                 }
             }
             LengthStyle::Decimal { unit, places } => {
-                let most = match unit {
-                    LengthUnit::Inch | LengthUnit::Foot => 8,
-                    LengthUnit::Millimetre => 9,
-                    LengthUnit::Centimetre => 10,
-                    LengthUnit::Metre => 12,
-                    LengthUnit::Micrometre => 6,
-                };
-                if places > most {
+                let (_, most) = unit.decimal_step();
+                if usize::from(places) > most {
                     return Err(Error::new(ErrorKind::OutOfRange, "more decimal places than a picometre carries")
                         .value_of(places)
                         .accepts(format!("0 to {most} for {}", unit.symbol())));
@@ -171,8 +166,12 @@ impl LengthFormat {
     pub fn step(&self) -> Length {
         Length::from_pm(match self.style {
             LengthStyle::Exact => 1,
-            LengthStyle::FeetInches { denominator } | LengthStyle::Inches { denominator } => LengthUnit::Inch.picometres() / i64::from(denominator),
-            LengthStyle::Decimal { unit, places } => unit.picometres() / 10_i64.pow(u32::from(places)),
+            // A power of two: a shift is a division by it.
+            LengthStyle::FeetInches { denominator } | LengthStyle::Inches { denominator } => LengthUnit::Inch.picometres() >> denominator.trailing_zeros(),
+            LengthStyle::Decimal { unit, places } => {
+                let (step, most) = unit.decimal_step();
+                (step * ten_to(most - usize::from(places))).cast_signed()
+            }
         })
     }
 
@@ -196,10 +195,20 @@ impl LengthFormat {
     pub fn text(&self, length: Length) -> Result<LengthText, Error> {
         let step = self.step().pm();
         let steps = self.rounding.steps(length.pm(), step, 0);
-        if steps.checked_mul(step).is_none() {
-            return Err(Error::new(ErrorKind::Overflow, "a rounded length is too large").value_of(length).accepts("at most 9 223 372 m"));
+        // Written where it is returned: a copy of bytes that were stored one by one a moment ago costs as much as all the rest.
+        let mut text = match steps.checked_mul(step) {
+            Some(_) => Ok(LengthText::default()),
+            None => Err(Error::new(ErrorKind::Overflow, "a rounded length is too large").value_of(length).accepts("at most 9 223 372 m")),
+        };
+        if let Ok(out) = &mut text {
+            self.write(steps, out);
         }
-        let mut out = LengthText::default();
+        text
+    }
+
+    /// So many steps as text.
+    #[inline]
+    fn write(&self, steps: i64, out: &mut LengthText) {
         if steps < 0 {
             out.push(b'-');
         }
@@ -207,20 +216,21 @@ impl LengthFormat {
         match self.style {
             LengthStyle::Exact => out.push_exact(n),
             LengthStyle::FeetInches { denominator } => {
-                let per_foot = 12 * u64::from(denominator);
-                out.push_number(n / per_foot, 1);
+                let halvings = denominator.trailing_zeros();
+                let feet = (n >> halvings) / 12;
+                out.push_number(feet, 1);
                 out.push(b'\'');
                 out.push(b'-');
                 // After feet the whole inches always stand, so that 12'-0 1/8" is never read as twelve and an eighth.
-                let inches = n % per_foot;
-                if inches > 0 && inches < u64::from(denominator) {
+                let inches = n - ((feet * 12) << halvings);
+                if inches > 0 && inches >> halvings == 0 {
                     out.push_str("0 ");
                 }
-                out.push_inches(inches, u64::from(denominator));
+                out.push_inches(inches, halvings);
             }
-            LengthStyle::Inches { denominator } => out.push_inches(n, u64::from(denominator)),
+            LengthStyle::Inches { denominator } => out.push_inches(n, denominator.trailing_zeros()),
             LengthStyle::Decimal { unit, places } => {
-                let scale = 10_u64.pow(u32::from(places));
+                let scale = ten_to(usize::from(places));
                 out.push_number(n / scale, 1);
                 if places > 0 {
                     out.push(b'.');
@@ -230,7 +240,6 @@ impl LengthFormat {
                 out.push_str(unit.symbol());
             }
         }
-        Ok(out)
     }
 
     /// The canonical text, which cannot fail: no rounding is needed.
@@ -263,6 +272,13 @@ impl core::str::FromStr for LengthFormat {
     }
 }
 
+/// A number of one digit as ASCII.
+#[inline]
+#[allow(clippy::cast_possible_truncation, reason = "one digit")]
+const fn digit(n: u64) -> u8 {
+    b'0' + n as u8
+}
+
 /// A formatted length in a small buffer, without allocation.
 #[derive(Clone, Copy, PartialEq, Eq)]
 pub struct LengthText {
@@ -284,6 +300,7 @@ impl LengthText {
         self.bytes.get(..self.len).and_then(|b| core::str::from_utf8(b).ok()).unwrap_or_default()
     }
 
+    #[inline]
     fn push(&mut self, byte: u8) {
         if let Some(slot) = self.bytes.get_mut(self.len) {
             *slot = byte;
@@ -291,35 +308,36 @@ impl LengthText {
         }
     }
 
+    #[inline]
     fn push_str(&mut self, text: &str) {
-        for b in text.bytes() {
-            self.push(b);
+        if let Some(slots) = self.bytes.get_mut(self.len..self.len + text.len()) {
+            slots.copy_from_slice(text.as_bytes());
+            self.len += text.len();
         }
     }
 
     /// A number in decimal, with leading zeros up to `width`.
+    #[inline]
     fn push_number(&mut self, mut n: u64, width: usize) {
-        let mut digits = [b'0'; 20];
-        let mut at = digits.len();
-        while n > 0 || digits.len() - at < width {
-            at -= 1;
-            #[allow(clippy::cast_possible_truncation, reason = "a remainder by 10 is one digit")]
-            if let Some(d) = digits.get_mut(at) {
-                *d = b'0' + (n % 10) as u8;
-            }
+        // Feet, inches and fractions mostly have one digit.
+        if n < 10 && width <= 1 {
+            self.push(digit(n));
+            return;
+        }
+        let digits = n.checked_ilog10().map_or(1, |power| power as usize + 1).max(width);
+        let Some(slots) = self.bytes.get_mut(self.len..self.len + digits) else { return };
+        for slot in slots.iter_mut().rev() {
+            *slot = digit(n % 10);
             n /= 10;
-            if at == 0 {
-                break;
-            }
         }
-        for b in digits.iter().skip(at) {
-            self.push(*b);
-        }
+        self.len += digits;
     }
 
-    /// Inches from a count of fractions: whole, then the fraction in lowest terms, then the mark.
-    fn push_inches(&mut self, parts: u64, denominator: u64) {
-        let (whole, numerator) = (parts / denominator, parts % denominator);
+    /// Inches from a count of fractions: whole, then the fraction in lowest terms, then the mark. The denominator is two to the power of `halvings`.
+    #[inline]
+    fn push_inches(&mut self, parts: u64, halvings: u32) {
+        let whole = parts >> halvings;
+        let numerator = parts - (whole << halvings);
         if whole > 0 || numerator == 0 {
             self.push_number(whole, 1);
         }
@@ -330,7 +348,7 @@ impl LengthText {
             let common = numerator.trailing_zeros();
             self.push_number(numerator >> common, 1);
             self.push(b'/');
-            self.push_number(denominator >> common, 1);
+            self.push_number(1 << (halvings - common), 1);
         }
         self.push(b'"');
     }

@@ -3,48 +3,44 @@
 //! One pass over the bytes, without allocation. Numbers stay exact rationals until the unit is known and are rounded to a
 //! picometre once.
 
+use super::length::ten_to;
 use super::{Length, LengthUnit};
 use crate::error::{Error, ErrorKind};
 
 const ACCEPTED: &str = "12'-3 5/8\", 147 5/8\", 12ft 3.625in, 3.5 in, 60.3 mm, 1.2 m";
 
-#[derive(Clone, Copy, PartialEq, Eq)]
-enum Mark {
-    Feet,
-    Inches,
-    Metric(LengthUnit),
-}
-
-impl Mark {
-    fn unit(self) -> LengthUnit {
-        match self {
-            Mark::Feet => LengthUnit::Foot,
-            Mark::Inches => LengthUnit::Inch,
-            Mark::Metric(u) => u,
-        }
-    }
-
-    fn of(unit: LengthUnit) -> Mark {
-        match unit {
-            LengthUnit::Foot => Mark::Feet,
-            LengthUnit::Inch => Mark::Inches,
-            LengthUnit::Millimetre | LengthUnit::Centimetre | LengthUnit::Metre | LengthUnit::Micrometre => Mark::Metric(unit),
-        }
-    }
-}
-
-/// A number as written: a whole part, then a fraction or the place of its decimals.
-#[derive(Clone, Copy, Default)]
+/// A number as written: a whole part and what follows it.
+#[derive(Clone, Copy)]
 struct Number {
     whole: u64,
-    numerator: u64,
-    denominator: u64,
-    /// Byte range of decimals too long for `numerator`; empty otherwise.
-    long_decimals: (usize, usize),
+    part: Part,
     start: usize,
-    end: usize,
 }
 
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Part {
+    None,
+    Fraction {
+        numerator: u64,
+        denominator: u64,
+    },
+    /// At most [`SHORT`] digits after the point, zeros among them.
+    Decimals {
+        digits: u64,
+        places: usize,
+    },
+    /// Byte range of more digits than that.
+    LongDecimals {
+        start: usize,
+        end: usize,
+    },
+}
+
+/// As many digits as surely fit into 64 bits when they are counted as one number.
+const SHORT: usize = 18;
+
+/// Copied into the rare paths, so that the place in the text can stay in a register on the common one.
+#[derive(Clone, Copy)]
 struct Scan<'a> {
     text: &'a str,
     bytes: &'a [u8],
@@ -62,106 +58,148 @@ pub(super) fn parse(text: &str, bare: Option<LengthUnit>, exact: bool) -> Result
     }
     let first = s.number()?;
     s.spaces();
-    let mark_at = s.at;
-    let (pm, inexact) = match s.mark()? {
+    let unit_at = s.at;
+    let (feet, last, unit) = match s.unit()? {
         None => {
             if !s.done() {
                 return Err(s.unexpected());
             }
             let Some(unit) = bare else {
-                return Err(Error::new(ErrorKind::Unit, "a length needs its unit").value_of(text).pointing(mark_at, mark_at).accepts(ACCEPTED));
+                return Err(Error::new(ErrorKind::Unit, "a length needs its unit").value_of(text).pointing(unit_at, unit_at).accepts(ACCEPTED));
             };
-            s.value(first, Mark::of(unit))?
+            (0, first, unit)
         }
-        Some(Mark::Feet) => {
+        Some(LengthUnit::Foot) => {
             s.separators();
-            if s.done() {
-                s.value(first, Mark::Feet)?
-            } else {
-                if first.denominator != 0 || first.long_decimals.1 > 0 {
-                    return Err(s.fault("a part of a foot and inches cannot stand together", first.start));
-                }
-                let second = s.number()?;
-                s.spaces();
-                let second_at = s.at;
-                match s.mark()? {
-                    None | Some(Mark::Inches) => {}
-                    Some(Mark::Feet) => return Err(s.fault("feet twice", second_at)),
-                    Some(Mark::Metric(_)) => return Err(s.fault("feet and metric units cannot stand together", second_at)),
-                }
-                let (feet, _) = s.value(first, Mark::Feet)?;
-                let (inches, inexact) = s.value(second, Mark::Inches)?;
-                (feet.saturating_add(inches), inexact)
-            }
+            if s.done() { (0, first, LengthUnit::Foot) } else { (s.whole_feet(&first)?, s.inches()?, LengthUnit::Inch) }
         }
-        Some(Mark::Inches) => {
+        Some(LengthUnit::Inch) => {
             s.spaces();
-            if !s.done() && s.peek().is_ascii_digit() {
+            if s.peek().is_ascii_digit() {
                 return Err(s.fault("inches stand after feet, not before", first.start));
             }
-            s.value(first, Mark::Inches)?
+            (0, first, LengthUnit::Inch)
         }
-        Some(metric) => s.value(first, metric)?,
+        Some(metric) => (0, first, metric),
     };
     s.spaces();
     if !s.done() {
         return Err(s.unexpected());
     }
+    let (rest, inexact) = s.value(&last, unit);
     if exact && inexact {
         return Err(Error::new(ErrorKind::OutOfRange, "not a whole number of picometres").value_of(text).accepts("a value that needs no rounding"));
     }
-    let signed = if negative { -pm } else { pm };
-    i64::try_from(signed).map(Length::from_pm).map_err(|_| s.too_large())
+    // Numbers of 18 digits in any unit stay far below 128 bits.
+    let pm = feet + rest;
+    match i64::try_from(pm) {
+        Ok(pm) => Ok(Length::from_pm(if negative { -pm } else { pm })),
+        // One more than the greatest fits where it is negative.
+        Err(_) if negative && pm == u128::from(i64::MIN.unsigned_abs()) => Ok(Length::MIN),
+        Err(_) => Err(s.too_large()),
+    }
+}
+
+#[inline]
+fn picometres(whole: u64, unit: LengthUnit) -> u128 {
+    u128::from(whole) * u128::from(unit.picometres().unsigned_abs())
+}
+
+/// A fraction of a unit of so many picometres, half-even, and whether rounding was needed.
+#[inline]
+fn part_of(pm: u64, numerator: u64, denominator: u64) -> (u128, bool) {
+    let round = |floor: u128, rest: u64| {
+        // At most 18 digits were read, so twice the rest fits.
+        let up = rest * 2 > denominator || (rest * 2 == denominator && floor & 1 == 1);
+        (floor + u128::from(up), rest != 0)
+    };
+    match numerator.checked_mul(pm) {
+        Some(product) if denominator.is_power_of_two() => round(u128::from(product >> denominator.trailing_zeros()), product & (denominator - 1)),
+        // 64-bit division where it fits: it is several times faster.
+        Some(product) => round(u128::from(product / denominator), product % denominator),
+        None => {
+            let product = u128::from(numerator) * u128::from(pm);
+            let floor = product / u128::from(denominator);
+            #[allow(clippy::cast_possible_truncation, reason = "a remainder is less than its 64-bit divisor")]
+            round(floor, (product - floor * u128::from(denominator)) as u64)
+        }
+    }
 }
 
 impl Scan<'_> {
+    #[inline(always)]
     fn done(&self) -> bool {
         self.at >= self.bytes.len()
     }
 
+    /// The byte that stands here; 0 at the end.
+    #[inline(always)]
     fn peek(&self) -> u8 {
         self.bytes.get(self.at).copied().unwrap_or(0)
     }
 
-    fn peek_at(&self, at: usize) -> u8 {
-        self.bytes.get(at).copied().unwrap_or(0)
+    /// The character that stands here, where its first byte is not ASCII; NUL otherwise, and for what no length holds.
+    #[inline(always)]
+    fn wide(self) -> char {
+        let first = self.peek();
+        if first < 0x80 {
+            return '\0';
+        }
+        // All marks, spaces, hyphens and fractions have two bytes, or three of which this is the first.
+        let low = |ahead: usize| u32::from(self.bytes.get(self.at + ahead).map_or(0, |b| b & 0x3f));
+        let code = match first {
+            0xC2..=0xDF => u32::from(first & 0x1f) << 6 | low(1),
+            0xE2 => 0x2000 | low(1) << 6 | low(2),
+            _ => 0,
+        };
+        char::from_u32(code).unwrap_or('\0')
     }
 
-    /// Steps over `token` if the text goes on with it.
-    fn take(&mut self, token: &str) -> bool {
-        let found = self.bytes.get(self.at..).is_some_and(|rest| rest.starts_with(token.as_bytes()));
-        if found {
-            self.at += token.len();
-        }
+    /// Steps over this byte if it stands here.
+    #[inline(always)]
+    fn take(&mut self, byte: u8) -> bool {
+        let found = self.peek() == byte;
+        self.at += usize::from(found);
         found
     }
 
-    fn take_any(&mut self, tokens: &[&str]) -> bool {
-        tokens.iter().any(|t| self.take(t))
-    }
-
+    #[inline(always)]
     fn spaces(&mut self) {
         loop {
             match self.peek() {
                 b' ' | b'\t' => self.at += 1,
-                // No-break, narrow no-break, thin space.
-                0xC2 | 0xE2 if self.take_any(&["\u{a0}", "\u{202f}", "\u{2009}"]) => {}
+                0x80.. => match self.wide() {
+                    // No-break, narrow no-break, thin space.
+                    c @ ('\u{a0}' | '\u{202f}' | '\u{2009}') => self.at += c.len_utf8(),
+                    _ => return,
+                },
                 _ => return,
             }
         }
     }
 
+    #[inline(always)]
     fn hyphen(&mut self) -> bool {
-        match self.peek() {
-            b'-' => {
-                self.at += 1;
-                true
-            }
-            0xE2 => self.take_any(&["\u{2010}", "\u{2011}", "\u{2013}"]),
-            _ => false,
-        }
+        self.take(b'-') || self.take_wide(|c| matches!(c, '\u{2010}' | '\u{2011}' | '\u{2013}'))
     }
 
+    #[inline(always)]
+    fn slash(&mut self) -> bool {
+        self.take(b'/') || self.take_wide(|c| matches!(c, '\u{2044}' | '\u{2215}'))
+    }
+
+    /// Steps over a character beyond ASCII if it is one of these.
+    #[inline(always)]
+    fn take_wide(&mut self, these: impl Fn(char) -> bool) -> bool {
+        let c = self.wide();
+        let found = these(c);
+        if found {
+            self.at += c.len_utf8();
+        }
+        found
+    }
+
+    #[inline(always)]
     fn sign(&mut self) -> bool {
         match self.peek() {
             b'-' => {
@@ -172,11 +210,12 @@ impl Scan<'_> {
                 self.at += 1;
                 false
             }
-            _ => self.take("\u{2212}"),
+            _ => self.take_wide(|c| c == '\u{2212}'),
         }
     }
 
     /// What may stand between feet and inches: spaces and one hyphen.
+    #[inline(always)]
     fn separators(&mut self) {
         self.spaces();
         let before = self.at;
@@ -188,257 +227,273 @@ impl Scan<'_> {
         }
     }
 
-    fn digits(&mut self) -> Result<Option<u64>, Error> {
-        let start = self.at;
-        let mut n: u64 = 0;
-        while self.peek().is_ascii_digit() {
-            if self.at - start >= 18 {
-                return Err(self.too_large());
-            }
-            n = n * 10 + u64::from(self.peek() - b'0');
-            self.at += 1;
+    /// The feet that stand before inches.
+    #[inline(always)]
+    fn whole_feet(&self, n: &Number) -> Result<u128, Error> {
+        if n.part == Part::None {
+            Ok(picometres(n.whole, LengthUnit::Foot))
+        } else {
+            Err(self.fault("a part of a foot and inches cannot stand together", n.start))
         }
-        Ok(if self.at > start { Some(n) } else { None })
     }
 
+    /// The inches after feet; their mark may be missing.
+    #[inline(always)]
+    fn inches(&mut self) -> Result<Number, Error> {
+        let n = self.number()?;
+        self.spaces();
+        let at = self.at;
+        match self.unit()? {
+            None | Some(LengthUnit::Inch) => Ok(n),
+            Some(LengthUnit::Foot) => Err(self.fault("feet twice", at)),
+            Some(_) => Err(self.fault("feet and metric units cannot stand together", at)),
+        }
+    }
+
+    /// Steps over the digits that stand here: the number that they make, right for up to [`SHORT`] of them, and how many they are.
+    #[inline(always)]
+    fn run_of_digits(&mut self) -> (u64, usize) {
+        let (mut n, mut count) = (0_u64, 0);
+        for byte in self.bytes.get(self.at..).unwrap_or_default() {
+            let digit = byte.wrapping_sub(b'0');
+            if digit > 9 {
+                break;
+            }
+            n = n.wrapping_mul(10).wrapping_add(u64::from(digit));
+            count += 1;
+        }
+        self.at += count;
+        (n, count)
+    }
+
+    /// The whole number that stands here; nothing is stepped over where there is none.
+    #[inline(always)]
+    fn digits(&mut self) -> Result<u64, Error> {
+        let (n, count) = self.run_of_digits();
+        if count > SHORT { Err(self.too_large()) } else { Ok(n) }
+    }
+
+    #[inline(always)]
     fn number(&mut self) -> Result<Number, Error> {
         let start = self.at;
-        let mut n = Number { start, ..Number::default() };
         let whole = self.digits()?;
+        let none = self.at == start;
+        let number = |whole, part| Ok(Number { whole, part, start });
         match self.peek() {
             b'.' => {
                 self.at += 1;
-                self.decimals(&mut n)?;
-                n.whole = whole.unwrap_or(0);
-                if whole.is_none() && n.end == start + 1 {
-                    return Err(self.fault("a number is missing", start));
-                }
+                let part = self.decimals(none)?;
                 if self.peek() == b'/' || self.vulgar().is_some() {
                     return Err(self.fault("decimals and a fraction cannot stand together", self.at));
                 }
-                return Ok(n);
+                return number(whole, part);
             }
             b',' => return Err(self.fault("a decimal comma or thousands separator is not accepted", self.at)),
+            b'\'' | b'"' | b'a'..=b'z' if !none => return number(whole, Part::None),
             _ => {}
         }
-        let Some(whole) = whole else {
-            if let Some((numerator, denominator)) = self.vulgar() {
-                n.numerator = numerator;
-                n.denominator = denominator;
-                n.end = self.at;
-                return Ok(n);
-            }
-            return Err(if self.done() { self.fault("a number is missing", self.at) } else { self.unexpected() });
-        };
-        if self.slash() {
-            n.numerator = whole;
-            n.denominator = self.denominator()?;
-            n.end = self.at;
-            return Ok(n);
+        if none {
+            return match self.vulgar() {
+                Some(part) => number(0, part),
+                None if self.done() => Err(self.fault("a number is missing", self.at)),
+                None => Err(self.unexpected()),
+            };
         }
-        n.whole = whole;
-        n.end = self.at;
+        if self.slash() {
+            return number(0, Part::Fraction { numerator: whole, denominator: self.denominator()? });
+        }
         // A fraction may follow, behind spaces, one hyphen, or (vulgar) directly.
         let back = self.at;
         self.spaces();
-        let hyphen = self.hyphen();
-        if hyphen {
-            self.spaces();
+        if !self.peek().is_ascii_digit() {
+            if self.hyphen() {
+                self.spaces();
+            }
+            if let Some(part) = self.vulgar() {
+                return number(whole, part);
+            }
         }
-        if let Some((numerator, denominator)) = self.vulgar() {
-            n.numerator = numerator;
-            n.denominator = denominator;
-            n.end = self.at;
-            return Ok(n);
-        }
-        if self.at > back && self.peek().is_ascii_digit() {
-            let numerator = self.digits()?.unwrap_or(0);
+        if self.peek().is_ascii_digit() {
+            let numerator = self.digits()?;
             if self.slash() {
-                n.numerator = numerator;
-                n.denominator = self.denominator()?;
-                n.end = self.at;
-                return Ok(n);
+                return number(whole, Part::Fraction { numerator, denominator: self.denominator()? });
             }
         }
         self.at = back;
-        Ok(n)
+        number(whole, Part::None)
     }
 
-    fn slash(&mut self) -> bool {
-        match self.peek() {
-            b'/' => {
-                self.at += 1;
-                true
-            }
-            0xE2 => self.take_any(&["\u{2044}", "\u{2215}"]),
-            _ => false,
-        }
-    }
-
+    #[inline(always)]
     fn denominator(&mut self) -> Result<u64, Error> {
         let at = self.at;
         match self.digits()? {
-            Some(0) => Err(self.fault("a denominator of zero", at)),
-            Some(d) => Ok(d),
-            None => Err(self.fault("a denominator is missing", at)),
+            0 => Err(self.fault(if self.at > at { "a denominator of zero" } else { "a denominator is missing" }, at)),
+            d => Ok(d),
         }
     }
 
-    fn vulgar(&mut self) -> Option<(u64, u64)> {
-        const VULGAR: [(&str, u64, u64); 17] = [
-            ("\u{bd}", 1, 2),
-            ("\u{bc}", 1, 4),
-            ("\u{be}", 3, 4),
-            ("\u{215b}", 1, 8),
-            ("\u{215c}", 3, 8),
-            ("\u{215d}", 5, 8),
-            ("\u{215e}", 7, 8),
-            ("\u{2153}", 1, 3),
-            ("\u{2154}", 2, 3),
-            ("\u{2155}", 1, 5),
-            ("\u{2156}", 2, 5),
-            ("\u{2157}", 3, 5),
-            ("\u{2158}", 4, 5),
-            ("\u{2159}", 1, 6),
-            ("\u{215a}", 5, 6),
-            ("\u{2152}", 1, 10),
-            ("\u{2151}", 1, 9),
-        ];
-        if self.peek() < 0x80 {
-            return None;
-        }
-        VULGAR.iter().find(|(token, _, _)| self.take(token)).map(|&(_, n, d)| (n, d))
+    #[inline(always)]
+    fn vulgar(&mut self) -> Option<Part> {
+        let c = self.wide();
+        let (numerator, denominator) = match c {
+            '\u{bd}' => (1, 2),
+            '\u{bc}' => (1, 4),
+            '\u{be}' => (3, 4),
+            '\u{215b}' => (1, 8),
+            '\u{215c}' => (3, 8),
+            '\u{215d}' => (5, 8),
+            '\u{215e}' => (7, 8),
+            '\u{2153}' => (1, 3),
+            '\u{2154}' => (2, 3),
+            '\u{2155}' => (1, 5),
+            '\u{2156}' => (2, 5),
+            '\u{2157}' => (3, 5),
+            '\u{2158}' => (4, 5),
+            '\u{2159}' => (1, 6),
+            '\u{215a}' => (5, 6),
+            '\u{2152}' => (1, 10),
+            '\u{2151}' => (1, 9),
+            _ => return None,
+        };
+        self.at += c.len_utf8();
+        Some(Part::Fraction { numerator, denominator })
     }
 
-    /// Digits after the point.
-    fn decimals(&mut self, n: &mut Number) -> Result<(), Error> {
+    /// The digits after the point; `needed` where none stand before it.
+    #[inline(always)]
+    fn decimals(&mut self, needed: bool) -> Result<Part, Error> {
         let start = self.at;
-        while self.peek().is_ascii_digit() {
-            self.at += 1;
-        }
-        n.end = self.at;
-        if self.peek() == b',' || self.peek() == b'.' {
+        let (digits, places) = self.run_of_digits();
+        if matches!(self.peek(), b',' | b'.') {
             return Err(self.fault("a decimal comma or thousands separator is not accepted", self.at));
         }
-        let mut last = self.at;
-        while last > start && self.peek_at(last - 1) == b'0' {
-            last -= 1;
+        if places == 0 && needed {
+            return Err(self.fault("a number is missing", start - 1));
         }
-        if last - start > 17 {
-            n.long_decimals = (start, last);
-            return Ok(());
+        if places > SHORT {
+            return Ok(self.long_decimals(start));
         }
-        if last > start {
-            n.denominator = 1;
-            for b in self.bytes.get(start..last).unwrap_or_default() {
-                n.numerator = n.numerator * 10 + u64::from(b - b'0');
-                n.denominator *= 10;
-            }
-        }
-        Ok(())
+        Ok(if digits == 0 { Part::None } else { Part::Decimals { digits, places } })
     }
 
-    fn mark(&mut self) -> Result<Option<Mark>, Error> {
-        let at = self.at;
-        Ok(Some(match self.peek() {
+    /// More digits after the point than [`SHORT`], up to here; zeros at their end are left out.
+    #[cold]
+    fn long_decimals(self, start: usize) -> Part {
+        let bytes = self.bytes.get(start..self.at).unwrap_or_default();
+        match bytes.iter().rposition(|b| *b != b'0').map_or(0, |last| last + 1) {
+            0 => Part::None,
+            places if places > SHORT => Part::LongDecimals { start, end: start + places },
+            places => Part::Decimals { digits: bytes.iter().take(places).fold(0, |n, b| n * 10 + u64::from(b - b'0')), places },
+        }
+    }
+
+    /// The unit that stands here, as a mark or a word.
+    #[inline(always)]
+    fn unit(&mut self) -> Result<Option<LengthUnit>, Error> {
+        match self.peek() {
             b'"' => {
                 self.at += 1;
-                Mark::Inches
+                Ok(Some(LengthUnit::Inch))
             }
             b'\'' => {
                 self.at += 1;
-                if self.take("'") { Mark::Inches } else { Mark::Feet }
+                Ok(Some(if self.take(b'\'') { LengthUnit::Inch } else { LengthUnit::Foot }))
             }
-            0xE2 => {
-                if self.take_any(&["\u{2033}", "\u{201d}", "\u{201c}", "\u{2032}\u{2032}", "\u{2019}\u{2019}"]) {
-                    Mark::Inches
-                } else if self.take_any(&["\u{2032}", "\u{2019}"]) {
-                    Mark::Feet
-                } else {
-                    return Ok(None);
+            b'a'..=b'z' | b'A'..=b'Z' => self.word().map(Some),
+            0x80.. => match self.wide() {
+                '\u{2033}' | '\u{201d}' | '\u{201c}' => {
+                    self.at += '\u{2033}'.len_utf8();
+                    Ok(Some(LengthUnit::Inch))
                 }
-            }
-            b if b.is_ascii_alphabetic() || b == 0xC2 || b == 0xCE => {
-                while self.peek().is_ascii_alphabetic() || self.take("\u{b5}") || self.take("\u{3bc}") {
-                    if self.peek().is_ascii_alphabetic() {
-                        self.at += 1;
-                    }
+                c @ ('\u{2032}' | '\u{2019}') => {
+                    self.at += c.len_utf8();
+                    Ok(Some(if self.take_wide(|next| next == c) { LengthUnit::Inch } else { LengthUnit::Foot }))
                 }
-                let word = self.bytes.get(at..self.at).unwrap_or_default();
-                let mark = match word {
-                    b"mm" => Mark::Metric(LengthUnit::Millimetre),
-                    b"in" => Mark::Inches,
-                    b"ft" => Mark::Feet,
-                    b"m" => Mark::Metric(LengthUnit::Metre),
-                    b"cm" => Mark::Metric(LengthUnit::Centimetre),
-                    // The micro sign and the Greek letter.
-                    b"um" | b"\xc2\xb5m" | b"\xce\xbcm" => Mark::Metric(LengthUnit::Micrometre),
-                    w if [&b"in"[..], b"inch", b"inches"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Inches,
-                    w if [&b"ft"[..], b"foot", b"feet"].iter().any(|u| w.eq_ignore_ascii_case(u)) => Mark::Feet,
-                    _ => {
-                        return Err(Error::new(ErrorKind::Unit, "not a unit of length")
-                            .value_of(self.text)
-                            .pointing(at, self.at.max(at + 1))
-                            .accepts("', \", ft, in, mm, cm, m, um"));
-                    }
-                };
-                if matches!(mark, Mark::Feet | Mark::Inches) && self.peek() == b'.' {
-                    self.at += 1;
-                }
-                mark
-            }
-            _ => return Ok(None),
-        }))
+                '\u{b5}' | '\u{3bc}' => self.word().map(Some),
+                _ => Ok(None),
+            },
+            _ => Ok(None),
+        }
+    }
+
+    #[inline(always)]
+    fn word(&mut self) -> Result<LengthUnit, Error> {
+        let at = self.at;
+        // The micro sign and the Greek letter are part of a word.
+        while self.peek().is_ascii_alphabetic() || matches!(self.wide(), '\u{b5}' | '\u{3bc}') {
+            self.at += if self.peek() < 0x80 { 1 } else { '\u{b5}'.len_utf8() };
+        }
+        let unit = match self.bytes.get(at..self.at).unwrap_or_default() {
+            b"mm" => LengthUnit::Millimetre,
+            b"in" | b"inch" | b"inches" => LengthUnit::Inch,
+            b"ft" | b"foot" | b"feet" => LengthUnit::Foot,
+            b"m" => LengthUnit::Metre,
+            b"cm" => LengthUnit::Centimetre,
+            b"um" | b"\xc2\xb5m" | b"\xce\xbcm" => LengthUnit::Micrometre,
+            word => self.capitals(word, at)?,
+        };
+        if matches!(unit, LengthUnit::Foot | LengthUnit::Inch) {
+            self.take(b'.');
+        }
+        Ok(unit)
+    }
+
+    /// A unit with capitals.
+    fn capitals(self, word: &[u8], at: usize) -> Result<LengthUnit, Error> {
+        let is = |names: &[&[u8]]| names.iter().any(|name| word.eq_ignore_ascii_case(name));
+        if is(&[b"in", b"inch", b"inches"]) {
+            Ok(LengthUnit::Inch)
+        } else if is(&[b"ft", b"foot", b"feet"]) {
+            Ok(LengthUnit::Foot)
+        } else {
+            Err(Error::new(ErrorKind::Unit, "not a unit of length").value_of(self.text).pointing(at, self.at).accepts("', \", ft, in, mm, cm, m, um"))
+        }
     }
 
     /// Picometres of a number in this unit, and whether rounding was needed.
-    fn value(&self, n: Number, mark: Mark) -> Result<(i128, bool), Error> {
-        let unit = mark.unit().picometres();
-        let whole = i128::from(n.whole) * i128::from(unit);
-        if n.long_decimals.1 > 0 {
-            return Ok(self.long_value(n, whole, unit));
-        }
-        if n.denominator == 0 {
-            return Ok((whole, false));
-        }
-        // 64-bit division where it fits: it is several times faster.
-        let unit = unit.unsigned_abs();
-        if let Some(product) = n.numerator.checked_mul(unit) {
-            let (floor, rest) = (product / n.denominator, product % n.denominator);
-            // At most 18 digits were read, so twice the rest fits.
-            let up = rest * 2 > n.denominator || (rest * 2 == n.denominator && floor & 1 == 1);
-            return Ok((whole + i128::from(floor) + i128::from(up), rest != 0));
-        }
-        let product = u128::from(n.numerator) * u128::from(unit);
-        let denominator = u128::from(n.denominator);
-        let (floor, rest) = (product / denominator, product % denominator);
-        let up = rest * 2 > denominator || (rest * 2 == denominator && floor & 1 == 1);
-        i128::try_from(floor).map(|f| (whole + f + i128::from(up), rest != 0)).map_err(|_| self.too_large())
+    #[inline(always)]
+    fn value(&self, n: &Number, unit: LengthUnit) -> (u128, bool) {
+        let pm = unit.picometres().unsigned_abs();
+        let (part, inexact) = match n.part {
+            Part::None => (0, false),
+            Part::LongDecimals { start, end } => self.long_value(start, end, pm),
+            Part::Fraction { numerator, denominator } => part_of(pm, numerator, denominator),
+            Part::Decimals { digits, places } => {
+                // Most decimals are whole picometres, and then nothing is divided.
+                let (step, most) = unit.decimal_step();
+                match most.checked_sub(places) {
+                    Some(zeros) => (u128::from(digits) * u128::from(step * ten_to(zeros)), false),
+                    None => part_of(pm, digits, ten_to(places)),
+                }
+            }
+        };
+        (picometres(n.whole, unit) + part, inexact)
     }
 
     /// Long decimals by exact long division from the last digit, at 100 times the unit so that the half is seen.
-    fn long_value(&self, n: Number, whole: i128, unit: i64) -> (i128, bool) {
-        let scaled = i128::from(unit) * 100;
-        let mut carried: i128 = 0;
+    #[cold]
+    fn long_value(self, start: usize, end: usize, pm: u64) -> (u128, bool) {
+        let mut carried: u64 = 0;
         let mut rest = false;
-        for b in self.bytes.get(n.long_decimals.0..n.long_decimals.1).unwrap_or_default().iter().rev() {
-            let sum = i128::from(b - b'0') * scaled + carried;
-            rest |= sum % 10 != 0;
+        for b in self.bytes.get(start..end).unwrap_or_default().iter().rev() {
+            // At most 10 times the 1e14 of a metre.
+            let sum = u64::from(b - b'0') * (pm * 100) + carried;
+            rest |= !sum.is_multiple_of(10);
             carried = sum / 10;
         }
         let (floor, part) = (carried / 100, carried % 100);
         let up = part > 50 || (part == 50 && (rest || floor & 1 == 1));
-        (whole + floor + i128::from(up), rest || part != 0)
+        (u128::from(floor) + u128::from(up), rest || part != 0)
     }
 
     #[cold]
-    fn too_large(&self) -> Error {
+    fn too_large(self) -> Error {
         Error::new(ErrorKind::Overflow, "a length is too large").value_of(self.text).accepts("at most 9 223 372 m")
     }
 
     /// The fault at the character that stands here.
     #[cold]
-    fn unexpected(&self) -> Error {
+    fn unexpected(self) -> Error {
         match self.text.get(self.at..).and_then(|r| r.chars().next()) {
             Some(',') => self.fault("a decimal comma or thousands separator is not accepted", self.at),
             Some('-') => self.fault("two numbers without marks between them", self.at),
@@ -448,7 +503,7 @@ impl Scan<'_> {
     }
 
     #[cold]
-    fn fault(&self, message: &'static str, at: usize) -> Error {
+    fn fault(self, message: &'static str, at: usize) -> Error {
         let width = self.text.get(at..).and_then(|r| r.chars().next()).map_or(0, char::len_utf8);
         Error::new(ErrorKind::Parse, message).value_of(self.text).pointing(at, at + width).accepts(ACCEPTED)
     }

@@ -54,7 +54,8 @@ impl Rounding {
     /// Steps of `step` in `pm`, an excess or want of up to `tolerance` ignored.
     pub(crate) fn steps(self, pm: i64, step: i64, tolerance: i64) -> i64 {
         let floor = pm.div_euclid(step);
-        let rest = pm.rem_euclid(step);
+        // Less than a step, but where the floor is so low that its product wraps, and then the difference wraps back.
+        let rest = pm.wrapping_sub(floor.wrapping_mul(step));
         if rest == 0 {
             return floor;
         }
@@ -66,8 +67,9 @@ impl Rounding {
             Rounding::Toward if pm > 0 => step - rest <= tolerance,
             Rounding::Toward => rest > tolerance,
             Rounding::HalfEven | Rounding::HalfAway => {
-                let over = i128::from(rest) * 2 - i128::from(step);
-                if over.abs() <= i128::from(tolerance) * 2 { if self == Rounding::HalfEven { floor & 1 != 0 } else { pm > 0 } } else { over > 0 }
+                // Twice what is beyond the half; half a step and the tolerance are each less than a step, so all fits.
+                let over = rest - (step - rest);
+                if over.abs() <= tolerance.saturating_mul(2) { if self == Rounding::HalfEven { floor & 1 != 0 } else { pm > 0 } } else { over > 0 }
             }
         };
         if up { floor + 1 } else { floor }

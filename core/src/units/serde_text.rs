@@ -47,7 +47,8 @@ macro_rules! serde_text {
                             f.write_str(concat!($what, ", as text"))
                         }
                         fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<$name, E> {
-                            text.parse().map_err(|e| E::custom(crate::error::told::Told(e)))
+                            // A text is one field: what is within it has no path of its own.
+                            text.parse().map_err(|e: crate::error::Error| E::custom(crate::error::told::Told(e.at(""))))
                         }
                     }
                     deserializer.deserialize_str(Text)

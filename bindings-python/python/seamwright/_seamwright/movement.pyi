@@ -2,11 +2,62 @@
 The classes of `seamwright.movement`.
 """
 
-from .record import Worksheet
+from .record import Caution, Worksheet
 from .units import Expansion, Length, TemperatureDifference
-from typing import final
+from typing import Any, final
 
-__all__ = ["LengthChange"]
+__all__ = ["EndVerdict", "LengthChange"]
+
+@final
+class EndVerdict:
+    """
+    The verdict on the fold and the gap of an end that moves, with what would do.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What fails, and what else to know.
+        """
+    @property
+    def gap_when_laid(self, /) -> Length:
+        """
+        The gap to leave with it at the laying temperature.
+        """
+    @property
+    def gaps(self, /) -> tuple[Length, Length] | None:
+        """
+        The least and greatest gap when laid that would do with this fold; ``None`` where no gap does.
+        """
+    @property
+    def greatest_to_fixed(self, /) -> Length | None:
+        """
+        The greatest distance to the fixed line that this fold allows; ``None`` where the metal does not move.
+        """
+    @property
+    def holds(self, /) -> bool:
+        """
+        Whether both the clearance and the engagement are kept all year.
+        """
+    @property
+    def least_engagement(self, /) -> Length:
+        """
+        The least hooked length of the year; negative where the fold is off.
+        """
+    @property
+    def least_fold(self, /) -> Length:
+        """
+        The least fold that would do: clearance, engagement and the whole travel.
+        """
+    @property
+    def least_gap(self, /) -> Length:
+        """
+        The least gap of the year; negative where metal pushes.
+        """
 
 @final
 class LengthChange:

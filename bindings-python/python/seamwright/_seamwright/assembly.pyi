@@ -1,0 +1,1082 @@
+"""
+The classes of `seamwright.assembly`.
+"""
+
+from .closure import ClosurePiece
+from .movement import EndVerdict
+from .record import Caution, Source
+from .roof import Vertex
+from .spacing import Stations
+from .trim import Profile
+from .units import Angle, Length, Volume
+from typing import Any, final
+
+__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SeamPlugs", "SideBays", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
+
+@final
+class Bay:
+    """
+    One bay: the stretch of a line that ends one panel.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> str:
+        """
+        Which end of it lies here: ``lower`` or ``upper``.
+        """
+    @property
+    def hand(self, /) -> str:
+        """
+        The hand: ``square``, ``left`` or ``right``.
+        """
+    @property
+    def left(self, /) -> str:
+        """
+        What it ends at on the left: ``seam``, ``rip`` or ``corner``.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Its length along the line.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark.
+        """
+    @property
+    def meeting(self, /) -> Angle:
+        """
+        From the line's right-hand direction to the seams: 90 degrees is square, less where the line rises to the right, more where it falls.
+        """
+    @property
+    def notched(self, /) -> bool:
+        """
+        Whether the panel goes on past the line beside the bay: it is cut around an opening or a notch there.
+        """
+    @property
+    def panel(self, /) -> int:
+        """
+        The panel, as its number among the panels of its plane.
+        """
+    @property
+    def right(self, /) -> str:
+        """
+        What it ends at on the right: ``seam``, ``rip`` or ``corner``.
+        """
+    @property
+    def run(self, /) -> int:
+        """
+        Its run in the strip.
+        """
+    @property
+    def start(self, /) -> Length:
+        """
+        Where the bay starts along the line. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def stop(self, /) -> Length:
+        """
+        Where it stops along the line. (In Rust this is ``to``.)
+        """
+    @property
+    def strip(self, /) -> int:
+        """
+        Its strip, from the left, from 0.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width across, square to the seams.
+        """
+
+@final
+class BeadRun:
+    """
+    A bead of gun sealant along a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def depth(self, /) -> Length:
+        """
+        Its depth.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Its length.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def volume(self, /) -> Volume:
+        """
+        Its volume.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width.
+        """
+
+@final
+class Beside:
+    """
+    A panel that runs along a line: at a rake, a sidewall, the side of a curb.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> str:
+        """
+        What stands at the line: a ``seam``, or the panel's ripped side, ``rip``.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark.
+        """
+    @property
+    def panel(self, /) -> int:
+        """
+        The panel, as its number among the panels of its plane.
+        """
+    @property
+    def stretch(self, /) -> Stretch:
+        """
+        Along which stretch of the line.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width.
+        """
+
+@final
+class CleatRun:
+    """
+    A cleat along a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def kind(self, /) -> str:
+        """
+        What it is: ``continuous``, hooked by a trim's hem, or ``offset``, hooked by the panels' folds.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Its length: the line's.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+
+@final
+class ClipGroup:
+    """
+    Seams with one schedule of clips.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> list[Length]:
+        """
+        Where each is, across the plane.
+        """
+    @property
+    def fixed(self, /) -> list[int]:
+        """
+        Which of them are fixed, by number along the seam.
+        """
+    @property
+    def on_edge(self, /) -> bool:
+        """
+        Whether they are panels' sides along an edge, and no seams.
+        """
+    @property
+    def positions(self, /) -> list[Length]:
+        """
+        The clips, from the seam's lower end.
+        """
+    @property
+    def run(self, /) -> Length:
+        """
+        The length of seam between the ends of its panels.
+        """
+    @property
+    def seams(self, /) -> int:
+        """
+        How many seams have this schedule.
+        """
+
+@final
+class ClipSchedule:
+    """
+    The clips of a plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is built.
+        """
+    @property
+    def clips(self, /) -> int:
+        """
+        All clips.
+        """
+    @property
+    def engineered(self, /) -> bool:
+        """
+        Whether the spacing is an engineer's.
+        """
+    @property
+    def fixed(self, /) -> int:
+        """
+        Those in the fixed zone.
+        """
+    @property
+    def groups(self, /) -> list[ClipGroup]:
+        """
+        Seams of one schedule together, the longest first.
+        """
+    @property
+    def screws(self, /) -> int:
+        """
+        Screws.
+        """
+    @property
+    def sliding(self, /) -> int:
+        """
+        The others; all of them where no fixed zone is given.
+        """
+
+@final
+class ClosureGroup:
+    """
+    Identical closure pieces.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bays(self, /) -> list[int]:
+        """
+        The bays, by number along the line.
+        """
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def coverage(self, /) -> Length:
+        """
+        The coverage of the bay that the pieces fit.
+        """
+    @property
+    def hand(self, /) -> str:
+        """
+        The hand: ``square``, ``left`` or ``right``.
+        """
+    @property
+    def left(self, /) -> str:
+        """
+        What the bay ends at on the left, looking up the slope: ``seam``, ``rip`` or ``corner``.
+        """
+    @property
+    def meeting(self, /) -> Angle:
+        """
+        The angle at which its seams meet the line.
+        """
+    @property
+    def piece(self, /) -> ClosurePiece:
+        """
+        The piece.
+        """
+    @property
+    def right(self, /) -> str:
+        """
+        What it ends at on the right: ``seam``, ``rip`` or ``corner``.
+        """
+    @property
+    def screws_each(self, /) -> int:
+        """
+        Screws of one piece.
+        """
+
+@final
+class ClosureList:
+    """
+    The closures of one side of a line, in pieces.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before they are cut; each that several pieces share is said once.
+        """
+    @property
+    def groups(self, /) -> list[ClosureGroup]:
+        """
+        Identical pieces together, in the order in which they first come along the line.
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        How many pieces there are.
+        """
+    @property
+    def screws(self, /) -> int:
+        """
+        How many screws.
+        """
+    @property
+    def without(self, /) -> list[int]:
+        """
+        The bays that take no piece, by number along the line.
+        """
+
+@final
+class ClosureRow:
+    """
+    Closures along one side of a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def list(self, /) -> ClosureList:
+        """
+        The pieces.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What they are called in the section.
+        """
+    @property
+    def screw_row(self, /) -> str | None:
+        """
+        The row of screws that they take, by its name in the section; ``None`` where the section has none and the starting figure stands.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def web(self, /) -> Length:
+        """
+        Height of the web.
+        """
+
+@final
+class Corner:
+    """
+    A place where lines end.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Vertex:
+        """
+        Where it is: the end of its first line.
+        """
+    @property
+    def lines(self, /) -> list[CornerLine]:
+        """
+        The lines that end there, in the roof's order.
+        """
+    @property
+    def pairs(self, /) -> list[CornerPair]:
+        """
+        Every two of them.
+        """
+
+@final
+class CornerLine:
+    """
+    A line at a corner.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowance(self, /) -> Length:
+        """
+        What its trims run on here.
+        """
+    @property
+    def end(self, /) -> str:
+        """
+        Which end of it: ``start`` or ``end``.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        Its kind.
+        """
+    @property
+    def line(self, /) -> int:
+        """
+        The line's number among the roof's lines.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+
+@final
+class CornerPair:
+    """
+    How the trims of two lines meet at a corner.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def first(self, /) -> str:
+        """
+        The first line, by name.
+        """
+    @property
+    def over(self, /) -> str | None:
+        """
+        The line on top: the one that laps over the other, or the third that covers both.
+        """
+    @property
+    def rule(self, /) -> str:
+        """
+        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
+        that laps over both; or ``no-rule`` sets them in order.
+        """
+    @property
+    def second(self, /) -> str:
+        """
+        The second, by name.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the rule comes from.
+        """
+
+@final
+class EdgeMovement:
+    """
+    The panels that move at one edge.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def edge(self, /) -> int:
+        """
+        The edge, in the order of the outline's.
+        """
+    @property
+    def end(self, /) -> str:
+        """
+        Which end of the panels lies there: ``lower`` or ``upper``.
+        """
+    @property
+    def failing(self, /) -> int:
+        """
+        How many panels fail.
+        """
+    @property
+    def fold(self, /) -> Length:
+        """
+        The fold given.
+        """
+    @property
+    def gap(self, /) -> Length:
+        """
+        The gap given.
+        """
+    @property
+    def meeting(self, /) -> Angle:
+        """
+        The meeting angle.
+        """
+    @property
+    def panels(self, /) -> int:
+        """
+        How many panels move there.
+        """
+    @property
+    def to_fixed(self, /) -> Length:
+        """
+        From its moving end to its fixed line, along the seam.
+        """
+    @property
+    def travel(self, /) -> Length:
+        """
+        How far that end moves over the year, square to the line.
+        """
+    @property
+    def verdict(self, /) -> EndVerdict | None:
+        """
+        The verdict on fold and gap for that panel; ``None`` where the end hooks nothing.
+        """
+    @property
+    def worst(self, /) -> int:
+        """
+        The panel that moves most, as its number among the panels of its plane.
+        """
+    @property
+    def worst_name(self, /) -> str:
+        """
+        The same in words.
+        """
+
+@final
+class FastenerRow:
+    """
+    A row of fasteners along a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bites(self, /) -> str:
+        """
+        What they bite: structure, panel, slot or trim.
+        """
+    @property
+    def count(self, /) -> int:
+        """
+        How many there are.
+        """
+    @property
+    def engineered(self, /) -> bool:
+        """
+        Whether that is an engineer.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Whose spacing it is.
+        """
+    @property
+    def spacing(self, /) -> Length:
+        """
+        Greatest spacing on centre.
+        """
+    @property
+    def stations(self, /) -> Stations | None:
+        """
+        Stations along the line; ``None`` for the screws of closures, which go by the bay: their stations are those of each piece.
+        """
+
+@final
+class LineAssembly:
+    """
+    A line of the roof with everything that lies along it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def beads(self, /) -> list[BeadRun]:
+        """
+        Beads.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is built. The section's own cautions are not repeated.
+        """
+    @property
+    def cleats(self, /) -> list[CleatRun]:
+        """
+        Cleats.
+        """
+    @property
+    def closures(self, /) -> list[ClosureRow]:
+        """
+        Closures.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        Its kind.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Its true length.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        The line's name.
+        """
+    @property
+    def plugs(self, /) -> list[SeamPlugs]:
+        """
+        Plugs.
+        """
+    @property
+    def rows(self, /) -> list[FastenerRow]:
+        """
+        Rows of fasteners.
+        """
+    @property
+    def sides(self, /) -> list[SideBays]:
+        """
+        The sides with panels.
+        """
+    @property
+    def struck(self, /) -> list[StruckLine]:
+        """
+        Lines to strike, in the order of the work.
+        """
+    @property
+    def tapes(self, /) -> list[TapeRun]:
+        """
+        Tapes.
+        """
+    @property
+    def trims(self, /) -> list[TrimRun]:
+        """
+        Trims, in the order in which they are set.
+        """
+
+@final
+class PanelPin:
+    """
+    Where one panel is held.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def apart(self, /) -> Length | None:
+        """
+        How far apart its pins are, where there are two levels.
+        """
+    @property
+    def fixing(self, /) -> str:
+        """
+        Where it is pinned: at its ``lower`` or ``upper`` end, by a ``zone`` of fixed clips or at an ``opening``; or a fault: ``twice``, ``along`` a
+        side, or ``nowhere``.
+        """
+    @property
+    def panel(self, /) -> int:
+        """
+        The panel, as its number among the panels of its plane.
+        """
+
+@final
+class PlaneMovement:
+    """
+    How the panels of a plane move with heat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What fails, and what else to know.
+        """
+    @property
+    def ends(self, /) -> list[EdgeMovement]:
+        """
+        Each edge at which panels move, in the order of the outline's.
+        """
+
+@final
+class PlanePins:
+    """
+    Where the panels of a plane are held.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        The faults, each with its first panel.
+        """
+    @property
+    def panels(self, /) -> list[PanelPin]:
+        """
+        Each panel, in the order of the laid plane.
+        """
+
+@final
+class RoofCorners:
+    """
+    Where lines of a roof meet, and how their trims do.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to decide before trims are cut.
+        """
+    @property
+    def corners(self, /) -> list[Corner]:
+        """
+        The corners, in the order of the lines that first end there.
+        """
+    @property
+    def ends(self, /) -> list[tuple[Length, Length]]:
+        """
+        For each line of the roof, in its order, what its trims run on beyond its start and its end.
+        """
+
+@final
+class SeamPlugs:
+    """
+    Plugs in the hollows of seams.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many: one for every seam that crosses the line or ends its bays.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+
+@final
+class SideBays:
+    """
+    One side of a line with its real bays. Stations run along the line from its start; left and right are as seen looking up the slope.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bays(self, /) -> list[Bay]:
+        """
+        The bays in order along the line.
+        """
+    @property
+    def beside(self, /) -> list[Beside]:
+        """
+        The panels that run along the line, where it lies along the seams.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before pieces are cut.
+        """
+    @property
+    def covered(self, /) -> Length:
+        """
+        All bays together, along the line.
+        """
+    @property
+    def gaps(self, /) -> list[Stretch]:
+        """
+        The stretches without a panel.
+        """
+    @property
+    def meeting(self, /) -> Angle:
+        """
+        The meeting angle, without sign: 90 degrees is square, 0 is along the seams.
+        """
+    @property
+    def plane(self, /) -> int:
+        """
+        Number of the plane in the roof.
+        """
+    @property
+    def seams(self, /) -> list[Length]:
+        """
+        Where seams cross the line or end at it, each once.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        Which side of the junction: ``first`` or ``second``.
+        """
+
+@final
+class Stretch:
+    """
+    A stretch of a line, from station to station.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def start(self, /) -> Length:
+        """
+        Where it starts along the line. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def stop(self, /) -> Length:
+        """
+        Where it stops along the line. (In Rust this is ``to``.)
+        """
+
+@final
+class StruckLine:
+    """
+    A line to strike along a real line of the roof, as exact figures and as a tape is read.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def along_seam(self, /) -> TapeReading | None:
+        """
+        The running total along a seam; ``None`` where the seams run along the line or no panels lie there.
+        """
+    @property
+    def datum(self, /) -> str:
+        """
+        What it is measured from in the section, in words.
+        """
+    @property
+    def datum_line(self, /) -> str | None:
+        """
+        The name of the line that it is measured from; ``None`` where it is no struck line.
+        """
+    @property
+    def from_datum(self, /) -> TapeReading:
+        """
+        From that datum, square to the line, with the section's sign.
+        """
+    @property
+    def from_line(self, /) -> TapeReading:
+        """
+        From the junction line, square to it, positive up the slope.
+        """
+    @property
+    def from_start(self, /) -> TapeReading:
+        """
+        The running total from there, square to the line: up the slope, or down it from a trim's top edge; negative the other way.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What goes on it.
+        """
+    @property
+    def order(self, /) -> int:
+        """
+        When it is struck, from 1.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def start(self, /) -> str:
+        """
+        What the running total starts from, in words: the junction line or a trim's edge.
+        """
+    @property
+    def tolerance(self, /) -> Length:
+        """
+        How far off it may be.
+        """
+
+@final
+class TapeReading:
+    """
+    A length as it is and as it is read off a tape.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def exact(self, /) -> Length:
+        """
+        As it is.
+        """
+    @property
+    def read(self, /) -> Length:
+        """
+        As it is read.
+        """
+
+@final
+class TapeRun:
+    """
+    Sealant tape along a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def length(self, /) -> Length:
+        """
+        Its length: straight, or developed over pans and seams with its laps.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def over_seams(self, /) -> bool:
+        """
+        Whether it follows the panels over their seams.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width.
+        """
+
+@final
+class TrimRun:
+    """
+    A trim along a line, before like ones of the roof are put together.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at_end(self, /) -> Length:
+        """
+        What the corner adds beyond its end.
+        """
+    @property
+    def at_start(self, /) -> Length:
+        """
+        What the corner adds beyond the line's start.
+        """
+    @property
+    def lap(self, /) -> Length:
+        """
+        Lap of its pieces.
+        """
+    @property
+    def line(self, /) -> Length:
+        """
+        True length of the line.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def profile(self, /) -> Profile:
+        """
+        Its profile.
+        """
+    @property
+    def run(self, /) -> Length:
+        """
+        The length to cover: the line and both.
+        """
+    @property
+    def trim(self, /) -> int:
+        """
+        Its number among the section's trims.
+        """

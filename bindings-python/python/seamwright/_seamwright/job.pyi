@@ -1,0 +1,733 @@
+"""
+The classes of `seamwright.job`.
+"""
+
+from .assembly import ClipSchedule, LineAssembly, PlaneMovement, PlanePins, RoofCorners
+from .junction import Levels, Solved
+from .layout import LaidPlane, Layout
+from .panel import Panel
+from .record import Caution, Source, Worksheet
+from .roof import Roof, RoofInput
+from .stock import CutPlan
+from .trim import Flat, Profile
+from .units import Angle, Area, Length, LengthFormat, LineMass, Mass
+from collections.abc import Callable
+from typing import Any, SupportsIndex, final
+
+__all__ = ["Job", "JunctionItem", "OrderLine", "Packet", "PlaneClips", "PlaneHeat", "PlaneLay", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun"]
+
+@final
+class Job:
+    """
+    A job: a measured roof, a panel, metals, a detail for each kind of junction, supplies, and the engineer's schedule where there is one.
+
+    It is read from JSON or from a dict of the same form, in which quantities may stand as themselves. A field that is unknown, missing or of
+    another kind is refused with its path.
+
+    >>> from seamwright import InputError
+    >>> from seamwright.job import Job
+    >>> try:
+    ...     Job.from_dict({"format": "seamwright-job", "version": 1, "colour": "red"})
+    ... except InputError as e:
+    ...     print(e.kind, e.path)
+    unknown colour
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Job:
+        """
+        For unpickling.
+        """
+    def compute(self, /, progress: Callable[[Progress], bool | None] | None = None) -> Packet:
+        """
+        The job worked out.
+
+        ``progress`` is called with a ``Progress`` after every part of the work. Where it returns ``False`` the work stops with a
+        ``SeamwrightError`` of the kind ``cancelled``; what it raises is raised. Other threads of Python run meanwhile.
+        """
+    def explain(self, /, progress: Callable[[Progress], bool | None] | None = None) -> tuple[Packet, Worksheet]:
+        """
+        The job worked out, and the worksheet. ``progress`` is as in ``compute``.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Job:
+        """
+        Reads a job from a dict.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Job:
+        """
+        Reads a job from JSON, as text or as bytes in UTF-8.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called.
+        """
+    @property
+    def panel(self, /) -> Panel:
+        """
+        Its panel.
+        """
+    @property
+    def roof(self, /) -> RoofInput:
+        """
+        Its roof, as given.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        The job as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        The job as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class JunctionItem:
+    """
+    One line of the roof, worked out.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def along(self, /) -> LineAssembly:
+        """
+        What lies along the real line: bays, closures, tapes, beads, rows of fasteners, cleats, trims, lines to strike.
+        """
+    @property
+    def detail(self, /) -> str:
+        """
+        Where in the job its detail stands.
+        """
+    @property
+    def first(self, /) -> SectionSide:
+        """
+        The plane on the first side of the section.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        Its kind.
+        """
+    @property
+    def line(self, /) -> int:
+        """
+        Number of the line in the roof.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def not_engineered(self, /) -> list[str]:
+        """
+        Rows of fasteners whose spacing no engineer gave.
+        """
+    @property
+    def second(self, /) -> SectionSide | None:
+        """
+        The plane on the second side, where there is one.
+        """
+    @property
+    def section(self, /) -> Solved:
+        """
+        Its section.
+        """
+
+@final
+class OrderLine:
+    """
+    One line of the order.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def engineered(self, /) -> bool | None:
+        """
+        For fasteners and clips, whether an engineer gave the spacing behind the count.
+        """
+    @property
+    def group(self, /) -> str:
+        """
+        What kind of thing it is: panels, coil, trims, closures, sealant, clips or fasteners.
+        """
+    @property
+    def item(self, /) -> str:
+        """
+        What it is.
+        """
+    @property
+    def length(self, /) -> Length | None:
+        """
+        The length of each; of a coil the whole.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark in the packet; empty where it has none.
+        """
+    @property
+    def mass(self, /) -> Mass | None:
+        """
+        Its mass, where it follows.
+        """
+    @property
+    def net(self, /) -> Length | None:
+        """
+        The net length that is needed of it.
+        """
+    @property
+    def source(self, /) -> Source | None:
+        """
+        What the count rests on.
+        """
+    @property
+    def spec(self, /) -> str:
+        """
+        Its sheet, size or use.
+        """
+    @property
+    def unit(self, /) -> str:
+        """
+        Of what: each, stick, roll, tube or coil.
+        """
+
+@final
+class Packet:
+    """
+    A job worked out: what the shop, the crew and the office work from. It pickles as its job, which computes it again.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        Every caution, its subject a path into the packet or the job.
+        """
+    @property
+    def clips(self, /) -> list[PlaneClips]:
+        """
+        The clips of every plane.
+        """
+    @property
+    def corners(self, /) -> RoofCorners:
+        """
+        Where lines meet.
+        """
+    @property
+    def details(self, /) -> LengthFormat:
+        """
+        The notation of what is small: widths, trims, spacings and struck lines.
+        """
+    def files(self, /, worksheet: Worksheet | None = None) -> dict[str, bytes]:
+        """
+        Every file of the packet: its name, folders and all, with ``/`` between them, and what it holds.
+
+        They are the packet's JSON, lists, plan, crew sheets, drawings, flats and cautions; with a ``worksheet``, from ``Job.explain``, the working for
+        the office too. Nothing is written: that is the caller's. Other threads of Python run meanwhile.
+        """
+    @property
+    def format(self, /) -> str:
+        """
+        The name of the packet format.
+        """
+    @property
+    def heat(self, /) -> list[PlaneHeat]:
+        """
+        Where the panels of every plane are held, and how they move with heat.
+        """
+    @property
+    def job(self, /) -> Job:
+        """
+        The job.
+        """
+    def junction(self, /, name: str) -> JunctionItem | None:
+        """
+        The junction of the line of this name, if there is one.
+        """
+    @property
+    def junctions(self, /) -> list[JunctionItem]:
+        """
+        The lines that could be named, worked out.
+        """
+    @property
+    def lengths(self, /) -> LengthFormat:
+        """
+        The notation of lengths for crew and shop.
+        """
+    @property
+    def library(self, /) -> str:
+        """
+        The version of the library that worked it out.
+        """
+    @property
+    def order(self, /) -> list[OrderLine]:
+        """
+        The order.
+        """
+    def plane(self, /, name: str) -> PlaneLay | None:
+        """
+        The panels of the plane of this name, if there is one.
+        """
+    @property
+    def planes(self, /) -> list[PlaneLay]:
+        """
+        The panels of every plane, in the order of the roof's planes.
+        """
+    @property
+    def roof(self, /) -> Roof:
+        """
+        The roof with its lines.
+        """
+    @property
+    def site(self, /) -> list[str]:
+        """
+        What the crew and the office must know of every job.
+        """
+    @property
+    def summary(self, /) -> Summary:
+        """
+        The packet in a few figures.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        The packet as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        The packet as JSON text, with every quantity in its canonical form.
+        """
+    def trim(self, /, mark: str) -> TrimItem | None:
+        """
+        The trim of this mark, if there is one.
+        """
+    @property
+    def trims(self, /) -> list[TrimItem]:
+        """
+        The trims.
+        """
+    @property
+    def version(self, /) -> int:
+        """
+        The version of the packet format.
+        """
+
+@final
+class PlaneClips:
+    """
+    The clips of one plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end_distance(self, /) -> Length:
+        """
+        From a seam's ends to its first and last clip.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane's name.
+        """
+    @property
+    def schedule(self, /) -> ClipSchedule:
+        """
+        Where they stand.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Whose spacing it is: the engineer's where the job has a schedule.
+        """
+    @property
+    def spacing(self, /) -> Length:
+        """
+        The greatest spacing along a seam.
+        """
+
+@final
+class PlaneHeat:
+    """
+    Where the panels of one plane are held, and how they move with heat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def movement(self, /) -> PlaneMovement | None:
+        """
+        The folds and gaps at the moving ends; ``None`` where the job gives no temperatures.
+        """
+    @property
+    def pins(self, /) -> PlanePins:
+        """
+        Where each panel is held.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane's name.
+        """
+
+@final
+class PlaneLay:
+    """
+    The panels of one plane, with the line behind every edge of the outline that they were laid on.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def laid(self, /) -> LaidPlane:
+        """
+        The panels.
+        """
+    @property
+    def layout(self, /) -> Layout:
+        """
+        What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins.
+        """
+    @property
+    def lines(self, /) -> list[int]:
+        """
+        For every edge of that outline, the number of its line in the roof.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def plane(self, /) -> int:
+        """
+        Number of the plane in the roof.
+        """
+
+@final
+class Progress:
+    """
+    How far the work is: so many things of a stage are done.
+
+    >>> from seamwright.job import Progress
+    >>> print(Progress("panels", 3, 8))
+    panels 3 of 8
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, stage: str, done: SupportsIndex, of: SupportsIndex) -> Progress: ...
+    def __reduce__(self, /) -> tuple[type, tuple[str, int, int]]: ...
+    def __repr__(self, /) -> str: ...
+    def __str__(self, /) -> str: ...
+    @property
+    def done(self, /) -> int:
+        """
+        How many of its things are done.
+        """
+    @property
+    def of(self, /) -> int:
+        """
+        How many there are.
+        """
+    @property
+    def stage(self, /) -> str:
+        """
+        The stage: roof, sections, panels, lines, clips, trims or order.
+        """
+
+@final
+class SectionSide:
+    """
+    A side of a junction's section.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def levels(self, /) -> Levels:
+        """
+        The layers on the deck.
+        """
+    @property
+    def plane(self, /) -> int:
+        """
+        Number of the plane in the roof.
+        """
+    @property
+    def rise(self, /) -> Angle:
+        """
+        The direction of the deck in the section, walking from the first side to the second: positive where it rises.
+        """
+
+@final
+class SourceCount:
+    """
+    How many figures rest on what.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def common_practice(self, /) -> int:
+        """
+        Common practice, no published source.
+        """
+    @property
+    def derived(self, /) -> int:
+        """
+        Derived, from geometry or from another source.
+        """
+    @property
+    def engineer(self, /) -> int:
+        """
+        The engineer's.
+        """
+    @property
+    def memory(self, /) -> int:
+        """
+        Published, from memory: confirm before metal is cut.
+        """
+    @property
+    def secondary(self, /) -> int:
+        """
+        Published, seen through another document.
+        """
+    @property
+    def text(self, /) -> int:
+        """
+        Published and seen as text.
+        """
+    @property
+    def user(self, /) -> int:
+        """
+        The caller's.
+        """
+
+@final
+class Summary:
+    """
+    A packet in a few figures.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        True area of the roof.
+        """
+    @property
+    def cautions(self, /) -> int:
+        """
+        Cautions.
+        """
+    @property
+    def closures(self, /) -> int:
+        """
+        Closure pieces.
+        """
+    @property
+    def coil(self, /) -> Length:
+        """
+        Length of the coil.
+        """
+    @property
+    def coil_mass(self, /) -> Mass | None:
+        """
+        Mass of the coil, where the sheet's is known.
+        """
+    @property
+    def engineered_rows(self, /) -> int:
+        """
+        Rows of fasteners and clips whose spacing an engineer gave.
+        """
+    @property
+    def lengths(self, /) -> int:
+        """
+        Different order lengths.
+        """
+    @property
+    def lines(self, /) -> int:
+        """
+        Lines of the roof.
+        """
+    @property
+    def longest(self, /) -> Length:
+        """
+        The longest order length.
+        """
+    @property
+    def not_engineered_rows(self, /) -> int:
+        """
+        Rows whose spacing nobody engineered.
+        """
+    @property
+    def panel_length(self, /) -> Length:
+        """
+        Order lengths of all panels together.
+        """
+    @property
+    def panels(self, /) -> int:
+        """
+        Panels as laid.
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        Pieces to form: more than panels where end laps divide them.
+        """
+    @property
+    def planes(self, /) -> int:
+        """
+        Planes of the roof.
+        """
+    @property
+    def shortest(self, /) -> Length:
+        """
+        The shortest order length.
+        """
+    @property
+    def sources(self, /) -> SourceCount:
+        """
+        What the cautions and the rows rest on.
+        """
+    @property
+    def sticks(self, /) -> int:
+        """
+        Stock lengths of trim to buy.
+        """
+    @property
+    def trims(self, /) -> int:
+        """
+        Different trims.
+        """
+
+@final
+class TrimItem:
+    """
+    A trim as the shop makes it: like trims of the whole roof together.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cutting(self, /) -> CutPlan:
+        """
+        How its pieces are cut from the lengths that are bought.
+        """
+    @property
+    def flat(self, /) -> Flat:
+        """
+        Its flat pattern by the job's bend rule.
+        """
+    @property
+    def lap(self, /) -> Length:
+        """
+        How far its pieces lap.
+        """
+    @property
+    def line_mass(self, /) -> LineMass:
+        """
+        Mass for each length of it.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark: T1, T2 and so on.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called.
+        """
+    @property
+    def profile(self, /) -> Profile:
+        """
+        Its profile.
+        """
+    @property
+    def runs(self, /) -> list[TrimRun]:
+        """
+        Where it goes.
+        """
+    @property
+    def sheet(self, /) -> str:
+        """
+        Its sheet, as an order says it.
+        """
+    @property
+    def stock(self, /) -> list[str]:
+        """
+        Whose lengths ``cutting`` counts, by their labels.
+        """
+    @property
+    def total(self, /) -> Length:
+        """
+        The net length of all runs.
+        """
+
+@final
+class TrimRun:
+    """
+    One run of a trim along a line.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def line(self, /) -> int:
+        """
+        Number of the line in the roof.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def pieces(self, /) -> list[Length]:
+        """
+        The pieces, laps and all, in the order in which they are set.
+        """
+    @property
+    def run(self, /) -> Length:
+        """
+        What is covered, with what corners add.
+        """

@@ -1,0 +1,13 @@
+"""Lengths cut from the sticks that are bought."""
+
+from ._seamwright.stock import (
+    CutPlan,
+    ScrapReport,
+    StickPlan,
+)
+
+__all__ = [
+    "CutPlan",
+    "ScrapReport",
+    "StickPlan",
+]

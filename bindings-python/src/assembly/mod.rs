@@ -1,0 +1,15 @@
+//! The classes of `seamwright.assembly`.
+
+mod bays;
+mod closures;
+mod corners;
+mod line;
+mod planes;
+mod struck;
+
+pub(crate) use bays::{Bay, Beside, SideBays, Stretch};
+pub(crate) use closures::{ClosureGroup, ClosureList, ClosureRow};
+pub(crate) use corners::{Corner, CornerLine, CornerPair, RoofCorners};
+pub(crate) use line::{BeadRun, CleatRun, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
+pub(crate) use planes::{ClipGroup, ClipSchedule, EdgeMovement, PanelPin, PlaneMovement, PlanePins};
+pub(crate) use struck::{StruckLine, TapeReading};

@@ -1,0 +1,17 @@
+//! The classes of `seamwright.job`.
+
+mod input;
+mod order;
+mod packet;
+mod planes;
+mod progress;
+mod summary;
+mod trims;
+
+pub(crate) use input::Job;
+pub(crate) use order::OrderLine;
+pub(crate) use packet::{JunctionItem, Packet, SectionSide};
+pub(crate) use planes::{PlaneClips, PlaneHeat, PlaneLay};
+pub(crate) use progress::Progress;
+pub(crate) use summary::{SourceCount, Summary};
+pub(crate) use trims::{TrimItem, TrimRun};

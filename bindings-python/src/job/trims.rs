@@ -1,0 +1,53 @@
+//! The trims of a packet.
+
+use crate::error::Raise;
+use crate::place::{lengths, part};
+use crate::stock::CutPlan;
+use crate::trim::{Flat, Profile};
+use crate::units::{Length, LineMass};
+use pyo3::prelude::*;
+use seamwright::job as core_job;
+
+part! {
+    /// A trim as the shop makes it: like trims of the whole roof together.
+    TrimItem(core_job::TrimItem) in "seamwright.job",
+    shown trim: format_args!("{}, {}, {} runs", trim.mark, trim.name, trim.runs.len());
+
+    /// Its mark: T1, T2 and so on.
+    mark(trim) -> String = trim.mark.clone();
+    /// What it is called.
+    name(trim) -> String = trim.name.clone();
+    /// Its profile.
+    profile(trim) -> Profile = Profile(trim.profile.clone());
+    /// Its flat pattern by the job's bend rule.
+    flat(trim) -> Flat = Flat::known(&trim.profile, trim.flat.clone());
+    /// Its sheet, as an order says it.
+    sheet(trim) -> String = trim.sheet.to_string();
+    /// Mass for each length of it.
+    line_mass(trim) -> LineMass = LineMass(trim.line_mass);
+    /// How far its pieces lap.
+    lap(trim) -> Length = Length(trim.lap);
+    /// Where it goes.
+    runs(trim, here) -> Vec<TrimRun> = here.all("runs", &trim.runs);
+    /// The net length of all runs.
+    total(trim) -> Length = Length(trim.total().raise()?);
+    /// How its pieces are cut from the lengths that are bought.
+    cutting(trim, here) -> CutPlan = here.one("cutting", &trim.cutting);
+    /// Whose lengths ``cutting`` counts, by their labels.
+    stock(trim) -> Vec<String> = trim.stock.clone();
+}
+
+part! {
+    /// One run of a trim along a line.
+    TrimRun(core_job::TrimRun) in "seamwright.job",
+    shown run: format_args!("{}, {} in {} pieces", run.name, run.run, run.pieces.len());
+
+    /// Number of the line in the roof.
+    line(run) -> usize = run.line;
+    /// Its name.
+    name(run) -> String = run.name.clone();
+    /// What is covered, with what corners add.
+    run(run) -> Length = Length(run.run);
+    /// The pieces, laps and all, in the order in which they are set.
+    pieces(run) -> Vec<Length> = lengths(&run.pieces);
+}
