@@ -249,9 +249,9 @@ static void each_bad_document_has_its_kind_and_its_path(void)
         {"\"version\": 1", "\"version\": 1, \"version\": 1", SW_CONFLICT, "job.version"},
         {"\"version\": 1,", "", SW_MISSING, "job.version"},
         {"\"name\": \"main south\"", "\"name\": \"main south\", \"hue\": 1", SW_UNKNOWN, "job.roof.planes[0].hue"},
-        {"\"y\": \"0'-0\\\"\"", "\"y\": \"0,5 m\"", SW_FORMAT, "job.roof.planes[0].shape.plan.outer[0].y"},
+        {"\"y\": \"0'-0\\\"\"", "\"y\": \"0,5 m\"", SW_PARSE, "job.roof.planes[0].shape.plan.outer[0].y"},
         {"\"y\": \"0'-0\\\"\"", "\"y\": 0", SW_FORMAT, "job.roof.planes[0].shape.plan.outer[0].y"},
-        {"\"pitch\": \"8:12\"", "\"pitch\": \"90 deg\"", SW_FORMAT, "job.roof.planes[0].shape.plan.pitch"},
+        {"\"pitch\": \"8:12\"", "\"pitch\": \"90 deg\"", SW_OUT_OF_RANGE, "job.roof.planes[0].shape.plan.pitch"},
     };
     size_t i;
     refused("", 0, SW_FORMAT, "job");

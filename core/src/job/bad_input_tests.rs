@@ -44,7 +44,7 @@ fn a_quantity_that_is_none_is_pointed_at_in_its_field() {
         ("levels.tape", json!("inf mm"), Parse, "levels.tape", "inf mm", "60.3 mm"),
         ("levels.tape", json!("1e300 km"), Unit, "levels.tape", "1e300 km", "mm"),
         ("panel.coverage", json!("16"), Unit, "panel.coverage", "16", "60.3 mm"),
-        ("panel.coverage", json!(16), Format, "panel.coverage", "integer `16`", "as text with its unit"),
+        ("panel.coverage", json!(16), Format, "panel.coverage", "integer `16`", "with its unit, as text"),
         ("layout.planes[6].start.datum", json!("10 5/8"), Unit, "layout.planes[6].start.datum", "10 5/8", "60.3 mm"),
         ("temperatures.laid", json!("70"), Unit, "temperatures.laid", "70", "degF"),
         ("temperatures.laid", json!("-500 degF"), OutOfRange, "temperatures.laid", "-500 degF", "-273.15 degC or more"),

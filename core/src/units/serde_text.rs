@@ -44,7 +44,7 @@ macro_rules! serde_text {
                     impl serde::de::Visitor<'_> for Text {
                         type Value = $name;
                         fn expecting(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-                            f.write_str(concat!($what, " as text with its unit"))
+                            f.write_str(concat!($what, ", as text"))
                         }
                         fn visit_str<E: serde::de::Error>(self, text: &str) -> Result<$name, E> {
                             // A text is one field: what is within it has no path of its own.
