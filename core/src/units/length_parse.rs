@@ -478,7 +478,7 @@ impl Scan<'_> {
         for b in self.bytes.get(start..end).unwrap_or_default().iter().rev() {
             // At most 10 times the 1e14 of a metre.
             let sum = u64::from(b - b'0') * (pm * 100) + carried;
-            rest |= sum % 10 != 0;
+            rest |= !sum.is_multiple_of(10);
             carried = sum / 10;
         }
         let (floor, part) = (carried / 100, carried % 100);
