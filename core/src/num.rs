@@ -123,7 +123,8 @@ pub fn cos_deg(degrees: f64) -> f64 {
 /// Tangent of an angle in degrees; exact at the multiples of 45. At 90 degrees it is infinite: callers refuse that first.
 #[must_use]
 pub fn tan_deg(degrees: f64) -> f64 {
-    let turn = degrees % 180.0;
+    // The remainder of what is less than a half turn is itself; it is what bends ask for, and the division is slow.
+    let turn = if degrees.abs() < 180.0 { degrees } else { degrees % 180.0 };
     let signed = if turn > 90.0 {
         turn - 180.0
     } else if turn < -90.0 {

@@ -27,14 +27,38 @@ pub(super) static SOURCE: Source = Source::published(
     crate::record::Seen::Secondary,
 );
 
+/// The factor of the last radius met in one sheet. One radius is usual in a trim, and the logarithm in the factor knows nothing of the angle.
+#[derive(Default)]
+pub(super) struct LastFactor(Option<(Length, DinFactor)>);
+
+impl LastFactor {
+    #[inline]
+    fn of(&mut self, bend: &BendMm) -> Result<DinFactor, Error> {
+        match self.0 {
+            Some((radius, factor)) if radius == bend.size.inside_radius => Ok(factor),
+            _ => {
+                let factor = DinFactor::of_ratio(bend.r / bend.t)?;
+                self.0 = Some((bend.size.inside_radius, factor));
+                Ok(factor)
+            }
+        }
+    }
+}
+
 /// The length of the neutral line in the bend, without the third range.
-fn arc_mm(bend: &BendMm) -> Result<f64, Error> {
-    let k = DinFactor::of_ratio(bend.r / bend.t)?.value();
+#[inline]
+fn arc_mm(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
+    let k = factors.of(bend)?.value();
     Ok(bend.radians() * (bend.r + k * bend.t / 2.0))
 }
 
-#[inline]
 pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
+    allowance_after(bend, &mut LastFactor::default())
+}
+
+/// The same, with the factor of the bend before where it had this radius; the sheet must be one.
+#[inline]
+pub(super) fn allowance_after(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
     if bend.degrees() >= 180.0 {
         return Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
             .at("angle")
@@ -42,7 +66,7 @@ pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
             .accepts("less than 180 deg from flat")
             .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"));
     }
-    let arc = arc_mm(bend)?;
+    let arc = arc_mm(bend, factors)?;
     if bend.degrees() < NEGLIGIBLE_BELOW { bend.two_setbacks() } else { Ok(arc) }
 }
 
@@ -51,7 +75,7 @@ pub(super) fn dropped_mm(bend: &BendMm) -> Option<f64> {
     if bend.degrees() >= NEGLIGIBLE_BELOW {
         return None;
     }
-    Some(bend.two_setbacks().ok()? - arc_mm(bend).ok()?)
+    Some(bend.two_setbacks().ok()? - arc_mm(bend, &mut LastFactor::default()).ok()?)
 }
 
 /// The compensation value v of DIN 6935, to be subtracted from the sum of the legs.

@@ -3,6 +3,7 @@
 //! Every setback and every allowance is rounded to the picometre once; from there on all is exact, so the figures of a worksheet
 //! add up to its girth, and a piece turned end for end has the same girth to the picometre.
 
+use super::din::{self, LastFactor};
 use super::leg::LegEnd;
 use super::profile::Profile;
 use super::rule::BendRule;
@@ -46,9 +47,13 @@ pub(super) fn measure(bend: &WalkBend<'_>, thickness: Length, t: f64) -> Result<
 }
 
 #[inline(always)]
-fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule) -> Result<Solved<'a>, Error> {
+fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule, factors: &mut LastFactor) -> Result<Solved<'a>, Error> {
     let mm = measure(&bend, thickness, t)?;
-    let allowance = to_length(rule.allowance_mm(&mm)?)?;
+    let allowance = match rule {
+        BendRule::Din6935 => din::allowance_after(&mm, factors)?,
+        rule => rule.allowance_mm(&mm)?,
+    };
+    let allowance = to_length(allowance)?;
     if allowance.is_negative() {
         return Err(negative_allowance(allowance));
     }
@@ -57,11 +62,18 @@ fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule) 
 
 /// Solves the bend in place. Most bends of a trim are like the one before: then its figures stay.
 #[inline(always)]
-fn solve_into<'a>(solved: &mut Option<Solved<'a>>, bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule) -> Result<(), Error> {
+fn solve_into<'a>(
+    solved: &mut Option<Solved<'a>>,
+    bend: WalkBend<'a>,
+    thickness: Length,
+    t: f64,
+    rule: &'a BendRule,
+    factors: &mut LastFactor,
+) -> Result<(), Error> {
     let rule = bend.rule.unwrap_or(rule);
     match solved {
         Some(s) if s.walk.angle == bend.angle && s.walk.inside_radius == bend.inside_radius && core::ptr::eq(s.rule, rule) => s.walk = bend,
-        _ => *solved = Some(solve(bend, thickness, t, rule)?),
+        _ => *solved = Some(solve(bend, thickness, t, rule, factors)?),
     }
     Ok(())
 }
@@ -146,12 +158,13 @@ pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, rule: &BendRule, r
         None => Length::ZERO,
     };
     let mut solved: Option<Solved<'_>> = None;
+    let mut factors = LastFactor::default();
     let mut hems = Hems::default();
     let mut from = Length::ZERO;
     while let Some(leg) = next {
         let after = match bends.next() {
             Some(bend) => {
-                solve_into(&mut solved, bend, profile.thickness, t, rule)?;
+                solve_into(&mut solved, bend, profile.thickness, t, rule, &mut factors)?;
                 solved.as_ref()
             }
             None => None,
