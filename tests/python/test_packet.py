@@ -452,7 +452,7 @@ def refused(document: Any) -> InputError:
         (("layout", "planes", 0, "plane"), "nowhere", "unknown", "layout.planes[0].plane"),
         (("junctions", "kinds", 0), ..., "missing", "junctions.kinds"),
         (("supplies", "clips", "spacing"), "0 in", "out of range", "supplies.clips.spacing"),
-        (("roof", "planes", 0, "shape", "plan", "pitch"), "90 deg", "out of range", "roof.planes[0].shape.plan.pitch.angle"),
+        (("roof", "planes", 0, "shape", "plan", "pitch"), "90 deg", "out of range", "roof.planes[0].shape.plan.pitch"),
         (("format",), "other", "unknown", "format"),
     ],
 )

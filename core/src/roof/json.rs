@@ -16,7 +16,7 @@ impl RoofInput {
     ///
     /// # Errors
     /// [`ErrorKind::TooLarge`] for more than 16 MiB, [`ErrorKind::Parse`] for text that is not UTF-8, [`ErrorKind::Format`] for text that is not
-    /// JSON, which is pointed at, or a value that does not belong where it stands, [`ErrorKind::Missing`] for a field that is not there,
+    /// JSON, which is pointed at, or a value that does not belong where it stands, the kinds of the quantities for their texts, [`ErrorKind::Missing`] for a field that is not there,
     /// [`ErrorKind::Unknown`] for a name that is not known, [`ErrorKind::Conflict`] for a field given twice; each at its path.
     ///
     /// ```
@@ -28,7 +28,7 @@ impl RoofInput {
     ///     {"x": "40 ft", "y": "20 ft", "z": "20 ft"}, {"x": "0 ft", "y": "20 ft", "z": "20 ft"}]}}}]}"#;
     /// assert_eq!(RoofInput::from_json(json.as_bytes())?.compute()?.lines().len(), 4);
     /// let e = RoofInput::from_json(json.replace("\"20 ft\", \"z\"", "\"20\", \"z\"").as_bytes()).unwrap_err();
-    /// assert_eq!((e.kind(), e.path()), (ErrorKind::Format, "planes[0].shape.space.outer[2].y"));
+    /// assert_eq!((e.kind(), e.path()), (ErrorKind::Unit, "planes[0].shape.space.outer[2].y"));
     /// # Ok::<(), seamwright::error::Error>(())
     /// ```
     pub fn from_json(json: &[u8]) -> Result<RoofInput, Error> {
