@@ -3,7 +3,7 @@
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
-use super::wording::{caution, text, way};
+use super::wording::{caution, way};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
@@ -31,13 +31,12 @@ pub(super) fn drawing<'a>(packet: &Packet, junction: &'a JunctionItem) -> Result
     JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.small())
 }
 
-/// The sheet of one line.
-pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem) -> Result<CrewSheet, Error> {
+/// The sheet of one line, with its section's drawing.
+pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &JunctionDrawing<'_>) -> Result<CrewSheet, Error> {
     let (long, format) = (packet.paperwork.lengths, packet.paperwork.small());
-    let drawing = drawing(packet, junction)?;
     let planes: Vec<&str> =
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
-    let title = format!("{}, {}: {}", junction.name, planes.join(" to "), text(long, junction.along.length)?);
+    let title = format!("{}, {}: {}", junction.name, planes.join(" to "), long.string(junction.along.length)?);
     // A transition is long: smaller than this its drawing could not be read.
     let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep) { 118_000 } else { 82_000 };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
@@ -73,12 +72,12 @@ fn movement(packet: &Packet, junction: &JunctionItem, format: LengthFormat) -> R
     for side in [Some(junction.first), junction.second].into_iter().flatten() {
         let (Some(lay), Some(heat)) = (packet.planes.get(side.plane), packet.heat.get(side.plane)) else { continue };
         for end in heat.movement.iter().flat_map(|m| &m.ends).filter(|e| lay.lines.get(e.edge) == Some(&junction.line)) {
-            let travel = text(format, end.travel)?;
+            let travel = format.string(end.travel)?;
             out.push(match &end.verdict {
                 Some(verdict) => {
                     let laid = packet.temperatures.map_or(String::new(), |t| format!(", metal at {}", temperature(format, t.laid)));
                     let holds = if verdict.holds { "the fold holds" } else { "THE FOLD DOES NOT HOLD" };
-                    format!("Gap at the fold on {}: {} when laid{laid}. The ends travel {travel} over the year; {holds}.", lay.name, text(format, end.gap)?)
+                    format!("Gap at the fold on {}: {} when laid{laid}. The ends travel {travel} over the year; {holds}.", lay.name, format.string(end.gap)?)
                 }
                 None => format!("The ends on {} travel {travel} over the year: leave them free.", lay.name),
             });
@@ -100,7 +99,7 @@ fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeL
     if let Some(seam) = line.along_seam
         && seam.read != line.from_start.read
     {
-        running.push_str(&format!("; along a seam {}", text(format, seam.read.max((-seam.read).length()?))?));
+        running.push_str(&format!("; along a seam {}", format.string(seam.read.max((-seam.read).length()?))?));
     }
     Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: way(format, up)?, running })
 }
@@ -117,18 +116,18 @@ fn bites(bites: Bites) -> &'static str {
 fn fasteners(format: LengthFormat, junction: &JunctionItem, sheet: &mut CrewSheet) -> Result<(), Error> {
     for row in &junction.along.rows {
         let what = format!("{}, {}", row.name, bites(row.bites));
-        let spacing = text(format, row.spacing)?;
+        let spacing = format.string(row.spacing)?;
         let line = match &row.stations {
             Some(stations) => {
                 let crew = stations.crew();
                 // What the crew sets out: equal spaces of the run itself, no wider than the row allows.
-                let spacing = crew.spacing.map_or(Ok(spacing), |s| text(format, s))?;
+                let spacing = crew.spacing.map_or(Ok(spacing), |s| format.string(s))?;
                 FastenerLine {
                     what,
-                    start: text(format, crew.start)?,
+                    start: format.string(crew.start)?,
                     spacing,
                     count: crew.count.to_string(),
-                    end: text(format, crew.end_distance)?,
+                    end: format.string(crew.end_distance)?,
                     engineered: row.engineered,
                 }
             }
@@ -170,8 +169,8 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
                     None => pieces.push((*piece, 1)),
                 }
             }
-            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", text(long, length)?))).collect::<Result<Vec<_>, Error>>()?;
-            add(format!("{} {}, lap {}", trim.mark, trim.name, text(format, trim.lap)?), pieces.join(", "));
+            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", long.string(length)?))).collect::<Result<Vec<_>, Error>>()?;
+            add(format!("{} {}, lap {}", trim.mark, trim.name, format.string(trim.lap)?), pieces.join(", "));
         }
     }
     for row in &junction.along.closures {
@@ -182,15 +181,15 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
             };
             let skew = group.piece.flange_cut.degrees();
             let cut = if (skew - 90.0).abs() < 1e-9 { String::new() } else { format!(", flange cut at {skew:.1} deg") };
-            add(format!("closure {}, web {}{cut}{ends}", text(format, group.piece.length)?, text(format, group.piece.web_height)?), group.count.to_string());
+            add(format!("closure {}, web {}{cut}{ends}", format.string(group.piece.length)?, format.string(group.piece.web_height)?), group.count.to_string());
         }
     }
     for tape in &junction.along.tapes {
         let over = if tape.over_seams { ", over the seams" } else { "" };
-        add(format!("{}, {} wide{over}", tape.name, text(format, tape.width)?), text(long, tape.length)?);
+        add(format!("{}, {} wide{over}", tape.name, format.string(tape.width)?), long.string(tape.length)?);
     }
     for bead in &junction.along.beads {
-        add(format!("{}, {} by {}", bead.name, text(format, bead.width)?, text(format, bead.depth)?), text(long, bead.length)?);
+        add(format!("{}, {} by {}", bead.name, format.string(bead.width)?, format.string(bead.depth)?), long.string(bead.length)?);
     }
     for plugs in junction.along.plugs.iter().filter(|p| p.count > 0) {
         add("seam plugs".to_owned(), plugs.count.to_string());

@@ -270,7 +270,7 @@ fn lettered(solved: &Solved, format: LengthFormat) -> Result<Vec<String>, Error>
     let mut read: Vec<(&LayoutLine, String, String)> = Vec::with_capacity(solved.lines.len());
     let mut next = 0;
     for line in &solved.lines {
-        let (from_datum, from_line) = (format.text(line.from_datum)?.as_str().to_owned(), format.text(line.from_line)?.as_str().to_owned());
+        let (from_datum, from_line) = (format.string(line.from_datum)?, format.string(line.from_line)?);
         let twin = read
             .iter()
             .position(|(l, datum, at)| l.side != line.side && l.name == line.name && l.datum == line.datum && *datum == from_datum && *at == from_line);
@@ -341,7 +341,7 @@ fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec
 }
 
 fn along_text(line: &AlongLine, format: LengthFormat) -> Result<String, Error> {
-    let text = |length: Length| -> Result<String, Error> { Ok(format.text(length)?.as_str().to_owned()) };
+    let text = |length: Length| format.string(length);
     Ok(match &line.what {
         Along::Fasteners { bites, spacing, .. } => {
             let bites = if *bites == Bites::Slot { ", through slots" } else { "" };

@@ -105,7 +105,7 @@ fn check(columns: &[ListColumn]) -> Result<(), Error> {
 }
 
 fn cell(plane: &str, group: &Group, field: ListField) -> Result<String, Error> {
-    let text = |length: Length, format: LengthFormat, name: &str| format.text(length).map(|t| t.as_str().to_owned()).map_err(|e| e.at(name));
+    let text = |length: Length, format: LengthFormat, name: &str| format.string(length).map_err(|e| e.at(name));
     match field {
         ListField::Plane => Ok(plane.to_owned()),
         ListField::Mark => Ok(group.mark.clone()),

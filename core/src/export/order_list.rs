@@ -1,6 +1,5 @@
 //! The order as CSV (RFC 4180).
 
-use super::wording::text;
 use crate::error::{Error, ErrorKind};
 use crate::job::OrderLine;
 use crate::units::{Length, LengthFormat, MassUnit};
@@ -22,7 +21,7 @@ pub fn order_list_csv(order: &[OrderLine], format: LengthFormat) -> Result<Vec<u
     let mut out = csv::WriterBuilder::new().terminator(csv::Terminator::CRLF).from_writer(Vec::new());
     let unwritten = |e: csv::Error| Error::new(ErrorKind::Internal, "the order could not be written").value_of(e);
     out.write_record(["group", "mark", "item", "for", "count", "unit", "length each", "net length", "mass kg", "engineered", "source"]).map_err(unwritten)?;
-    let length = |l: Option<Length>| l.map_or(Ok(String::new()), |l| text(format, l));
+    let length = |l: Option<Length>| l.map_or(Ok(String::new()), |l| format.string(l));
     for line in order {
         out.write_record([
             line.group.name(),

@@ -8,7 +8,7 @@ use super::order_list::order_list_csv;
 use super::plan::roof_plan_svg;
 use super::svg::PaperUnit;
 use super::trim_drawing::TrimDrawing;
-use super::wording::{caution, file_stem, text};
+use super::wording::{caution, file_stem};
 use super::worksheet::worksheet_markdown;
 use crate::error::Error;
 use crate::job::{Packet, Paper, TrimItem};
@@ -60,8 +60,9 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
     for junction in &packet.junctions {
         let stem = file_stem(&junction.name);
         let about = |e: Error| e.about(&junction.name);
-        add(format!("crew/{stem}.html"), crew_page_html(&crew_sheet(packet, junction).map_err(about)?, packet.paperwork.paper).map_err(about)?);
-        add(format!("junctions/{stem}.svg"), drawing(packet, junction).and_then(|d| d.svg()).map_err(about)?.into_bytes());
+        let drawing = drawing(packet, junction).map_err(about)?;
+        add(format!("crew/{stem}.html"), crew_page_html(&crew_sheet(packet, junction, &drawing).map_err(about)?, packet.paperwork.paper).map_err(about)?);
+        add(format!("junctions/{stem}.svg"), drawing.svg().map_err(about)?.into_bytes());
     }
     for trim in &packet.trims {
         trim_files(packet, trim, &mut add).map_err(|e| e.about(&trim.mark))?;
@@ -200,13 +201,13 @@ pub fn packet_summary(packet: &Packet) -> Result<String, Error> {
         "  panels    {} in {} different lengths, {} to {}, {} together",
         s.panels,
         s.lengths,
-        text(format, s.shortest)?,
-        text(format, s.longest)?,
-        text(format, s.panel_length)?
+        format.string(s.shortest)?,
+        format.string(s.longest)?,
+        format.string(s.panel_length)?
     );
     let mass =
         s.coil_mass.map_or(String::new(), |m| format!(", {:.0} lb ({:.0} kg)", m.get(crate::units::MassUnit::Pound), m.get(crate::units::MassUnit::Kilogram)));
-    let _ = writeln!(out, "  coil      {}{mass}", text(format, s.coil)?);
+    let _ = writeln!(out, "  coil      {}{mass}", format.string(s.coil)?);
     let _ = writeln!(out, "  trims     {} profiles, {} sticks", s.trims, s.sticks);
     for trim in &packet.trims {
         let _ = writeln!(
@@ -214,8 +215,8 @@ pub fn packet_summary(packet: &Packet) -> Result<String, Error> {
             "            {:4} {:22} girth {:>12}, {} in {} run(s)",
             trim.mark,
             trim.name,
-            text(packet.paperwork.small(), trim.flat.girth())?,
-            text(format, trim.total()?)?,
+            packet.paperwork.small().string(trim.flat.girth())?,
+            format.string(trim.total()?)?,
             trim.runs.len()
         );
     }

@@ -145,13 +145,12 @@ impl<'a> TrimDrawing<'a> {
     }
 
     pub(super) fn text(&self, length: Length) -> Result<String, Error> {
-        Ok(self.format.text(length)?.as_str().to_owned())
+        self.format.string(length)
     }
 
     /// A radius or a thickness, for which the steps of a tape are too coarse.
     pub(super) fn fine_text(&self, length: Length) -> Result<String, Error> {
-        let format = self.format.fine()?;
-        Ok(format.text(length)?.as_str().to_owned())
+        self.format.fine()?.string(length)
     }
 
     /// The drawn length of a millimetre, and how it is said: the largest of the usual scales at which this extent keeps to the figure.

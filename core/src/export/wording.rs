@@ -4,18 +4,13 @@ use crate::error::Error;
 use crate::record::Caution;
 use crate::units::{Length, LengthFormat};
 
-/// A length in its notation.
-pub(super) fn text(format: LengthFormat, length: Length) -> Result<String, Error> {
-    Ok(format.text(length)?.as_str().to_owned())
-}
-
 /// A length along the slope with its way.
 pub(super) fn way(format: LengthFormat, up: Length) -> Result<String, Error> {
     if up == Length::ZERO {
-        return text(format, up);
+        return format.string(up);
     }
     let (size, word) = if up.is_negative() { ((-up).length()?, "down") } else { (up, "up") };
-    Ok(format!("{} {word}", text(format, size)?))
+    Ok(format!("{} {word}", format.string(size)?))
 }
 
 /// What a caution says, its lengths in the caller's notation instead of the exact one.
@@ -23,7 +18,7 @@ pub(super) fn caution(format: LengthFormat, caution: &Caution) -> Result<String,
     let mut out = caution.code().text.to_owned();
     for (name, value) in caution.arguments() {
         let shown = match Length::parse(value) {
-            Ok(length) => text(format, length)?,
+            Ok(length) => format.string(length)?,
             Err(_) => value.clone(),
         };
         out = out.replace(&format!("{{{name}}}"), &shown);

@@ -4,8 +4,8 @@ use super::cautions;
 use super::choices::Chosen;
 use super::input::Job;
 use super::lay::{Lay, PlaneLay};
-use super::order::{Bought, total_mass};
-use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary, of_job};
+use super::order::{Bought, coil};
+use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
 use super::sections::{Sections, along_the_seams, order};
@@ -18,7 +18,7 @@ use crate::layout::EdgeUse;
 use crate::panel::PanelEnd;
 use crate::record::{Calculation, Caution, Off, Recorder, Source, Worksheet};
 use crate::roof::{Line, LineKind, Roof};
-use crate::units::{Angle, Length, Mass};
+use crate::units::{Angle, Length};
 use core::ops::ControlFlow;
 
 impl Calculation for Job {
@@ -79,10 +79,10 @@ impl Job {
         self.supplies.trims.check_laps(&trims)?;
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
-        let mut wiring = Wiring::new(self, &roof, &planes, &panels)?;
+        let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
         let junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
-        let (clips, heat) = self.planes(r, teller, &mut wiring, &junctions)?;
+        let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
         let trims = self.trims(r, teller, &junctions)?;
         let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips }.lines()?;
         teller.tell(Stage::Order, 1, 1)?;
@@ -119,14 +119,13 @@ impl Job {
             all.push(Caution::new(cautions::MOVEMENT_UNCHECKED, "temperatures", Source::user()));
         }
         let summary = summary(&roof, &planes, &junctions, &trims, &clips, &all)?;
-        let (job, paperwork, metals) = of_job(self);
         Ok(Packet {
             format: PACKET_FORMAT.into(),
             version: PACKET_VERSION,
             library: env!("CARGO_PKG_VERSION").into(),
-            job,
-            paperwork,
-            metals,
+            job: self.name.clone(),
+            paperwork: self.paperwork,
+            metals: self.metals.clone(),
             temperatures: self.temperatures,
             summary,
             roof,
@@ -208,7 +207,7 @@ impl Job {
         let mut out = Vec::with_capacity(roof.planes().len());
         let mut faults = Faults::default();
         for plane in 0..roof.planes().len() {
-            out.extend(faults.keep(lay.plane(r, plane, &|line, number, side| end(line, number, side.plane))));
+            out.extend(faults.keep(lay.plane(r, plane, &|line, number| end(line, number, plane))));
             teller.tell(Stage::Panels, plane + 1, roof.planes().len())?;
         }
         faults.check()?;
@@ -249,15 +248,15 @@ impl Job {
         &self,
         r: &mut R,
         teller: &mut Teller<'_>,
-        wiring: &mut Wiring<'_>,
+        wiring: &Wiring<'_>,
         junctions: &[JunctionItem],
     ) -> Result<(Vec<PlaneClips>, Vec<PlaneHeat>), Error> {
-        wiring.pinned_lines = junctions.iter().filter(|j| along_the_seams(j.kind) && j.pins()).map(|j| j.line).collect();
+        let pinned: Vec<usize> = junctions.iter().filter(|j| along_the_seams(j.kind) && j.pins()).map(|j| j.line).collect();
         let of = wiring.planes.len();
         let (mut clips, mut heat) = (Vec::with_capacity(of), Vec::with_capacity(of));
         for plane in 0..of {
             clips.push(wiring.clips(r, plane)?);
-            heat.push(wiring.heat(r, plane)?);
+            heat.push(wiring.heat(r, plane, &pinned)?);
             teller.tell(Stage::Clips, plane + 1, of)?;
         }
         Ok((clips, heat))
@@ -369,6 +368,7 @@ fn summary(
     let lengths: std::collections::BTreeSet<Length> = groups().map(|g| g.order).collect();
     let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.schedule.engineered).count();
     let all_rows = rows().count() + clips.len();
+    let (coil, coil_mass) = coil(planes)?;
     Ok(Summary {
         planes: planes.len(),
         area: roof.area(),
@@ -379,8 +379,8 @@ fn summary(
         shortest: lengths.first().copied().unwrap_or_default(),
         longest: lengths.last().copied().unwrap_or_default(),
         panel_length: Length::total(groups().map(|g| &g.total))?,
-        coil: Length::total(planes.iter().map(|p| &p.laid.coil.length))?,
-        coil_mass: planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?,
+        coil,
+        coil_mass,
         trims: trims.len(),
         sticks: trims.iter().map(|t| u64::from(t.cutting.stick_count())).sum(),
         closures: junctions.iter().flat_map(|j| &j.along.closures).map(|c| u64::try_from(c.list.pieces).unwrap_or(u64::MAX)).sum(),

@@ -94,16 +94,15 @@ pub(super) struct Lay<'a> {
 
 impl Lay<'_> {
     /// The panels of one plane.
-    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize, &Side) -> Result<EdgeUse, Error>) -> Result<PlaneLay, Error> {
+    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize) -> Result<EdgeUse, Error>) -> Result<PlaneLay, Error> {
         let own = self.roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
         let around: Vec<(usize, &Side)> =
             self.roof.lines().iter().enumerate().flat_map(|(i, l)| l.sides().filter(|s| s.plane == plane).map(move |s| (i, s))).collect();
         let (outline, lines) = ringed(self.roof, plane, &around)?;
         let mut edges = Vec::with_capacity(lines.len());
         for &line in &lines {
-            let of = self.roof.lines().get(line).and_then(|l| l.sides().find(|s| s.plane == plane).map(|s| (l, s)));
-            let (l, side) = of.ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
-            edges.push(end(l, line, side)?);
+            let of = self.roof.lines().get(line).ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
+            edges.push(end(of, line)?);
         }
         let layout = Layout {
             outline,

@@ -101,13 +101,12 @@ impl OrderLine {
     }
 }
 
-fn text(format: LengthFormat, length: Length) -> Result<String, Error> {
-    Ok(format.text(length)?.as_str().to_owned())
-}
-
-/// The masses of all planes together.
-pub(super) fn total_mass(all: &[Mass]) -> Result<Mass, Error> {
-    Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)
+/// The coil of all planes together: one width a job, as every plane takes the same. Its mass where that of every plane is known.
+pub(super) fn coil(planes: &[PlaneLay]) -> Result<(Length, Option<Mass>), Error> {
+    let length = Length::total(planes.iter().map(|p| &p.laid.coil.length))?;
+    let masses = planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>();
+    let mass = masses.map(|all| Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)).transpose()?;
+    Ok((length, mass))
 }
 
 fn count(n: usize) -> u64 {
@@ -153,7 +152,7 @@ impl Bought<'_> {
     fn sheet(&self, sheet: Sheet) -> Result<String, Error> {
         let thickness = match sheet.thickness_as_given() {
             Thickness::Gauge(gauge) => gauge.to_string(),
-            Thickness::Length(length) => text(self.format().fine()?, length)?,
+            Thickness::Length(length) => self.format().fine()?.string(length)?,
         };
         Ok(match sheet.coating() {
             Some(coating) => format!("{thickness} {} {coating}", sheet.alloy()),
@@ -166,19 +165,17 @@ impl Bought<'_> {
         let panel = &self.job.panel;
         for plane in self.planes {
             for group in &plane.laid.groups {
-                let mut spec = format!("{}, {} {} seams, {sheet}", plane.name, text(self.format(), panel.coverage)?, panel.seam.name());
+                let mut spec = format!("{}, {} {} seams, {sheet}", plane.name, self.format().string(panel.coverage)?, panel.seam.name());
                 if group.width != panel.coverage {
-                    spec.push_str(&format!(", to be ripped to cover {}", text(self.format(), group.width)?));
+                    spec.push_str(&format!(", to be ripped to cover {}", self.format().string(group.width)?));
                 }
                 let line = OrderLine::new(OrderGroup::Panels, "panel", spec, group.count, "each");
                 out.push(OrderLine { mark: group.mark.clone(), length: Some(group.order), net: Some(group.total), ..line });
             }
         }
-        // One coil width a job: every plane takes the same.
-        let length = Length::total(self.planes.iter().map(|p| &p.laid.coil.length))?;
+        let (length, mass) = coil(self.planes)?;
         if let Some(first) = self.planes.first() {
-            let mass = self.planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>().map(|all| total_mass(&all)).transpose()?;
-            let spec = format!("{} wide, {sheet}", text(self.format(), first.laid.coil.width)?);
+            let spec = format!("{} wide, {sheet}", self.format().string(first.laid.coil.width)?);
             let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
             out.push(OrderLine { length: Some(length), net: Some(length), mass, ..line });
         }
@@ -190,7 +187,7 @@ impl Bought<'_> {
             // Said once, on the first length that is bought of it.
             let mut net = Some(trim.total()?);
             for (stock, buy) in self.job.supplies.trims.stock.iter().zip(&trim.cutting.buy).filter(|(_, buy)| **buy > 0) {
-                let spec = format!("girth {}, {}, in {}", text(self.format(), trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
+                let spec = format!("girth {}, {}, in {}", self.format().string(trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
                 let line = OrderLine::new(OrderGroup::Trims, trim.name.clone(), spec, u64::from(*buy), "stick");
                 let source = Some(trim.flat.rule().source().clone());
                 out.push(OrderLine { mark: trim.mark.clone(), length: Some(stock.length), net: net.take(), source, ..line });
@@ -212,12 +209,12 @@ impl Bought<'_> {
                 }
                 let spec = format!(
                     "between seams {}, web {}, tabs bent {:.1} and {:.1} deg, blank {} by {}",
-                    text(self.format(), piece.length)?,
-                    text(self.format(), piece.web_height)?,
+                    self.format().string(piece.length)?,
+                    self.format().string(piece.web_height)?,
                     piece.tab_bends.0.degrees(),
                     piece.tab_bends.1.degrees(),
-                    text(self.format(), piece.blank.length)?,
-                    text(self.format(), piece.blank.width)?,
+                    self.format().string(piece.blank.length)?,
+                    self.format().string(piece.blank.width)?,
                 );
                 let entry = pieces.entry((item, spec)).or_insert((0, piece.blank.length));
                 entry.0 += count(group.count);
@@ -234,13 +231,13 @@ impl Bought<'_> {
         let totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
         for tape in &totals.tapes {
             let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
-            let spec = format!("{} wide, rolls of {}", text(self.format(), tape.width)?, text(self.job.paperwork.lengths, supply.roll)?);
+            let spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
             let line = OrderLine::new(OrderGroup::Sealant, "sealant tape", spec, u64::from(need.rolls), "roll");
             out.push(OrderLine { length: Some(supply.roll), net: Some(tape.length), ..line });
         }
         for bead in &totals.beads {
             let need = bead.order(supply.tube, supply.tube_waste_ratio).map_err(|e| placed(e, "tube_waste_ratio"))?;
-            let spec = format!("bead {} by {}", text(self.format(), bead.width)?, text(self.format(), bead.depth)?);
+            let spec = format!("bead {} by {}", self.format().string(bead.width)?, self.format().string(bead.depth)?);
             let line = OrderLine::new(OrderGroup::Sealant, "gun sealant", spec, u64::from(need.tubes), "tube");
             out.push(OrderLine { net: Some(bead.length), ..line });
         }
@@ -272,7 +269,7 @@ impl Bought<'_> {
                 Bites::Slot => "through a slot",
                 Bites::Trim => "through sheets",
             };
-            let key = (row.name.as_str(), bites, row.engineered, text(self.format(), row.spacing)?, row.source.to_string());
+            let key = (row.name.as_str(), bites, row.engineered, self.format().string(row.spacing)?, row.source.to_string());
             rows.entry(key).or_insert((0, row.source.clone())).0 += count(row.count);
         }
         for ((name, bites, engineered, spacing, _), (n, source)) in rows {

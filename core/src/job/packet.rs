@@ -1,6 +1,6 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
-use super::input::{Job, Metals, Paperwork, Temperatures};
+use super::input::{Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
 use super::order::OrderLine;
 use super::plane_work::{PlaneClips, PlaneHeat};
@@ -258,9 +258,4 @@ impl Packet {
     pub fn junction(&self, name: &str) -> Option<&JunctionItem> {
         self.junctions.iter().find(|j| j.name == name)
     }
-}
-
-/// Where the packet's figures of the job come from.
-pub(super) fn of_job(job: &Job) -> (String, Paperwork, Metals) {
-    (job.name.clone(), job.paperwork, job.metals.clone())
 }

@@ -66,10 +66,10 @@ impl Wiring<'_> {
         Ok(PlaneClips { plane: lay.name.clone(), rule, schedule })
     }
 
-    /// Where a plane's panels are held, and how they move.
-    pub(super) fn heat<R: Recorder>(&self, r: &mut R, plane: usize) -> Result<PlaneHeat, Error> {
+    /// Where a plane's panels are held, and how they move; `pinned` are the lines along the seams whose fasteners pin the panels beside them.
+    pub(super) fn heat<R: Recorder>(&self, r: &mut R, plane: usize, pinned: &[usize]) -> Result<PlaneHeat, Error> {
         let (panels, lay) = self.panels.get(plane).zip(self.planes.get(plane)).ok_or_else(|| lost(plane))?;
-        let pinned_along = self.pinned_along(lay);
+        let pinned_along: Vec<usize> = lay.lines.iter().enumerate().filter(|(_, line)| pinned.contains(line)).map(|(edge, _)| edge).collect();
         let plan = PinPlan { panels, pinned_along: &pinned_along, fixed: None, tolerance: None };
         let pins = r.part(|| format!("where the panels of {} are held", lay.name), |r| plan.run(r)).map_err(|e| e.about(&lay.name))?;
         let movement = match &self.job.temperatures {

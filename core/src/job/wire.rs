@@ -23,8 +23,6 @@ pub(super) struct Wiring<'a> {
     seam_foot: Length,
     surface: SeamSurface,
     choices: LineChoices,
-    /// Lines along the seams whose fasteners pin the panels beside them, by number.
-    pub(super) pinned_lines: Vec<usize>,
 }
 
 impl<'a> Wiring<'a> {
@@ -40,18 +38,13 @@ impl<'a> Wiring<'a> {
             strike: StrikeChoice { tape: s.crew.tape, tolerance: s.crew.tolerance },
         };
         let surface = SeamSurface::upright(job.panel.seam_height, seam_foot).map_err(|e| e.under("panel"))?;
-        Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices, pinned_lines: Vec::new() })
+        Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices })
     }
 
     /// Where the lines meet.
     pub(super) fn corners<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
         let allowances = &self.job.supplies.trims.corners;
         Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.moved("allowances", "supplies.trims.corners"))
-    }
-
-    /// The edges of a plane's layout along which its panels are pinned.
-    pub(super) fn pinned_along(&self, lay: &PlaneLay) -> Vec<usize> {
-        lay.lines.iter().enumerate().filter(|(_, line)| self.pinned_lines.contains(line)).map(|(edge, _)| edge).collect()
     }
 
     fn closure(&self, end: &TopEnd) -> ClosureChoice {

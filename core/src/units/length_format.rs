@@ -242,6 +242,11 @@ impl LengthFormat {
         }
     }
 
+    /// A length in this format as owned text.
+    pub(crate) fn string(&self, length: Length) -> Result<String, Error> {
+        Ok(self.text(length)?.as_str().to_owned())
+    }
+
     /// The canonical text, which cannot fail: no rounding is needed.
     pub(crate) fn exact_text(self, length: Length) -> LengthText {
         let mut out = LengthText::default();
