@@ -1,9 +1,10 @@
 //! Which trim laps over which where lines meet.
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
-//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over side over front. Common practice, no published source.
+//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over
+//! side over front. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake. Common practice, no published source.
 
-use crate::roof::LineKind;
+use crate::roof::{Line, LineKind};
 
 /// Each kind, and those that its trim laps over.
 const OVER: &[(LineKind, &[LineKind])] = &[
@@ -48,4 +49,12 @@ const BELOW_WALLS: &[LineKind] =
 #[must_use]
 pub fn laps_over(over: LineKind, under: LineKind) -> bool {
     OVER.iter().any(|(kind, below)| *kind == over && below.contains(&under))
+}
+
+/// Whether one line's trim laps over another's: by their kinds, or, where a rake meets a transition, by which of its planes the rake belongs to.
+pub(super) fn line_over(over: &Line, under: &Line) -> bool {
+    let crossed = |line: &Line| line.crossing().filter(|_| matches!(line.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep));
+    laps_over(over.kind, under.kind)
+        || over.kind == LineKind::Rake && crossed(under).is_some_and(|(upper, _)| over.side.plane == upper)
+        || under.kind == LineKind::Rake && crossed(over).is_some_and(|(_, lower)| under.side.plane == lower)
 }

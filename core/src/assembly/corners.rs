@@ -1,7 +1,7 @@
 //! Corners: where lines of the roof meet.
 
 use super::cautions::NO_CORNER_RULE;
-use super::corner_rules::laps_over;
+use super::corner_rules::line_over;
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
 use crate::practice::assembly as practice;
@@ -75,7 +75,7 @@ impl CornerAllowances {
 
 /// The corners of a roof, from its lines.
 ///
-/// At each, every two lines are set in order by [`laps_over`]; two of one kind are mitred, or run on where they lie in one
+/// At each, every two lines are set in order by [`laps_over`](super::laps_over), a rake and a transition by which of its planes is the rake's; two of one kind are mitred, or run on where they lie in one
 /// straight line. A line end that laps over another, is mitred, or runs on as the first of two takes its allowance once, however many it meets.
 ///
 /// # Errors
@@ -277,10 +277,10 @@ impl<'a> Corners<'a> {
     fn pair(&self, a: (usize, LineEnd), b: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> Option<CornerPair> {
         let (p, q) = (self.lines.get(a.0)?, self.lines.get(b.0)?);
         let laps = |over: &Line, under: &Line| PairRule::Laps { over: over.name.clone(), under: under.name.clone() };
-        let third = || cluster.iter().filter_map(|(k, _)| self.lines.get(*k)).find(|t| laps_over(t.kind, p.kind) && laps_over(t.kind, q.kind));
-        let rule = if laps_over(p.kind, q.kind) {
+        let third = || cluster.iter().filter_map(|(k, _)| self.lines.get(*k)).find(|t| line_over(t, p) && line_over(t, q));
+        let rule = if line_over(p, q) {
             laps(p, q)
-        } else if laps_over(q.kind, p.kind) {
+        } else if line_over(q, p) {
             laps(q, p)
         } else if p.kind == q.kind && p.kind != LineKind::Unknown {
             if self.straight(a, b) { PairRule::RunsOn } else { PairRule::Mitred }

@@ -62,18 +62,44 @@ fn a_valley_takes_its_own_allowance_and_a_split_ridge_runs_on() {
     assert!(meet.pairs.iter().all(|p| !matches!(p.rule, PairRule::NoRule)));
 }
 
-#[test]
-fn lines_without_a_rule_are_named_once_a_kind() {
-    // A steeper plane above a shallower one: rakes meet the transition on both sides.
+/// A steeper plane above a shallower one: rakes meet the transition on both sides.
+fn two_pitches() -> Roof {
     let planes = vec![
         plane("lower", &[(0.0, 0.0), (30.0, 0.0), (30.0, 10.0), (0.0, 10.0)], &[], "3:12", 270.0, (0.0, 0.0, 9.0)),
         plane("upper", &[(0.0, 10.0), (30.0, 10.0), (30.0, 18.0), (0.0, 18.0)], &[], "8:12", 270.0, (0.0, 10.0, 11.5)),
     ];
-    let laid = Laid::new(planes, Start::Left);
-    let out = corners(&laid.roof);
-    assert_eq!(named(&out.cautions), ["no-corner-rule"]);
-    let message = out.cautions[0].message();
-    assert!(message.starts_with("steep-to-shallow transition and rake meet at 4 corner"), "{message}");
+    Laid::new(planes, Start::Left).roof
+}
+
+#[test]
+fn a_transition_laps_under_the_rake_above_it_and_over_the_one_below() {
+    let roof = two_pitches();
+    let out = corners(&roof);
+    assert!(out.cautions.is_empty());
+    let plane_of = |name: &str| roof.lines().iter().find(|l| l.name == name && l.kind == LineKind::Rake).map(|l| roof.planes()[l.side.plane].name());
+    let laps: Vec<_> = out
+        .corners
+        .iter()
+        .flat_map(|c| &c.pairs)
+        .filter_map(|p| match &p.rule {
+            PairRule::Laps { over, under } if over.contains("transition") || under.contains("transition") => Some((plane_of(over), plane_of(under))),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(laps.len(), 4);
+    assert_eq!(laps.iter().filter(|l| **l == (Some("upper"), None)).count(), 2);
+    assert_eq!(laps.iter().filter(|l| **l == (None, Some("lower"))).count(), 2);
+}
+
+#[test]
+fn lines_without_a_rule_are_named_once_a_kind() {
+    let mut lines = two_pitches().lines().to_vec();
+    lines.iter_mut().filter(|l| l.kind == LineKind::Rake).for_each(|l| l.kind = LineKind::Unknown);
+    let allowances = CornerAllowances::usual();
+    let out = Corners { lines: &lines, tolerance: Length::mils(50), allowances: &allowances }.compute().unwrap();
+    // At the eave and the top, at the transition, and where two of them meet there.
+    assert_eq!(named(&out.cautions), ["no-corner-rule"; 4]);
+    assert!(out.cautions.iter().any(|c| c.message().starts_with("steep-to-shallow transition and unknown meet at 4 corner")), "{}", out.cautions[1].message());
 }
 
 #[test]
