@@ -16,6 +16,18 @@ pub(crate) struct Segment {
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
+    /// What goes on from its left and its right end, set by [`Clipper::new`].
+    pub(crate) left: Option<Next>,
+    pub(crate) right: Option<Next>,
+}
+
+/// A segment that goes on from the end of another.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Next {
+    /// Its place in the order of left ends.
+    at: usize,
+    /// How far from their common point the two shifted lines can cross, to either side.
+    reach: f64,
 }
 
 impl Segment {
@@ -59,6 +71,9 @@ pub(crate) struct Run<'a> {
     pub(crate) lower: &'a [Part<'a>],
     /// Its highest boundary from left to right.
     pub(crate) upper: &'a [Part<'a>],
+    /// Lines beyond its left and right side whose shifted line may reach into it.
+    pub(crate) lower_beside: [Option<Part<'a>>; 2],
+    pub(crate) upper_beside: [Option<Part<'a>>; 2],
     /// Square millimetres.
     pub(crate) area: f64,
     /// Whether something is cut out between the lowest and the highest boundary.
@@ -113,6 +128,7 @@ pub(crate) struct Clipper<'a> {
 impl<'a> Clipper<'a> {
     pub(crate) fn new(segments: &'a mut [Segment]) -> Clipper<'a> {
         segments.sort_by(|a, b| a.x0.total_cmp(&b.x0));
+        link(segments);
         let segments = &*segments;
         let mut breaks: Vec<f64> = segments.iter().flat_map(|s| [s.x0, s.x1]).collect();
         breaks.sort_by(f64::total_cmp);
@@ -139,14 +155,19 @@ impl<'a> Clipper<'a> {
 
     /// The runs of the strip that was cut last, from the foot up.
     pub(crate) fn runs(&self) -> impl Iterator<Item = Run<'_>> {
-        self.runs.iter().map(|r| Run {
-            left: r.left,
-            right: r.right,
-            lower: self.parts.get(r.first..r.middle).unwrap_or_default(),
-            upper: self.parts.get(r.middle..r.end).unwrap_or_default(),
-            area: r.area,
-            notched: r.notched,
+        self.runs.iter().map(|r| {
+            let lower = self.parts.get(r.first..r.middle).unwrap_or_default();
+            let upper = self.parts.get(r.middle..r.end).unwrap_or_default();
+            let (lower_beside, upper_beside) = (self.beside(lower, r), self.beside(upper, r));
+            Run { left: r.left, right: r.right, lower, upper, lower_beside, upper_beside, area: r.area, notched: r.notched }
         })
+    }
+
+    fn beside(&self, parts: &[Part<'a>], run: &RunSpan) -> [Option<Part<'a>>; 2] {
+        let whole = |next: Next| self.segments.get(next.at).map(|line| Part { line, x0: line.x0, x1: line.x1 });
+        let left = parts.first().filter(|p| p.line.x0 <= run.left).and_then(|p| p.line.left.filter(|n| p.line.x0 + n.reach > run.left));
+        let right = parts.last().filter(|p| p.line.x1 >= run.right).and_then(|p| p.line.right.filter(|n| p.line.x1 - n.reach < run.right));
+        [left.and_then(whole), right.and_then(whole)]
     }
 
     /// No vertex within the strip: every edge crosses all of it.
@@ -240,6 +261,26 @@ fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: 
     match parts.last_mut() {
         Some(last) if count > first && last.line.edge == line.edge => last.x1 = cell.x1,
         _ => parts.push(Part { line, x0: cell.x0, x1: cell.x1 }),
+    }
+}
+
+/// Joins segments, sorted by their left ends, that go on from each other and are shifted differently.
+fn link(segments: &mut [Segment]) {
+    for k in 0..segments.len() {
+        let Some(&a) = segments.get(k) else { continue };
+        let from = segments.partition_point(|b| b.x0 < a.x1);
+        let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
+        let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
+        let apart = (a.allowance - b.allowance).abs().max((a.allowance + a.trim - b.allowance - b.trim).abs());
+        let reach = apart / (a.slope() - b.slope()).abs();
+        if reach > 0.0 && reach.is_finite() {
+            if let Some(a) = segments.get_mut(k) {
+                a.right = Some(Next { at, reach });
+            }
+            if let Some(b) = segments.get_mut(at) {
+                b.left = Some(Next { at: k, reach });
+            }
+        }
     }
 }
 

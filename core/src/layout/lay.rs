@@ -75,7 +75,7 @@ impl Layout {
                     (end.allowance().map_err(|e| e.under(&format!("edges[{edge}]")))?.mm() * skewed, end.field_trim.mm() * skewed, end.hold == Hold::Pins)
                 }
             };
-            out.push(Segment { x0, y0, x1, y1, edge, allowance, trim, pins });
+            out.push(Segment { x0, y0, x1, y1, edge, allowance, trim, pins, left: None, right: None });
         }
         Ok((out, skews))
     }

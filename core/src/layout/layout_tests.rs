@@ -241,7 +241,7 @@ fn at_an_inward_corner_the_further_line_is_struck_on() {
 }
 
 /// A ridge that ends half an inch into a panel, where the hip that begins there holds back further: the two struck lines cross beside the panel,
-/// and the hip's alone cuts it.
+/// and the hip's alone cuts it. The panel before meets the ridge alone, and the hip's line reaches back over its right side.
 #[test]
 fn a_corner_struck_beside_a_panel_cuts_it_too() {
     let half = |n: i32| Length::inches_64(32 * n);
@@ -259,13 +259,17 @@ fn a_corner_struck_beside_a_panel_cuts_it_too() {
             }
         });
         let laid = layout.unwrap().compute().unwrap();
-        (laid.panels[1].finished.get(LengthUnit::Inch), laid.panels[1].left_length.unwrap().get(LengthUnit::Inch))
+        let inches = |l: Length| l.get(LengthUnit::Inch);
+        let (before, one) = (&laid.panels[0], &laid.panels[1]);
+        assert_eq!((before.upper.len(), one.upper.len()), (1, 2));
+        (inches(one.finished), inches(one.left_length.unwrap()), inches(before.right_length.unwrap()))
     };
     for hold_back in [1, 2, 4] {
         // At the panel's left side the hip's line lies at 100.75 in, and its hold-back takes h / sin(meeting angle) off.
         let expected = 100.75 - f64::from(hold_back) * 3.25_f64.sqrt();
-        let (longest, left) = finished(inch(hold_back));
+        let (longest, left, before) = finished(inch(hold_back));
         assert!((longest - expected).abs() < 1e-9 && (left - expected).abs() < 1e-9, "{hold_back} in: {longest} and {left}, not {expected}");
+        assert!((before - expected).abs() < 1e-9, "{hold_back} in: the panel before is {before} on its right, not {expected}");
     }
 }
 

@@ -43,6 +43,8 @@ const STEP: f64 = 1e-6;
 #[derive(Clone, Copy)]
 struct End<'a> {
     parts: &'a [Part<'a>],
+    /// Lines beyond the run's left and right side that may cut into it.
+    beside: [Option<Part<'a>>; 2],
     outward: f64,
     with_trim: bool,
 }
@@ -96,16 +98,25 @@ impl End<'_> {
 
     fn neighbours(&self, i: usize) -> (Option<Beside<'_>>, Option<Beside<'_>>) {
         let Some(part) = self.parts.get(i) else { return (None, None) };
-        let left = i.checked_sub(1).and_then(|j| self.parts.get(j)).and_then(|other| Some((other, self.turn(other, part)?)));
-        let right = self.parts.get(i + 1).and_then(|other| Some((other, self.turn(part, other)?)));
-        (left, right)
+        let [beyond_left, beyond_right] = &self.beside;
+        let left = i.checked_sub(1).map_or(beyond_left.as_ref(), |j| self.parts.get(j));
+        let right = self.parts.get(i + 1).or(beyond_right.as_ref());
+        (left.and_then(|other| Some((other, self.turn(other, part)?))), right.and_then(|other| Some((other, self.turn(part, other)?))))
+    }
+
+    /// One line from side to side.
+    fn only(&self) -> Option<&Part<'_>> {
+        match (self.parts, &self.beside) {
+            ([only], [None, None]) => Some(only),
+            _ => None,
+        }
     }
 
     /// How far out the end is at this x, which lies on part `i`.
     fn reach(&self, i: usize, x: f64) -> f64 {
         let Some(part) = self.parts.get(i) else { return f64::NEG_INFINITY };
         let own = self.line(part, x);
-        if self.parts.len() == 1 {
+        if self.only().is_some() {
             return own;
         }
         let (left, right) = self.neighbours(i);
@@ -131,7 +142,7 @@ impl End<'_> {
 
     /// The furthest out that the end reaches.
     fn furthest(&self) -> f64 {
-        if let [only] = self.parts {
+        if let Some(only) = self.only() {
             return self.line(only, only.x0).max(self.line(only, only.x1));
         }
         let mut out = f64::NEG_INFINITY;
@@ -148,8 +159,8 @@ impl End<'_> {
 }
 
 pub(crate) fn measure(run: &Run<'_>) -> Option<Measured> {
-    let lower = End { parts: run.lower, outward: -1.0, with_trim: false };
-    let upper = End { parts: run.upper, outward: 1.0, with_trim: false };
+    let lower = End { parts: run.lower, beside: run.lower_beside, outward: -1.0, with_trim: false };
+    let upper = End { parts: run.upper, beside: run.upper_beside, outward: 1.0, with_trim: false };
     let (last_lower, last_upper) = (run.lower.len().checked_sub(1)?, run.upper.len().checked_sub(1)?);
     let ends = [run.lower, run.upper];
     let mut out = Measured {
