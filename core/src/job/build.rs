@@ -3,7 +3,7 @@
 use super::cautions;
 use super::choices::Chosen;
 use super::input::Job;
-use super::lay::{Lay, PlaneLay};
+use super::lay::{Lay, PlaneLay, lines_around};
 use super::order::{Bought, coil};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
 use super::plane_work::{PlaneClips, PlaneHeat};
@@ -191,7 +191,7 @@ impl Job {
     }
 
     fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
-        let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet: self.metals.panel.surface_mass()? };
+        let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet: self.metals.panel.surface_mass()?, around: lines_around(roof) };
         let end = |line: &Line, number: usize, plane: usize| -> Result<EdgeUse, Error> {
             if along_the_seams(line.kind) {
                 return Ok(EdgeUse::Side);

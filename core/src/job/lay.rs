@@ -90,15 +90,28 @@ pub(super) struct Lay<'a> {
     pub(super) panel: Panel,
     pub(super) choices: &'a LayoutChoices,
     pub(super) sheet: SurfaceMass,
+    /// For every plane, the lines around it by number.
+    pub(super) around: Vec<Vec<(usize, &'a Side)>>,
+}
+
+/// For every plane of the roof, its lines by number with their sides.
+pub(super) fn lines_around(roof: &Roof) -> Vec<Vec<(usize, &Side)>> {
+    let mut out = vec![Vec::new(); roof.planes().len()];
+    for (number, line) in roof.lines().iter().enumerate() {
+        for side in line.sides() {
+            if let Some(of) = out.get_mut(side.plane) {
+                of.push((number, side));
+            }
+        }
+    }
+    out
 }
 
 impl Lay<'_> {
     /// The panels of one plane.
     pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize) -> Result<EdgeUse, Error>) -> Result<PlaneLay, Error> {
         let own = self.roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
-        let around: Vec<(usize, &Side)> =
-            self.roof.lines().iter().enumerate().flat_map(|(i, l)| l.sides().filter(|s| s.plane == plane).map(move |s| (i, s))).collect();
-        let (outline, lines) = ringed(self.roof, plane, &around)?;
+        let (outline, lines) = ringed(self.roof, plane, self.around.get(plane).map_or(&[], Vec::as_slice))?;
         let mut edges = Vec::with_capacity(lines.len());
         for &line in &lines {
             let of = self.roof.lines().get(line).ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
