@@ -138,11 +138,17 @@ impl LegEnd {
 
     #[inline(always)]
     pub(super) fn beyond(self, bend: &BendMm) -> Result<Length, Error> {
+        if self == LegEnd::OuterCorner && bend.degrees() < 180.0 { Ok(bend.outside) } else { self.beyond_other(bend) }
+    }
+
+    /// What is rarer than an outer corner, out of the way of the loop over legs.
+    #[inline(never)]
+    fn beyond_other(self, bend: &BendMm) -> Result<Length, Error> {
         let degrees = bend.degrees();
         match self {
-            LegEnd::OuterCorner if degrees < 180.0 => Ok(bend.outside),
-            LegEnd::InnerCorner if degrees < 180.0 => to_length(bend.r * bend.half_tangent),
-            LegEnd::OuterCorner | LegEnd::InnerCorner => Err(no_corner(bend.size.angle).at("")),
+            LegEnd::OuterCorner | LegEnd::InnerCorner if degrees >= 180.0 => Err(no_corner(bend.size.angle).at("")),
+            LegEnd::OuterCorner => Ok(bend.outside),
+            LegEnd::InnerCorner => to_length(bend.r * bend.half_tangent),
             LegEnd::OuterTangent if degrees >= 90.0 => (bend.size.inside_radius + bend.size.thickness).length(),
             LegEnd::OuterTangent => Err(Error::new(ErrorKind::OutOfRange, "a bend of less than 90 degrees has no outer tangent square to the leg")
                 .value_of(bend.size.angle)
