@@ -94,6 +94,12 @@ impl BendMm {
         Ok(BendMm { size, t, r, half_tangent, outside })
     }
 
+    /// The bend of this angle with this radius and thickness, one of which may be nothing: for what is linear in both.
+    pub(super) fn unit(angle: BendAngle, r: f64, t: f64) -> BendMm {
+        let size = BendSize { thickness: Length::ZERO, inside_radius: Length::ZERO, angle };
+        BendMm { size, t, r, half_tangent: angle.half_tangent(), outside: Length::ZERO }
+    }
+
     /// Degrees from flat.
     #[inline]
     pub(super) fn degrees(&self) -> f64 {

@@ -88,8 +88,13 @@ pub(super) fn setback(end: LegEnd, bend: Option<&BendMm>) -> Result<Length, Erro
     match (end, bend) {
         (LegEnd::SheetEdge, None) => Ok(Length::ZERO),
         (end, Some(bend)) => end.beyond(bend),
-        (_, None) => Err(Error::new(ErrorKind::Conflict, "the leg ends at the sheet's edge, not at a bend").accepts("sheet-edge")),
+        (_, None) => Err(not_an_edge()),
     }
+}
+
+#[cold]
+pub(super) fn not_an_edge() -> Error {
+    Error::new(ErrorKind::Conflict, "the leg ends at the sheet's edge, not at a bend").accepts("sheet-edge")
 }
 
 /// The flat part of a leg between its setbacks.
@@ -122,12 +127,22 @@ fn hem_fits(before: (Part, Length), this: (Part, Length)) -> bool {
     !(matches!(before.0, Part::StartHem) && before.1 > this.1 || matches!(this.0, Part::EndHem) && this.1 > before.1)
 }
 
+/// Whether it has a bend between every two legs, and open hems their gaps.
+#[inline(always)]
+pub(super) fn is_whole(profile: &Profile) -> bool {
+    profile.legs.len() == profile.bends.len() + 1 && !profile.start_edge.lacks_gap() && !profile.end_edge.lacks_gap()
+}
+
+#[cold]
+pub(super) fn not_a_profile() -> Error {
+    Error::new(ErrorKind::Conflict, "not a profile")
+}
+
 /// Unfolds the profile into the sink and gives its girth. Faults come without their path: the caller asks [`super::check`] for all of them.
 #[inline]
 pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, walk: &Walk<'_>, rule: &BendRule, r: &mut R, sink: &mut S) -> Result<Length, Error> {
-    let misfit = profile.legs.len() != profile.bends.len() + 1 || !profile.thickness.is_positive();
-    if misfit || profile.start_edge.lacks_gap() || profile.end_edge.lacks_gap() {
-        return Err(Error::new(ErrorKind::Conflict, "not a profile"));
+    if !is_whole(profile) || !profile.thickness.is_positive() {
+        return Err(not_a_profile());
     }
     let mut solver = Solver { thickness: profile.thickness, t: profile.thickness.mm(), rule, last: None, factors: LastFactor::default() };
     let mut last = (Part::Body(0), Length::ZERO);
