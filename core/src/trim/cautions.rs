@@ -6,6 +6,7 @@ use super::factors::NeutralFactor;
 use super::rule::BendRule;
 use super::size::to_length;
 use super::solve::Solved;
+use super::walk::WalkBend;
 use crate::record::{Caution, CautionCode, Source};
 
 /// A bend sharper than the sheet is thick: whether the metal bears it is not known here.
@@ -45,18 +46,18 @@ pub const ALL: &[CautionCode] = &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_H
 
 /// Cautions of one bend.
 #[inline]
-pub(super) fn of_bend(bend: &Solved<'_>, out: &mut Vec<Caution>) {
-    let size = bend.mm.size;
-    if size.inside_radius < size.thickness && bend.walk.angle.degrees() < 180.0 {
-        out.push(sharp(bend));
+pub(super) fn of_bend(bend: &WalkBend<'_>, solved: &Solved<'_>, out: &mut Vec<Caution>) {
+    let size = solved.mm.size;
+    if size.inside_radius < size.thickness && bend.angle.degrees() < 180.0 {
+        out.push(sharp(bend, solved));
     }
-    match bend.rule {
-        BendRule::Din6935 if bend.walk.angle.degrees() < 15.0 => out.extend(dropped(bend)),
-        BendRule::Deductions(table) => out.extend(interpolated(bend, table)),
+    match solved.rule {
+        BendRule::Din6935 if bend.angle.degrees() < 15.0 => out.extend(dropped(bend, solved)),
+        BendRule::Deductions(table) => out.extend(interpolated(bend, solved, table)),
         _ => {}
     }
-    if bend.walk.rule.is_some() {
-        of_rule(bend.rule, &bend.walk.part.bend_path(), 1, out);
+    if bend.rule.is_some() {
+        of_rule(solved.rule, &bend.part.bend_path(), 1, out);
     }
 }
 
@@ -73,22 +74,23 @@ pub(super) fn of_rule(rule: &BendRule, subject: &str, bends: usize, out: &mut Ve
 }
 
 #[cold]
-fn sharp(bend: &Solved<'_>) -> Caution {
-    let size = bend.mm.size;
-    Caution::new(RADIUS_UNDER_THICKNESS, bend.walk.part.bend_path(), Source::CommonPractice).arg("radius", size.inside_radius).arg("thickness", size.thickness)
+fn sharp(bend: &WalkBend<'_>, solved: &Solved<'_>) -> Caution {
+    let size = solved.mm.size;
+    Caution::new(RADIUS_UNDER_THICKNESS, bend.part.bend_path(), Source::CommonPractice).arg("radius", size.inside_radius).arg("thickness", size.thickness)
 }
 
 #[cold]
-fn dropped(bend: &Solved<'_>) -> Option<Caution> {
-    let dropped = to_length(din::dropped_mm(&bend.mm)?).ok()?;
-    Some(Caution::new(DIN_COMPENSATION_DROPPED, bend.walk.part.bend_path(), bend.rule.source().clone()).arg("angle", bend.walk.angle).arg("dropped", dropped))
+fn dropped(bend: &WalkBend<'_>, solved: &Solved<'_>) -> Option<Caution> {
+    let dropped = to_length(din::dropped_mm(&solved.mm)?).ok()?;
+    Some(Caution::new(DIN_COMPENSATION_DROPPED, bend.part.bend_path(), solved.rule.source().clone()).arg("angle", bend.angle).arg("dropped", dropped))
 }
 
-fn interpolated(bend: &Solved<'_>, table: &DeductionTable) -> Option<Caution> {
-    let (low, high) = table.around(bend.mm.size).ok()?;
+#[cold]
+fn interpolated(bend: &WalkBend<'_>, solved: &Solved<'_>, table: &DeductionTable) -> Option<Caution> {
+    let (low, high) = table.around(solved.mm.size).ok()?;
     (low.angle != high.angle).then(|| {
-        Caution::new(DEDUCTION_INTERPOLATED, bend.walk.part.bend_path(), table.source().clone())
-            .arg("angle", bend.walk.angle)
+        Caution::new(DEDUCTION_INTERPOLATED, bend.part.bend_path(), table.source().clone())
+            .arg("angle", bend.angle)
             .arg("low", low.angle)
             .arg("high", high.angle)
     })

@@ -5,7 +5,7 @@ use super::profile::Profile;
 use super::rule::BendRule;
 use super::size::{BendMm, to_length};
 use super::solve::{self, flat_part, setback};
-use super::walk::{self, Part, WalkBend, WalkLeg};
+use super::walk::{Part, Walk, WalkBend, WalkLeg};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::units::Length;
 
@@ -33,9 +33,10 @@ pub(super) fn profile(profile: &Profile, rule: Option<&BendRule>) -> Result<(), 
     // The counts fit: now the walk.
     let mut faults = Faults::default();
     let t = profile.thickness.mm();
-    let bends: Vec<Option<BendMm>> = walk::bends(profile).map(|bend| faults.keep(check_bend(profile, bend, t, rule))).collect();
+    let walk = Walk::of(profile);
+    let bends: Vec<Option<BendMm>> = walk.bends().map(|bend| faults.keep(check_bend(profile, bend, t, rule))).collect();
     let mut flats: Vec<(Part, Option<Length>)> = Vec::with_capacity(bends.len() + 1);
-    for (i, leg) in walk::legs(profile).enumerate() {
+    for (i, leg) in walk.legs().enumerate() {
         let before = i.checked_sub(1).and_then(|b| bends.get(b));
         let after = bends.get(i);
         let flat = match (before, after) {

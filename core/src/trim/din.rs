@@ -45,11 +45,15 @@ impl LastFactor {
     }
 }
 
-/// The length of the neutral line in the bend, without the third range.
+/// The length of the neutral line in the bend with this factor k, without the third range.
 #[inline]
-fn arc_mm(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
-    let k = factors.of(bend)?.value();
-    Ok(bend.radians() * (bend.r + k * bend.t / 2.0))
+fn arc_mm(bend: &BendMm, k: f64) -> f64 {
+    bend.radians() * (bend.r + k * bend.t / 2.0)
+}
+
+/// Whether the factor k enters: not in the third range.
+pub(super) fn takes_factor(bend: &BendMm) -> bool {
+    bend.degrees() >= NEGLIGIBLE_BELOW
 }
 
 pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
@@ -59,23 +63,35 @@ pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
 /// The same, with the factor of the bend before where it had this radius; the sheet must be one.
 #[inline]
 pub(super) fn allowance_after(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
-    if bend.degrees() >= 180.0 {
-        return Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
-            .at("angle")
-            .value_of(bend.size.angle)
-            .accepts("less than 180 deg from flat")
-            .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"));
+    no_hem(bend)?;
+    allowance_with(bend, factors.of(bend)?.value())
+}
+
+/// Hems are outside the range.
+#[inline]
+pub(super) fn no_hem(bend: &BendMm) -> Result<(), Error> {
+    if bend.degrees() < 180.0 {
+        return Ok(());
     }
-    let arc = arc_mm(bend, factors)?;
-    if bend.degrees() < NEGLIGIBLE_BELOW { bend.two_setbacks() } else { Ok(arc) }
+    Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
+        .at("angle")
+        .value_of(bend.size.angle)
+        .accepts("less than 180 deg from flat")
+        .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"))
+}
+
+/// The allowance with this factor k, in the range that the angle falls in.
+#[inline]
+pub(super) fn allowance_with(bend: &BendMm, k: f64) -> Result<f64, Error> {
+    if takes_factor(bend) { Ok(arc_mm(bend, k)) } else { bend.two_setbacks() }
 }
 
 /// What the third range drops: the v that the second range would give. `None` outside the third range.
 pub(super) fn dropped_mm(bend: &BendMm) -> Option<f64> {
-    if bend.degrees() >= NEGLIGIBLE_BELOW {
+    if takes_factor(bend) {
         return None;
     }
-    Some(bend.two_setbacks().ok()? - arc_mm(bend, &mut LastFactor::default()).ok()?)
+    Some(bend.two_setbacks().ok()? - arc_mm(bend, LastFactor::default().of(bend).ok()?.value()))
 }
 
 /// The compensation value v of DIN 6935, to be subtracted from the sum of the legs.

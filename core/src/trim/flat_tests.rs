@@ -339,7 +339,7 @@ pub(super) fn any_profile() -> impl Strategy<Value = Profile> {
 }
 
 /// A profile with one thing in it changed, mostly for the worse.
-fn spoil(mut p: Profile, what: u8, which: usize, by: Length) -> Profile {
+pub(super) fn spoil(mut p: Profile, what: u8, which: usize, by: Length) -> Profile {
     let leg = which % p.legs.len();
     match what {
         0 => p.legs[leg].length = by,

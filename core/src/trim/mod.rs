@@ -13,6 +13,7 @@
 //! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
 
 mod aviation;
+mod batch;
 mod builder;
 pub mod cautions;
 mod chain;
@@ -37,6 +38,8 @@ mod solve;
 mod walk;
 
 #[cfg(test)]
+mod batch_tests;
+#[cfg(test)]
 mod flat_tests;
 #[cfg(all(test, feature = "serde"))]
 mod json_tests;
@@ -45,6 +48,7 @@ mod outline_tests;
 #[cfg(test)]
 mod rule_tests;
 
+pub use batch::{girths, girths_into};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};

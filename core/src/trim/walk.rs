@@ -76,53 +76,79 @@ pub(super) struct WalkBend<'a> {
     pub(super) rule: Option<&'a BendRule>,
 }
 
-fn hem_bend(part: Part, fold: Fold<'_>) -> WalkBend<'_> {
-    WalkBend { part, angle: fold.angle, direction: fold.direction, inside_radius: fold.inside_radius, rule: fold.rule }
+/// The walk over one profile. Its places count the returns and the folds of hems.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Walk<'a> {
+    legs: &'a [Leg],
+    bends: &'a [Bend],
+    start_hem: Option<Fold<'a>>,
+    end_hem: Option<Fold<'a>>,
 }
 
-/// The legs in order, the returns of hems among them.
-#[inline]
-pub(super) fn legs(profile: &Profile) -> impl Iterator<Item = WalkLeg<'_>> {
-    let first = profile.start_edge.fold().map(|fold| WalkLeg {
-        part: Part::StartHem,
-        name: "start hem",
-        length: fold.width,
-        start: LegEnd::SheetEdge,
-        end: LegEnd::OuterTangent,
-    });
-    let last = profile.end_edge.fold().map(|fold| WalkLeg {
-        part: Part::EndHem,
-        name: "end hem",
-        length: fold.width,
-        start: LegEnd::OuterTangent,
-        end: LegEnd::SheetEdge,
-    });
-    let body = profile.legs.iter().enumerate().map(|(i, leg): (usize, &Leg)| WalkLeg {
-        part: Part::Body(i),
-        name: &leg.name,
-        length: leg.length,
-        start: leg.start,
-        end: leg.end,
-    });
-    first.into_iter().chain(body).chain(last)
-}
+impl<'a> Walk<'a> {
+    #[inline(always)]
+    pub(super) fn of(profile: &'a Profile) -> Walk<'a> {
+        Walk { legs: &profile.legs, bends: &profile.bends, start_hem: profile.start_edge.fold(), end_hem: profile.end_edge.fold() }
+    }
 
-/// The bends in order, the folds of hems among them.
-#[inline]
-pub(super) fn bends(profile: &Profile) -> impl Iterator<Item = WalkBend<'_>> {
-    let first = profile.start_edge.fold().map(|fold| hem_bend(Part::StartHem, fold));
-    let last = profile.end_edge.fold().map(|fold| hem_bend(Part::EndHem, fold));
-    let body = profile.bends.iter().enumerate().map(|(i, bend): (usize, &Bend)| WalkBend {
-        part: Part::Body(i),
-        angle: bend.angle,
-        direction: bend.direction,
-        inside_radius: bend.inside_radius,
-        rule: bend.rule.as_deref(),
-    });
-    first.into_iter().chain(body).chain(last)
-}
+    /// The leg at this place; nothing behind the last.
+    #[inline(always)]
+    pub(super) fn leg(&self, at: usize) -> Option<WalkLeg<'a>> {
+        let index = self.index(at);
+        if let Some(leg) = self.legs.get(index) {
+            return Some(WalkLeg { part: Part::Body(index), name: &leg.name, length: leg.length, start: leg.start, end: leg.end });
+        }
+        let (part, fold) = self.hem(index, self.legs.len())?;
+        let (name, start, end) = match part {
+            Part::StartHem => ("start hem", LegEnd::SheetEdge, LegEnd::OuterTangent),
+            _ => ("end hem", LegEnd::OuterTangent, LegEnd::SheetEdge),
+        };
+        Some(WalkLeg { part, name, length: fold.width, start, end })
+    }
 
-/// How many bends are walked.
-pub(super) fn bend_count(profile: &Profile) -> usize {
-    profile.bends.len() + usize::from(!profile.start_edge.is_raw()) + usize::from(!profile.end_edge.is_raw())
+    /// The bend behind the leg at this place; nothing behind the last leg.
+    #[inline(always)]
+    pub(super) fn bend(&self, at: usize) -> Option<WalkBend<'a>> {
+        let index = self.index(at);
+        if let Some(bend) = self.bends.get(index) {
+            let Bend { angle, direction, inside_radius, rule } = bend;
+            return Some(WalkBend { part: Part::Body(index), angle: *angle, direction: *direction, inside_radius: *inside_radius, rule: rule.as_deref() });
+        }
+        let (part, fold) = self.hem(index, self.bends.len())?;
+        Some(WalkBend { part, angle: fold.angle, direction: fold.direction, inside_radius: fold.inside_radius, rule: fold.rule })
+    }
+
+    /// The place within the body; in front of it the greatest number, where nothing is found.
+    #[inline(always)]
+    fn index(&self, at: usize) -> usize {
+        at.wrapping_sub(usize::from(self.start_hem.is_some()))
+    }
+
+    /// The hem that stands here, where that is not within the body of so many parts.
+    #[inline(always)]
+    fn hem(&self, index: usize, body: usize) -> Option<(Part, &Fold<'a>)> {
+        if index == usize::MAX {
+            self.start_hem.as_ref().map(|fold| (Part::StartHem, fold))
+        } else if index == body {
+            self.end_hem.as_ref().map(|fold| (Part::EndHem, fold))
+        } else {
+            None
+        }
+    }
+
+    /// The legs in order.
+    pub(super) fn legs(self) -> impl Iterator<Item = WalkLeg<'a>> {
+        (0..).map_while(move |at| self.leg(at))
+    }
+
+    /// The bends in order.
+    pub(super) fn bends(self) -> impl Iterator<Item = WalkBend<'a>> {
+        (0..).map_while(move |at| self.bend(at))
+    }
+
+    /// How many bends are walked.
+    #[inline(always)]
+    pub(super) fn bend_count(&self) -> usize {
+        self.bends.len() + usize::from(self.start_hem.is_some()) + usize::from(self.end_hem.is_some())
+    }
 }
