@@ -85,6 +85,17 @@ fn panels_fill_their_strips_and_the_roof() {
     assert_eq!(summary.coil, summary.panel_length);
 }
 
+#[test]
+fn the_cleats_of_both_sides_of_a_valley_are_one_trim() {
+    let packet = demo_packet();
+    let valleys: Vec<usize> = packet.junctions.iter().filter(|j| j.kind == LineKind::Valley).map(|j| j.line).collect();
+    let cleats: Vec<_> = packet.trims.iter().filter(|t| t.name == "offset cleat" && t.runs.iter().any(|r| valleys.contains(&r.line))).collect();
+    assert!(valleys.len() == 2 && cleats.len() == 1, "one piece turned about serves both sides");
+    for line in valleys {
+        assert_eq!(cleats[0].runs.iter().filter(|r| r.line == line).count(), 2, "a cleat on each side");
+    }
+}
+
 /// What an edge of a plane's layout adds to a panel, square to its line, as its junction set it.
 fn allowance(packet: &Packet, lay: &PlaneLay, edge: usize) -> Option<Length> {
     let line = lay.lines[edge];
@@ -105,12 +116,19 @@ fn finished_lengths_are_clear_lengths_and_the_two_ends_across_their_skews() {
             let left = high.left.y.mm() - low.left.y.mm() + ends;
             let right = high.right.y.mm() - low.right.y.mm() + ends;
             let name = format!("{} strip {} run {}", lay.name, panel.strip, panel.run);
+            // Where a corner lies beside the panel, the line beyond it, shifted by its own end, may reach back and cut it.
+            let corners: Vec<f64> = packet.roof.planes()[lay.plane].outline().rings().flatten().map(|p| p.x.mm()).collect();
+            let beside = |side: f64, way: f64| corners.iter().any(|x| (0.0..406.4).contains(&((x - side) * way)));
+            if beside(panel.right.mm(), 1.0) || beside(panel.left.mm(), -1.0) {
+                assert!(panel.finished.mm() < left.max(right) + 1e-6, "{name}: {} over {left} and {right}", panel.finished);
+                continue;
+            }
             assert!((panel.finished.mm() - left.max(right)).abs() < 1e-6, "{name}: {} not {left} or {right}", panel.finished);
             assert!((panel.left_length.map_or(0.0, Length::mm) - left.max(0.0)).abs() < 1e-6, "{name}");
             seen += 1;
         }
     }
-    assert!(seen > packet.summary.panels * 3 / 4, "{seen} of {}", packet.summary.panels);
+    assert!(seen > packet.summary.panels / 2, "{seen} of {}", packet.summary.panels);
 }
 
 #[test]
