@@ -21,6 +21,7 @@ mod deductions;
 mod din;
 mod edge;
 mod factors;
+mod figures;
 mod flat;
 mod handbook;
 #[cfg(feature = "serde")]
@@ -37,6 +38,8 @@ mod solve;
 mod walk;
 
 #[cfg(test)]
+mod figures_tests;
+#[cfg(test)]
 mod flat_tests;
 #[cfg(all(test, feature = "serde"))]
 mod json_tests;
@@ -51,6 +54,7 @@ pub use deductions::{Deduction, DeductionTable};
 pub use din::din_compensation;
 pub use edge::Edge;
 pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_factor};
+pub use figures::{BendLines, FaceWidths, Figures, LinesFromEdge, PieceFigures, SectionFigures, TrimFigures};
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
