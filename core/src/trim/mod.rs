@@ -13,6 +13,7 @@
 //! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
 
 mod aviation;
+mod brake;
 mod builder;
 pub mod cautions;
 mod chain;
@@ -48,6 +49,9 @@ mod outline_tests;
 #[cfg(test)]
 mod rule_tests;
 
+pub use brake::{
+    BendOrder, BendStep, Brake, ClampLine, FoldWay, FoldingPlan, GaugeStep, Handling, HitBody, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict, SheetEdge, SheetPart, Springback, SpringbackFactor, StepFault, ToolOutline, Tooling,
+};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};

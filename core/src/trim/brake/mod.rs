@@ -1,0 +1,19 @@
+//! What the brake needs: whether a trim can be bent, in which order, and where the gauge stands at each step.
+
+mod crossing;
+mod curve;
+mod order;
+mod plan;
+mod report;
+mod step;
+mod strip;
+
+#[cfg(test)]
+mod curve_tests;
+#[cfg(test)]
+mod order_tests;
+
+pub use order::{BendOrder, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict};
+pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, SheetEdge, Springback, SpringbackFactor, ToolOutline, Tooling};
+pub use report::{GaugeStep, Handling, HitBody, StepFault};
+pub use strip::SheetPart;
