@@ -119,6 +119,7 @@ calculations! {
     "roof.roof-input" => roof::RoofInput,
     "trim.bend-order" => trim::BendOrder,
     "trim.flat-pattern" => trim::FlatPattern,
+    "trim.forming-check" => trim::FormingCheck,
     "trim.order-trial" => trim::OrderTrial,
     "trim.trim-figures" => trim::TrimFigures,
     "panel.panel" => panel::Panel,

@@ -2,6 +2,8 @@
 
 mod crossing;
 mod curve;
+mod forming;
+mod forming_text;
 mod order;
 mod plan;
 mod report;
@@ -11,8 +13,11 @@ mod strip;
 #[cfg(test)]
 mod curve_tests;
 #[cfg(test)]
+mod forming_tests;
+#[cfg(test)]
 mod order_tests;
 
+pub use forming::{FoldTakes, FormingCheck, FormingFault, FormingMetal, FormingReport, Hole, HoleFinding, HoleLimit, RadiusFinding};
 pub use order::{BendOrder, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict};
 pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, SheetEdge, Springback, SpringbackFactor, ToolOutline, Tooling};
 pub use report::{GaugeStep, Handling, HitBody, StepFault};
