@@ -120,6 +120,7 @@ calculations! {
     "trim.bend-order" => trim::BendOrder,
     "trim.flat-pattern" => trim::FlatPattern,
     "trim.forming-check" => trim::FormingCheck,
+    "trim.order-search" => trim::OrderSearch,
     "trim.order-trial" => trim::OrderTrial,
     "trim.trim-figures" => trim::TrimFigures,
     "panel.panel" => panel::Panel,

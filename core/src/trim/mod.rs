@@ -50,7 +50,9 @@ mod outline_tests;
 mod rule_tests;
 
 pub use brake::{
-    BendOrder, BendStep, Brake, ClampLine, FoldTakes, FoldWay, FoldingPlan, FormingCheck, FormingFault, FormingMetal, FormingReport, GaugeStep, Handling, HitBody, Hole, HoleFinding, HoleLimit, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict, RadiusFinding, SheetEdge, SheetPart, Springback, SpringbackFactor, StepFault, ToolOutline, Tooling,
+    BendOrder, BendStep, Brake, ClampLine, FoldTakes, FoldWay, FoldingPlan, FormingCheck, FormingFault, FormingMetal, FormingReport, GaugeStep, Handling,
+    HitBody, Hole, HoleFinding, HoleLimit, MAX_SEARCHED, MAX_STEPS, OrderFound, OrderOutcome, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, RadiusFinding,
+    SheetEdge, SheetPart, Springback, SpringbackFactor, StepFault, ToolOutline, Tooling,
 };
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};

@@ -7,6 +7,7 @@ mod forming_text;
 mod order;
 mod plan;
 mod report;
+mod search;
 mod step;
 mod strip;
 
@@ -16,9 +17,12 @@ mod curve_tests;
 mod forming_tests;
 #[cfg(test)]
 mod order_tests;
+#[cfg(test)]
+mod search_tests;
 
 pub use forming::{FoldTakes, FormingCheck, FormingFault, FormingMetal, FormingReport, Hole, HoleFinding, HoleLimit, RadiusFinding};
 pub use order::{BendOrder, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict};
 pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, SheetEdge, Springback, SpringbackFactor, ToolOutline, Tooling};
 pub use report::{GaugeStep, Handling, HitBody, StepFault};
+pub use search::{MAX_SEARCHED, OrderFound, OrderOutcome, OrderSearch};
 pub use strip::SheetPart;
