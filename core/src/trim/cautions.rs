@@ -41,8 +41,19 @@ pub const NOMINAL_SUM: CautionCode = CautionCode {
     text: "nominal legs were added and nothing was deducted for {bends} bends: the blank is wider than the developed profile",
 };
 
+/// No source limits the inside radius of this bend in this metal.
+pub const NO_PUBLISHED_RADIUS: CautionCode = CautionCode {
+    number: 3050,
+    name: "no-published-radius",
+    text: "no published limit for the inside radius of {alloy}, {thickness}, bent {angle}: ask the supplier, or bend a trial piece",
+};
+
+/// A question that was not answered, because what it needs was not given.
+pub const NOT_JUDGED: CautionCode = CautionCode { number: 3051, name: "not-judged", text: "{what} was not judged: `{lacks}` is not given" };
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_HALF, DIN_COMPENSATION_DROPPED, DEDUCTION_INTERPOLATED, NOMINAL_SUM];
+pub const ALL: &[CautionCode] =
+    &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_HALF, DIN_COMPENSATION_DROPPED, DEDUCTION_INTERPOLATED, NOMINAL_SUM, NO_PUBLISHED_RADIUS, NOT_JUDGED];
 
 /// Cautions of one bend.
 #[inline]

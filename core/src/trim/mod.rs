@@ -14,6 +14,7 @@
 
 mod aviation;
 mod batch;
+mod brake;
 mod builder;
 pub mod cautions;
 mod chain;
@@ -22,6 +23,7 @@ mod deductions;
 mod din;
 mod edge;
 mod factors;
+mod figures;
 mod flat;
 mod handbook;
 #[cfg(feature = "serde")]
@@ -40,6 +42,8 @@ mod walk;
 #[cfg(test)]
 mod batch_tests;
 #[cfg(test)]
+mod figures_tests;
+#[cfg(test)]
 mod flat_tests;
 #[cfg(all(test, feature = "serde"))]
 mod json_tests;
@@ -49,12 +53,18 @@ mod outline_tests;
 mod rule_tests;
 
 pub use batch::{girths, girths_into};
+pub use brake::{
+    BendOrder, BendStep, Brake, ClampLine, FoldTakes, FoldWay, FoldingPlan, FormingCheck, FormingFault, FormingMetal, FormingReport, GaugeStep, Handling,
+    HitBody, Hole, HoleFinding, HoleLimit, MAX_SEARCHED, MAX_STEPS, OrderFound, OrderOutcome, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, RadiusFinding,
+    SheetEdge, SheetPart, Springback, SpringbackFactor, StepFault, ToolOutline, Tooling,
+};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};
 pub use din::din_compensation;
 pub use edge::Edge;
 pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_factor};
+pub use figures::{BendLines, FaceWidths, Figures, LinesFromEdge, PieceFigures, SectionFigures, TrimFigures};
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};

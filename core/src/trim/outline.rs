@@ -255,46 +255,46 @@ fn chords(piece: &Piece, arc: &Arc, tolerance: f64, out: &mut Vec<Point>) -> Res
 
 /// Where the walk stands: a point of the lower face in the working unit, and its heading.
 #[derive(Debug, Clone, Copy)]
-struct Pen {
+pub(super) struct Pen {
     x: f64,
     y: f64,
-    heading: f64,
+    pub(super) heading: f64,
     sin: f64,
     cos: f64,
 }
 
 /// The centre and the two ends of one bend in the working unit.
-struct Swing {
-    centre: (f64, f64),
+pub(super) struct Swing {
+    pub(super) centre: (f64, f64),
     /// From the centre towards the sheet, at the start and at the end.
-    out: (f64, f64),
-    out_after: (f64, f64),
-    turn: f64,
+    pub(super) out: (f64, f64),
+    pub(super) out_after: (f64, f64),
+    pub(super) turn: f64,
     /// Direction of `out` in degrees.
-    out_heading: f64,
+    pub(super) out_heading: f64,
     /// From the centre to the outer face.
     outer: f64,
 }
 
 impl Pen {
-    fn at(x: f64, y: f64, heading: f64) -> Pen {
+    pub(super) fn at(x: f64, y: f64, heading: f64) -> Pen {
         Pen { x, y, heading, sin: num::sin_deg(heading), cos: num::cos_deg(heading) }
     }
 
     /// A point of the sheet beside the pen, so far above its lower face.
     #[inline(always)]
-    fn above(&self, height: f64) -> (f64, f64) {
+    pub(super) fn above(&self, height: f64) -> (f64, f64) {
         (self.x - height * self.sin, self.y + height * self.cos)
     }
 
     #[inline(always)]
-    fn forward(&mut self, by: f64) {
+    pub(super) fn forward(&mut self, by: f64) {
         self.x += by * self.cos;
         self.y += by * self.sin;
     }
 
     #[inline(always)]
-    fn swing(&mut self, bend: &FlatBend, t: f64) -> Swing {
+    pub(super) fn swing(&mut self, bend: &FlatBend, t: f64) -> Swing {
         let r = bend.inside_radius.mm();
         let sign = bend.direction.sign();
         let turn = sign * bend.angle.degrees();

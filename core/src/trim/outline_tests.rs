@@ -166,7 +166,7 @@ fn a_chain_in_job_form() {
     assert_eq!(serde_json::from_str::<Placement>(&serde_json::to_string(&placed).unwrap()).unwrap(), placed);
 }
 
-fn any_chain() -> impl Strategy<Value = Chain> {
+pub(super) fn any_chain() -> impl Strategy<Value = Chain> {
     let turns = prop::collection::vec((prop_oneof![-140.0_f64..-2.0, 2.0_f64..140.0], 25.0_f64..90.0), 1..8);
     (turns, any::<bool>(), 200_i32..1500, 0_i32..2500, 0..3).prop_map(|(turns, upper, t, r, hem)| {
         let (mut x, mut y, mut heading) = (1_000_000.0, -500_000.0, 17.0);
