@@ -40,8 +40,30 @@ pub const NOMINAL_SUM: CautionCode = CautionCode {
     text: "nominal legs were added and nothing was deducted for {bends} bends: the blank is wider than the developed profile",
 };
 
+/// A bend line of a tapered trim that leans so far that a round bend would change the blank.
+pub const TAPER_BEND_OBLIQUE: CautionCode = CautionCode {
+    number: 3040,
+    name: "taper-bend-oblique",
+    text: "the bend is {section} in the sections and {turn} across its leaning line: a bend that is round across the line would change the blank there by {by}",
+};
+
+/// A tapered piece whose blank is longer than the stock.
+pub const TAPER_BLANK_OVER_STOCK: CautionCode = CautionCode {
+    number: 3041,
+    name: "taper-blank-over-stock",
+    text: "the blank is {blank} long where its lines lean, more than the {longest} of a piece: shorten the longest piece",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_HALF, DIN_COMPENSATION_DROPPED, DEDUCTION_INTERPOLATED, NOMINAL_SUM];
+pub const ALL: &[CautionCode] = &[
+    RADIUS_UNDER_THICKNESS,
+    NEUTRAL_FACTOR_ABOVE_HALF,
+    DIN_COMPENSATION_DROPPED,
+    DEDUCTION_INTERPOLATED,
+    NOMINAL_SUM,
+    TAPER_BEND_OBLIQUE,
+    TAPER_BLANK_OVER_STOCK,
+];
 
 /// Cautions of one bend.
 #[inline]

@@ -13,6 +13,7 @@
 //! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
 
 mod aviation;
+mod blank;
 mod builder;
 pub mod cautions;
 mod chain;
@@ -26,6 +27,7 @@ mod handbook;
 #[cfg(feature = "serde")]
 mod json;
 mod leg;
+mod mitre;
 mod neutral_axis;
 mod outline;
 mod point;
@@ -34,6 +36,7 @@ mod rule;
 mod sharp_corner;
 mod size;
 mod solve;
+mod taper;
 mod walk;
 
 #[cfg(test)]
@@ -45,6 +48,7 @@ mod outline_tests;
 #[cfg(test)]
 mod rule_tests;
 
+pub use blank::{BlankBend, BlankEdge, BlankFold, BlankHole, BlankLine, BlankSide, FlatBlank};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};
@@ -54,10 +58,12 @@ pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_fa
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
+pub use mitre::{LegCut, Mitre, MitreCorner, MitreHalf, MitredCorner, RunWay, SecondHalf, SheetSurface, Way};
 pub use neutral_axis::NeutralAxis;
 pub use outline::{Arc, Bounds, Outline, Piece, Placement};
 pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;
+pub use taper::{HeldLine, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim};
 pub use walk::Part;
