@@ -116,6 +116,8 @@ calculations! {
     "movement.end-movement" => movement::EndMovement,
     "movement.length-change" => movement::LengthChange,
     "roof.roof-input" => roof::RoofInput,
+    "trim.blank-plan" => trim::BlankPlan,
+    "trim.end-fold" => trim::EndFold,
     "trim.flat-pattern" => trim::FlatPattern,
     "trim.mitre" => trim::Mitre,
     "trim.taper" => trim::Taper,

@@ -54,6 +54,20 @@ pub const TAPER_BLANK_OVER_STOCK: CautionCode = CautionCode {
     text: "the blank is {blank} long where its lines lean, more than the {longest} of a piece: shorten the longest piece",
 };
 
+/// The section of a piece that leaves a corner is turned about its run there.
+pub const MITRE_TURNED: CautionCode = CautionCode {
+    number: 3042,
+    name: "mitre-turned",
+    text: "the piece closes at this corner only with its section turned by {roll} about its run from upright",
+};
+
+/// A tab without slots, whose bend lies short of the end beside it.
+pub const TAB_UNRELIEVED: CautionCode = CautionCode {
+    number: 3043,
+    name: "tab-unrelieved",
+    text: "the tab's bend lies short of the end beside it and has no slots: the metal there tears or is crushed",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     RADIUS_UNDER_THICKNESS,
@@ -63,6 +77,8 @@ pub const ALL: &[CautionCode] = &[
     NOMINAL_SUM,
     TAPER_BEND_OBLIQUE,
     TAPER_BLANK_OVER_STOCK,
+    MITRE_TURNED,
+    TAB_UNRELIEVED,
 ];
 
 /// Cautions of one bend.

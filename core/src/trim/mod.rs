@@ -48,7 +48,10 @@ mod outline_tests;
 #[cfg(test)]
 mod rule_tests;
 
-pub use blank::{BlankBend, BlankEdge, BlankFold, BlankHole, BlankLine, BlankSide, FlatBlank};
+pub use blank::{
+    BlankBend, BlankEdge, BlankEnd, BlankFold, BlankHole, BlankLine, BlankPlan, BlankSide, EndCut, EndFold, FlatBlank, FoldEnds, FoldedEnd, HolePlace,
+    MitredEnd, Notch, NotchShape, PieceEnd, PlannedBlank, PlannedHole, ReliefHabit, Tab,
+};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use deductions::{Deduction, DeductionTable};

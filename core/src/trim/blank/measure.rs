@@ -26,8 +26,9 @@ fn twice_within_chords(outline: &[BlankEdge]) -> Result<i128, Error> {
 }
 
 #[allow(clippy::cast_precision_loss, reason = "the exact sum is rounded once")]
-pub(super) fn square_mm(blank: &FlatBlank) -> Result<f64, Error> {
-    let mut area = twice_within_chords(&blank.outline)? as f64 / 2e18;
+pub(super) fn square_metres(blank: &FlatBlank) -> Result<f64, Error> {
+    let chords = twice_within_chords(&blank.outline)? as f64 / 2e24;
+    let mut area = 0.0;
     for arc in blank.outline.iter().filter_map(|e| e.arc) {
         let (radius, turn) = (arc.radius.mm(), arc.turn.radians());
         // The segment between the arc and its chord, outward where the arc turns as the outline does.
@@ -37,7 +38,7 @@ pub(super) fn square_mm(blank: &FlatBlank) -> Result<f64, Error> {
         let radius = hole.diameter.mm() / 2.0;
         area -= core::f64::consts::PI * radius * radius;
     }
-    Ok(area)
+    Ok(chords + area / 1e6)
 }
 
 /// Where an arc reaches furthest along the axes, besides its ends.

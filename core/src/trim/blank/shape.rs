@@ -1,6 +1,6 @@
 //! The blank as plain data.
 
-use super::{crossing, measure};
+use super::{clip, crossing, measure};
 use crate::error::Error;
 use crate::record::Caution;
 use crate::trim::{Arc, Bounds, Direction, Part, Point};
@@ -220,7 +220,7 @@ impl FlatBlank {
     /// # Errors
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where the outline is beyond the range of areas.
     pub fn area(&self) -> Result<Area, Error> {
-        Area::new(measure::square_mm(self)? / 1e6, AreaUnit::SquareMetre)
+        Area::new(measure::square_metres(self)?, AreaUnit::SquareMetre)
     }
 
     /// Its mass, from the mass of the sheet per area.
@@ -254,5 +254,15 @@ impl FlatBlank {
     /// [`ErrorKind::Geometry`](crate::error::ErrorKind::Geometry) at `outline`, with the two stretches and where they meet.
     pub fn check(&self) -> Result<(), Error> {
         crossing::check(self)
+    }
+
+    /// A line, as far as it lies on the metal.
+    pub(super) fn on_metal(&self, line: BlankLine) -> Result<Vec<BlankLine>, Error> {
+        clip::clip(self, line)
+    }
+
+    /// From a point to the outline, in millimetres; less than nothing for a point outside it.
+    pub(super) fn clear_of_edge(&self, point: Point) -> Result<f64, Error> {
+        clip::clear_of_edge(self, point)
     }
 }

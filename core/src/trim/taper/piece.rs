@@ -8,7 +8,7 @@ use crate::practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::size::to_length;
 use crate::trim::{BendRule, BendSize, BlankBend, BlankEdge, BlankFold, BlankLine, BlankSide, Flat, FlatBend, FlatBlank, Part, Point, Profile, cautions};
-use crate::units::{Angle, BendAngle, Length};
+use crate::units::{Angle, Area, BendAngle, Length};
 
 /// A tapered trim: two profiles in parallel planes, leg by leg the same but for their lengths.
 ///
@@ -177,6 +177,8 @@ pub struct TaperedTrim {
     pub bends: Vec<TaperBend>,
     /// The blank, its start edge on the y axis.
     pub blank: FlatBlank,
+    /// The area of its metal.
+    pub area: Area,
 }
 
 /// The near and far line of the blank's ends as they are laid, and what lies between.
@@ -392,6 +394,7 @@ impl Calculation for Taper {
         all.extend(laid.cautions);
         let blank = FlatBlank { thickness: near.thickness(), outline, bends: laid.folds, holes: Vec::new(), cautions: all };
         blank.check().map_err(|e| e.under("blank"))?;
-        Ok(TaperedTrim { near, far, legs: laid.legs, bends: laid.bends, blank })
+        let area = blank.area()?;
+        Ok(TaperedTrim { near, far, legs: laid.legs, bends: laid.bends, blank, area })
     }
 }
