@@ -51,9 +51,48 @@ pub const NO_PUBLISHED_RADIUS: CautionCode = CautionCode {
 /// A question that was not answered, because what it needs was not given.
 pub const NOT_JUDGED: CautionCode = CautionCode { number: 3051, name: "not-judged", text: "{what} was not judged: `{lacks}` is not given" };
 
+/// A bend line of a tapered trim that leans so far that a round bend would change the blank.
+pub const TAPER_BEND_OBLIQUE: CautionCode = CautionCode {
+    number: 3040,
+    name: "taper-bend-oblique",
+    text: "the bend is {section} in the sections and {turn} across its leaning line: a bend that is round across the line would change the blank there by {by}",
+};
+
+/// A tapered piece whose blank is longer than the stock.
+pub const TAPER_BLANK_OVER_STOCK: CautionCode = CautionCode {
+    number: 3041,
+    name: "taper-blank-over-stock",
+    text: "the blank is {blank} long where its lines lean, more than the {longest} of a piece: shorten the longest piece",
+};
+
+/// The section of a piece that leaves a corner is turned about its run there.
+pub const MITRE_TURNED: CautionCode = CautionCode {
+    number: 3042,
+    name: "mitre-turned",
+    text: "the piece closes at this corner only with its section turned by {roll} about its run from upright",
+};
+
+/// A tab without slots, whose bend lies short of the end beside it.
+pub const TAB_UNRELIEVED: CautionCode = CautionCode {
+    number: 3043,
+    name: "tab-unrelieved",
+    text: "the tab's bend lies short of the end beside it and has no slots: the metal there tears or is crushed",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] =
-    &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_HALF, DIN_COMPENSATION_DROPPED, DEDUCTION_INTERPOLATED, NOMINAL_SUM, NO_PUBLISHED_RADIUS, NOT_JUDGED];
+pub const ALL: &[CautionCode] = &[
+    RADIUS_UNDER_THICKNESS,
+    NEUTRAL_FACTOR_ABOVE_HALF,
+    DIN_COMPENSATION_DROPPED,
+    DEDUCTION_INTERPOLATED,
+    NOMINAL_SUM,
+    NO_PUBLISHED_RADIUS,
+    NOT_JUDGED,
+    TAPER_BEND_OBLIQUE,
+    TAPER_BLANK_OVER_STOCK,
+    MITRE_TURNED,
+    TAB_UNRELIEVED,
+];
 
 /// Cautions of one bend.
 #[inline]

@@ -14,6 +14,7 @@
 
 mod aviation;
 mod batch;
+mod blank;
 mod brake;
 mod builder;
 pub mod cautions;
@@ -29,6 +30,7 @@ mod handbook;
 #[cfg(feature = "serde")]
 mod json;
 mod leg;
+mod mitre;
 mod neutral_axis;
 mod outline;
 mod point;
@@ -37,6 +39,7 @@ mod rule;
 mod sharp_corner;
 mod size;
 mod solve;
+mod taper;
 mod walk;
 
 #[cfg(test)]
@@ -53,6 +56,10 @@ mod outline_tests;
 mod rule_tests;
 
 pub use batch::{girths, girths_into};
+pub use blank::{
+    BlankBend, BlankEdge, BlankEnd, BlankFold, BlankHole, BlankLine, BlankPlan, BlankSide, EndCut, EndFold, FlatBlank, FoldEnds, FoldedEnd, HolePlace,
+    MitredEnd, Notch, NotchShape, PieceEnd, PlannedBlank, PlannedHole, ReliefHabit, Tab,
+};
 pub use brake::{
     BendOrder, BendStep, Brake, ClampLine, FoldTakes, FoldWay, FoldingPlan, FormingCheck, FormingFault, FormingMetal, FormingReport, GaugeStep, Handling,
     HitBody, Hole, HoleFinding, HoleLimit, MAX_SEARCHED, MAX_STEPS, OrderFound, OrderOutcome, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, RadiusFinding,
@@ -68,10 +75,12 @@ pub use figures::{BendLines, FaceWidths, Figures, LinesFromEdge, PieceFigures, S
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
+pub use mitre::{LegCut, Mitre, MitreCorner, MitreHalf, MitredCorner, RunWay, SecondHalf, SheetSurface, Way};
 pub use neutral_axis::NeutralAxis;
 pub use outline::{Arc, Bounds, Outline, Piece, Placement};
 pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;
+pub use taper::{HeldLine, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim};
 pub use walk::Part;
