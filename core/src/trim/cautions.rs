@@ -40,8 +40,38 @@ pub const NOMINAL_SUM: CautionCode = CautionCode {
     text: "nominal legs were added and nothing was deducted for {bends} bends: the blank is wider than the developed profile",
 };
 
+/// A leg that is made other than drawn, because the blank is a nominal sum.
+pub const TAKEN_UP: CautionCode = CautionCode {
+    number: 3022,
+    name: "taken-up",
+    text: "leg {leg} is made {made} and not {drawn} as drawn: it takes up what the nominal sum and the bends differ by",
+};
+
+/// A sum of widths from a trade book.
+pub const THICKNESS_LEFT_OUT: CautionCode = CautionCode {
+    number: 3023,
+    name: "thickness-left-out",
+    text: "the sum leaves the thickness of the sheet out: close enough for marking out at roof gauges, not for thicker sheet",
+};
+
+/// How a sum is shared between the sides of a seam was recalled.
+pub const SHARE_FROM_MEMORY: CautionCode = CautionCode {
+    number: 3024,
+    name: "share-from-memory",
+    text: "that half of the metal goes to each side was recalled, not read: confirm it with a trial seam",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[RADIUS_UNDER_THICKNESS, NEUTRAL_FACTOR_ABOVE_HALF, DIN_COMPENSATION_DROPPED, DEDUCTION_INTERPOLATED, NOMINAL_SUM];
+pub const ALL: &[CautionCode] = &[
+    RADIUS_UNDER_THICKNESS,
+    NEUTRAL_FACTOR_ABOVE_HALF,
+    DIN_COMPENSATION_DROPPED,
+    DEDUCTION_INTERPOLATED,
+    NOMINAL_SUM,
+    TAKEN_UP,
+    THICKNESS_LEFT_OUT,
+    SHARE_FROM_MEMORY,
+];
 
 /// Cautions of one bend.
 #[inline]

@@ -1,4 +1,4 @@
-//! Trims: profiles of legs, bends and hems, bend rules, flat patterns and folded outlines.
+//! Trims: profiles of legs, bends and edges, bend rules, flat patterns and folded outlines.
 //!
 //! A [`Profile`] is walked from its start edge to its end edge. Legs say to which point of a bend each end is dimensioned ([`LegEnd`]); every bend rule is
 //! brought to one quantity, the flat length between the two tangent lines of a bend ([`BendRule`]); so any rule works with legs dimensioned in any
@@ -11,22 +11,32 @@
 //! | [`NeutralFactor`] | place of the neutral line as a share of the thickness, from the inside face | 0.33 to 0.45 by rule |
 //! | [`DinFactor`] | k of DIN 6935: twice that | 0.65 |
 //! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
+//!
+//! | to | use |
+//! |---|---|
+//! | say a profile | [`Profile::builder`], [`Course`], [`Vertices`], [`Chain`]; an offset bend is a [`Joggle`], an edge an [`Edge`] |
+//! | unfold it | [`FlatPattern`]; with nominal legs and a leg that takes up the difference, [`NominalSum`] |
+//! | mark out as the books do | [`NominalSeam`] |
 
 mod aviation;
 mod builder;
 pub mod cautions;
 mod chain;
 mod check;
+mod course;
 mod deductions;
 mod din;
 mod edge;
 mod factors;
 mod flat;
 mod handbook;
+mod joggle;
 #[cfg(feature = "serde")]
 mod json;
 mod leg;
 mod neutral_axis;
+mod nominal_seam;
+mod nominal_sum;
 mod outline;
 mod point;
 mod profile;
@@ -34,8 +44,11 @@ mod rule;
 mod sharp_corner;
 mod size;
 mod solve;
+mod vertices;
 mod walk;
 
+#[cfg(test)]
+mod edge_tests;
 #[cfg(test)]
 mod flat_tests;
 #[cfg(all(test, feature = "serde"))]
@@ -43,21 +56,28 @@ mod json_tests;
 #[cfg(test)]
 mod outline_tests;
 #[cfg(test)]
+mod profile_tests;
+#[cfg(test)]
 mod rule_tests;
 
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
+pub use course::{Course, CourseItem};
 pub use deductions::{Deduction, DeductionTable};
 pub use din::din_compensation;
 pub use edge::Edge;
 pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_factor};
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
+pub use joggle::{Joggle, JoggleParts};
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
 pub use neutral_axis::NeutralAxis;
+pub use nominal_seam::{NominalSeam, SeamMetal};
+pub use nominal_sum::{NominalBend, NominalFlat, NominalSum};
 pub use outline::{Arc, Bounds, Outline, Piece, Placement};
 pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;
+pub use vertices::{DrawnTo, Vertices};
 pub use walk::Part;

@@ -50,14 +50,22 @@ pub(super) fn measure(bend: &WalkBend<'_>, thickness: Length, t: f64) -> Result<
 fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule, factors: &mut LastFactor) -> Result<Solved<'a>, Error> {
     let mm = measure(&bend, thickness, t)?;
     let allowance = match rule {
-        BendRule::Din6935 => din::allowance_after(&mm, factors)?,
-        rule => rule.allowance_mm(&mm)?,
+        BendRule::Din6935 => to_length(din::allowance_after(&mm, factors)?)?,
+        rule => allowance(&bend, &mm, rule)?,
     };
-    let allowance = to_length(allowance)?;
     if allowance.is_negative() {
         return Err(negative_allowance(allowance));
     }
     Ok(Solved { walk: bend, mm, rule, allowance })
+}
+
+/// What the bend takes under the rule; an edge's fold may have a nominal figure of its own.
+#[inline(always)]
+pub(super) fn allowance(bend: &WalkBend<'_>, mm: &BendMm, rule: &BendRule) -> Result<Length, Error> {
+    match (rule, bend.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => Ok(nominal.allowance),
+        _ => to_length(rule.allowance_mm(mm)?),
+    }
 }
 
 /// Solves the bend in place. Most bends of a trim are like the one before: then its figures stay.
@@ -72,7 +80,15 @@ fn solve_into<'a>(
 ) -> Result<(), Error> {
     let rule = bend.rule.unwrap_or(rule);
     match solved {
-        Some(s) if s.walk.angle == bend.angle && s.walk.inside_radius == bend.inside_radius && core::ptr::eq(s.rule, rule) => s.walk = bend,
+        Some(s)
+            if s.walk.angle == bend.angle
+                && s.walk.inside_radius == bend.inside_radius
+                && core::ptr::eq(s.rule, rule)
+                && s.walk.nominal.is_none()
+                && bend.nominal.is_none() =>
+        {
+            s.walk = bend;
+        }
         _ => *solved = Some(solve(bend, thickness, t, rule, factors)?),
     }
     Ok(())
@@ -123,22 +139,21 @@ fn swallowed(leg: &WalkLeg<'_>, start: Length, end: Length) -> Error {
     }
 }
 
-/// Holds that a hem's return does not reach past the leg that it lies on.
+/// Holds that a return does not reach past the leg that it lies on: the next one at the start edge, the last one at the end edge.
 #[derive(Default)]
 struct Hems {
-    last: Option<(Part, Length)>,
+    last: Length,
+    waiting: Length,
 }
 
 impl Hems {
     #[inline(always)]
-    fn take(&mut self, part: Part, flat: Length) -> Result<(), Error> {
-        let (hem, body) = match (self.last, part) {
-            (Some((Part::StartHem, hem)), _) => (hem, flat),
-            (Some((_, body)), Part::EndHem) => (flat, body),
-            _ => (flat, flat),
-        };
-        self.last = Some((part, flat));
-        if hem > body { Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")) } else { Ok(()) }
+    fn take(&mut self, leg: &WalkLeg<'_>, flat: Length) -> Result<(), Error> {
+        let starts = leg.part.is_of_start_edge();
+        let fits = self.waiting <= flat && (starts || leg.reach <= self.last || !leg.part.is_of_end_edge());
+        self.waiting = if starts { leg.reach } else { Length::ZERO };
+        self.last = flat;
+        if fits { Ok(()) } else { Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")) }
     }
 }
 
@@ -146,7 +161,7 @@ impl Hems {
 #[inline]
 pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, rule: &BendRule, r: &mut R, sink: &mut S) -> Result<Length, Error> {
     let misfit = profile.legs.len() != profile.bends.len() + 1 || !profile.thickness.is_positive();
-    if misfit || profile.start_edge.lacks_gap() || profile.end_edge.lacks_gap() {
+    if misfit || !profile.start_edge.is_sound(profile.thickness) || !profile.end_edge.is_sound(profile.thickness) {
         return Err(Error::new(ErrorKind::Conflict, "not a profile"));
     }
     let t = profile.thickness.mm();
@@ -171,7 +186,7 @@ pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, rule: &BendRule, r
         };
         let end = setback(leg.end, after.map(|b| &b.mm))?;
         let flat = flat_part(&leg, start, end)?;
-        hems.take(leg.part, flat)?;
+        hems.take(&leg, flat)?;
         let to = beyond(from, flat)?;
         r.step(|| leg_step(&leg, start, end, flat, to));
         sink.leg(&leg, from, to);
@@ -204,7 +219,7 @@ pub(super) fn negative_allowance(allowance: Length) -> Error {
 fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Length) -> Step {
     Step::new(match leg.part {
         Part::Body(_) => format!("flat part of leg {}", leg.name),
-        Part::StartHem | Part::EndHem => format!("flat part of {}", leg.name),
+        _ => format!("flat part of {}", leg.name),
     })
     .formula("length - setback at its start - setback at its end")
     .with("length", leg.length)
@@ -216,7 +231,10 @@ fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Len
 }
 
 fn bend_step(bend: &Solved<'_>) -> Step {
-    let mut step = bend.rule.step(&bend.mm, bend.allowance);
+    let mut step = match (bend.rule, &bend.walk.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => nominal.step(&bend.mm),
+        (rule, _) => rule.step(&bend.mm, bend.allowance),
+    };
     step.what = match bend.walk.part {
         Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, bend.rule),
         part => format!("{} of {part}, {}", step.what, bend.rule),
