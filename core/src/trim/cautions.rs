@@ -40,6 +40,20 @@ pub const NOMINAL_SUM: CautionCode = CautionCode {
     text: "nominal legs were added and nothing was deducted for {bends} bends: the blank is wider than the developed profile",
 };
 
+/// A deduction that lies between rows of other thicknesses or radii.
+pub const DEDUCTION_BETWEEN_SIZES: CautionCode = CautionCode {
+    number: 3020,
+    name: "deduction-between-sizes",
+    text: "the deduction at thickness {thickness}, radius {radius} and {angle} was interpolated between {rows} rows of other sizes",
+};
+
+/// The chosen rule was used where DIN 6935 does not hold.
+pub const OUTSIDE_DIN: CautionCode = CautionCode {
+    number: 3021,
+    name: "outside-din-6935",
+    text: "a bend of {angle} with inside radius {radius} is outside DIN 6935: by choice the {rule} was used",
+};
+
 /// A leg that is made other than drawn, because the blank is a nominal sum.
 pub const TAKEN_UP: CautionCode = CautionCode {
     number: 3022,
@@ -61,6 +75,10 @@ pub const SHARE_FROM_MEMORY: CautionCode = CautionCode {
     text: "that half of the metal goes to each side was recalled, not read: confirm it with a trial seam",
 };
 
+/// A figure that was recalled.
+pub const FIGURE_FROM_MEMORY: CautionCode =
+    CautionCode { number: 3025, name: "figure-from-memory", text: "recalled, not read: {source}; confirm it with a trial bend" };
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     RADIUS_UNDER_THICKNESS,
@@ -68,9 +86,12 @@ pub const ALL: &[CautionCode] = &[
     DIN_COMPENSATION_DROPPED,
     DEDUCTION_INTERPOLATED,
     NOMINAL_SUM,
+    DEDUCTION_BETWEEN_SIZES,
+    OUTSIDE_DIN,
     TAKEN_UP,
     THICKNESS_LEFT_OUT,
     SHARE_FROM_MEMORY,
+    FIGURE_FROM_MEMORY,
 ];
 
 /// Cautions of one bend.
@@ -82,6 +103,10 @@ pub(super) fn of_bend(bend: &Solved<'_>, out: &mut Vec<Caution>) {
     }
     match bend.rule {
         BendRule::Din6935 if bend.walk.angle.degrees() < 15.0 => out.extend(dropped(bend)),
+        BendRule::Din6935Or(rule) => match rule.other_for(&bend.mm) {
+            Some(other) => out.push(outside(bend, other)),
+            None => out.extend(dropped(bend)),
+        },
         BendRule::Deductions(table) => out.extend(interpolated(bend, table)),
         _ => {}
     }
@@ -115,11 +140,25 @@ fn dropped(bend: &Solved<'_>) -> Option<Caution> {
 }
 
 fn interpolated(bend: &Solved<'_>, table: &DeductionTable) -> Option<Caution> {
-    let (low, high) = table.around(bend.mm.size).ok()?;
-    (low.angle != high.angle).then(|| {
-        Caution::new(DEDUCTION_INTERPOLATED, bend.walk.part.bend_path(), table.source().clone())
-            .arg("angle", bend.walk.angle)
-            .arg("low", low.angle)
-            .arg("high", high.angle)
-    })
+    let rows = table.around(bend.mm.size).ok()?.rows();
+    match rows.as_slice() {
+        [] | [_] => None,
+        [low, high] if (low.thickness, low.inside_radius) == (high.thickness, high.inside_radius) => {
+            let caution = Caution::new(DEDUCTION_INTERPOLATED, bend.walk.part.bend_path(), table.source().clone()).arg("angle", bend.walk.angle);
+            Some(caution.arg("low", low.angle).arg("high", high.angle))
+        }
+        rows => {
+            let caution = Caution::new(DEDUCTION_BETWEEN_SIZES, bend.walk.part.bend_path(), table.source().clone());
+            let caution = caution.arg("thickness", bend.mm.size.thickness).arg("radius", bend.mm.size.inside_radius);
+            Some(caution.arg("angle", bend.walk.angle).arg("rows", rows.len()))
+        }
+    }
+}
+
+#[cold]
+fn outside(bend: &Solved<'_>, other: &BendRule) -> Caution {
+    Caution::new(OUTSIDE_DIN, bend.walk.part.bend_path(), other.source().clone())
+        .arg("angle", bend.walk.angle)
+        .arg("radius", bend.walk.inside_radius)
+        .arg("rule", other)
 }

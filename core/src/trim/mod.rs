@@ -17,8 +17,12 @@
 //! | say a profile | [`Profile::builder`], [`Course`], [`Vertices`], [`Chain`]; an offset bend is a [`Joggle`], an edge an [`Edge`] |
 //! | unfold it | [`FlatPattern`]; with nominal legs and a leg that takes up the difference, [`NominalSum`] |
 //! | mark out as the books do | [`NominalSeam`] |
+//! | learn a rule from the shop | [`TrialBend`], [`DeductionTable`] |
+//! | look at one bend | [`BendFigures`], [`DinMinimumRadius`] |
+//! | go over for springback | [`OverBend`], [`Springback`] |
 
 mod aviation;
+mod bend_figures;
 mod builder;
 pub mod cautions;
 mod chain;
@@ -26,6 +30,8 @@ mod check;
 mod course;
 mod deductions;
 mod din;
+mod din_linear;
+mod din_radius;
 mod edge;
 mod factors;
 mod flat;
@@ -44,6 +50,9 @@ mod rule;
 mod sharp_corner;
 mod size;
 mod solve;
+mod springback;
+mod springback_table;
+mod trial_bend;
 mod vertices;
 mod walk;
 
@@ -59,12 +68,16 @@ mod outline_tests;
 mod profile_tests;
 #[cfg(test)]
 mod rule_tests;
+#[cfg(test)]
+mod springback_tests;
 
+pub use bend_figures::{BendFigures, BendFound};
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
 pub use course::{Course, CourseItem};
 pub use deductions::{Deduction, DeductionTable};
-pub use din::din_compensation;
+pub use din::{DinOr, din_compensation};
+pub use din_radius::DinMinimumRadius;
 pub use edge::Edge;
 pub use factors::{DinFactor, NeutralFactor, SetbackFactor, equivalent_neutral_factor};
 pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
@@ -79,5 +92,8 @@ pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;
+pub use springback::{OverBend, Springback, SpringbackBy, Sprung, Tooled};
+pub use springback_table::SpringbackMetal;
+pub use trial_bend::{TrialBend, TrialFound};
 pub use vertices::{DrawnTo, Vertices};
 pub use walk::Part;
