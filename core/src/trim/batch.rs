@@ -6,6 +6,7 @@
 //! verdict wherever that is not clear by a margin: both refuse the same elements.
 
 use super::deductions::DeductionTable;
+use super::edge::Edge;
 use super::factors::DinFactor;
 use super::leg::LegEnd;
 use super::profile::Profile;
@@ -28,7 +29,8 @@ const MOST_MM: f64 = 1e9;
 /// The girths of a profile, each with a thickness and an inside radius of its own, unrounded.
 ///
 /// Every bend of the profile takes the element's radius in place of its own; hems keep theirs. All else stays as the profile has it: legs, angles,
-/// and rules that bends have of their own. Each result is what [`Profile::girth`] gives for the element before it rounds to the picometre.
+/// and rules that bends have of their own. Each result is what [`Profile::girth`] gives for the element before it rounds to the picometre; after it, where an
+/// edge is shaped by the thickness (teardrop, double, wired) or a rule stands in for another.
 ///
 /// # Errors
 /// [`ErrorKind::Conflict`] for arrays that are not equally long; the first element that [`Profile::girth`] refuses, at `elements[i]` with the
@@ -96,13 +98,19 @@ pub fn girths_into(
     }
     faults.check()?;
     let mut single = Single { profile: profile.clone(), rule, thickness, inside_radius };
+    let (t_mm, r_mm, back) = (mm_in(thickness.unit), mm_in(inside_radius.unit), 1.0 / mm_in(unit));
+    if !is_straight(profile, rule) {
+        for (index, out) in out.iter_mut().enumerate() {
+            *out = single.girth(index)?.mm() * back;
+        }
+        return Ok(());
+    }
     let folded = match Folded::of(profile, rule) {
         Ok(folded) => folded,
         // A fault of the profile itself, which every element has; where there is none, nothing is asked.
         Err(_) if count == 0 => return Ok(()),
         Err(first) => return Err(single.check(0).err().unwrap_or(first)),
     };
-    let (t_mm, r_mm, back) = (mm_in(thickness.unit), mm_in(inside_radius.unit), 1.0 / mm_in(unit));
     let mut block = Block { t: [0.0; BLOCK], r: [0.0; BLOCK], girth: [0.0; BLOCK] };
     let inputs = thickness.values.chunks(BLOCK).zip(inside_radius.values.chunks(BLOCK));
     for (start, ((t, r), out)) in (0..).step_by(BLOCK).zip(inputs.zip(out.chunks_mut(BLOCK))) {
@@ -129,6 +137,14 @@ fn mm_in(unit: LengthUnit) -> f64 {
     unit.picometres() as f64 / LengthUnit::Millimetre.picometres() as f64
 }
 
+/// Whether every figure follows thickness and radius in a straight line, DIN's factor and tables apart.
+fn is_straight(profile: &Profile, rule: &BendRule) -> bool {
+    let edges = [&profile.start_edge, &profile.end_edge];
+    let mut rules = profile.bends.iter().filter_map(|bend| bend.rule.as_deref()).chain(edges.into_iter().filter_map(Edge::rule)).chain([rule]);
+    edges.into_iter().all(|edge| matches!(edge, Edge::Raw | Edge::ClosedHem { .. } | Edge::OpenHem { .. }))
+        && !rules.any(|r| matches!(r, BendRule::Din6935Or(_)))
+}
+
 /// One element as the scalar path has it, rounded to the picometre.
 struct Single<'a> {
     profile: Profile,
@@ -140,13 +156,17 @@ struct Single<'a> {
 impl Single<'_> {
     /// The scalar path's verdict.
     fn check(&mut self, index: usize) -> Result<(), Error> {
+        self.girth(index).map(drop)
+    }
+
+    fn girth(&mut self, index: usize) -> Result<Length, Error> {
         self.size(index)
             .and_then(|(thickness, radius)| {
                 self.profile.thickness = thickness;
                 for bend in &mut self.profile.bends {
                     bend.inside_radius = radius;
                 }
-                self.profile.girth(self.rule).map(drop)
+                self.profile.girth(self.rule)
             })
             .map_err(|e| e.under(&format!("elements[{index}]")))
     }
@@ -193,7 +213,7 @@ impl Form {
         let (radius, thickness) = (of(&BendMm::unit(bend.angle, 1.0, 0.0))?, of(&BendMm::unit(bend.angle, 0.0, 1.0))?);
         Ok(match bend.part {
             Part::Body(_) => Form { radius, thickness, ..Form::default() },
-            Part::StartHem | Part::EndHem => Form { fixed: radius * bend.inside_radius.mm(), thickness, ..Form::default() },
+            _ => Form { fixed: radius * bend.inside_radius.mm(), thickness, ..Form::default() },
         })
     }
 

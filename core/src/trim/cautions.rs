@@ -79,6 +79,45 @@ pub const TAB_UNRELIEVED: CautionCode = CautionCode {
     text: "the tab's bend lies short of the end beside it and has no slots: the metal there tears or is crushed",
 };
 
+/// A deduction that lies between rows of other thicknesses or radii.
+pub const DEDUCTION_BETWEEN_SIZES: CautionCode = CautionCode {
+    number: 3020,
+    name: "deduction-between-sizes",
+    text: "the deduction at thickness {thickness}, radius {radius} and {angle} was interpolated between {rows} rows of other sizes",
+};
+
+/// The chosen rule was used where DIN 6935 does not hold.
+pub const OUTSIDE_DIN: CautionCode = CautionCode {
+    number: 3021,
+    name: "outside-din-6935",
+    text: "a bend of {angle} with inside radius {radius} is outside DIN 6935: by choice the {rule} was used",
+};
+
+/// A leg that is made other than drawn, because the blank is a nominal sum.
+pub const TAKEN_UP: CautionCode = CautionCode {
+    number: 3022,
+    name: "taken-up",
+    text: "leg {leg} is made {made} and not {drawn} as drawn: it takes up what the nominal sum and the bends differ by",
+};
+
+/// A sum of widths from a trade book.
+pub const THICKNESS_LEFT_OUT: CautionCode = CautionCode {
+    number: 3023,
+    name: "thickness-left-out",
+    text: "the sum leaves the thickness of the sheet out: close enough for marking out at roof gauges, not for thicker sheet",
+};
+
+/// How a sum is shared between the sides of a seam was recalled.
+pub const SHARE_FROM_MEMORY: CautionCode = CautionCode {
+    number: 3024,
+    name: "share-from-memory",
+    text: "that half of the metal goes to each side was recalled, not read: confirm it with a trial seam",
+};
+
+/// A figure that was recalled.
+pub const FIGURE_FROM_MEMORY: CautionCode =
+    CautionCode { number: 3025, name: "figure-from-memory", text: "recalled, not read: {source}; confirm it with a trial bend" };
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     RADIUS_UNDER_THICKNESS,
@@ -92,6 +131,12 @@ pub const ALL: &[CautionCode] = &[
     TAPER_BLANK_OVER_STOCK,
     MITRE_TURNED,
     TAB_UNRELIEVED,
+    DEDUCTION_BETWEEN_SIZES,
+    OUTSIDE_DIN,
+    TAKEN_UP,
+    THICKNESS_LEFT_OUT,
+    SHARE_FROM_MEMORY,
+    FIGURE_FROM_MEMORY,
 ];
 
 /// Cautions of one bend.
@@ -103,6 +148,10 @@ pub(super) fn of_bend(bend: &WalkBend<'_>, solved: &Solved<'_>, out: &mut Vec<Ca
     }
     match solved.rule {
         BendRule::Din6935 if bend.angle.degrees() < 15.0 => out.extend(dropped(bend, solved)),
+        BendRule::Din6935Or(rule) => match rule.other_for(&solved.mm) {
+            Some(other) => out.push(outside(bend, other)),
+            None => out.extend(dropped(bend, solved)),
+        },
         BendRule::Deductions(table) => out.extend(interpolated(bend, solved, table)),
         _ => {}
     }
@@ -137,11 +186,23 @@ fn dropped(bend: &WalkBend<'_>, solved: &Solved<'_>) -> Option<Caution> {
 
 #[cold]
 fn interpolated(bend: &WalkBend<'_>, solved: &Solved<'_>, table: &DeductionTable) -> Option<Caution> {
-    let (low, high) = table.around(solved.mm.size).ok()?;
-    (low.angle != high.angle).then(|| {
-        Caution::new(DEDUCTION_INTERPOLATED, bend.part.bend_path(), table.source().clone())
-            .arg("angle", bend.angle)
-            .arg("low", low.angle)
-            .arg("high", high.angle)
-    })
+    let size = solved.mm.size;
+    let rows = table.around(size).ok()?.rows();
+    match rows.as_slice() {
+        [] | [_] => None,
+        [low, high] if (low.thickness, low.inside_radius) == (high.thickness, high.inside_radius) => {
+            let caution = Caution::new(DEDUCTION_INTERPOLATED, bend.part.bend_path(), table.source().clone()).arg("angle", bend.angle);
+            Some(caution.arg("low", low.angle).arg("high", high.angle))
+        }
+        rows => {
+            let caution = Caution::new(DEDUCTION_BETWEEN_SIZES, bend.part.bend_path(), table.source().clone());
+            let caution = caution.arg("thickness", size.thickness).arg("radius", size.inside_radius);
+            Some(caution.arg("angle", bend.angle).arg("rows", rows.len()))
+        }
+    }
+}
+
+#[cold]
+fn outside(bend: &WalkBend<'_>, other: &BendRule) -> Caution {
+    Caution::new(OUTSIDE_DIN, bend.part.bend_path(), other.source().clone()).arg("angle", bend.angle).arg("radius", bend.inside_radius).arg("rule", other)
 }

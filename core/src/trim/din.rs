@@ -12,6 +12,7 @@
 //! common. v may have either sign. The standard adds a mostly negative v; here, as in the table books, a positive v is subtracted.
 
 use super::factors::DinFactor;
+use super::rule::BendRule;
 use super::size::{BendMm, BendSize, to_length};
 use crate::error::{Error, ErrorKind};
 use crate::record::{Source, Step};
@@ -134,4 +135,78 @@ pub(super) fn step(bend: &BendMm, allowance: Length) -> Step {
         Err(_) => step,
     };
     step.gives(allowance).source(SOURCE.clone())
+}
+
+/// DIN 6935 where it holds, and a rule of the caller's choice where it does not: hems, and bends sharper than r/s of about 0.05.
+///
+/// A result says at which bends the other rule was used.
+///
+/// ```
+/// use seamwright::trim::{BendRule, BendSize, DinOr, NeutralFactor};
+/// use seamwright::units::{BendAngle, Length};
+/// let hems = BendRule::neutral_axis(NeutralFactor::MIDDLE);
+/// let rule = BendRule::Din6935Or(DinOr::new(hems.clone())?);
+/// let bend = BendSize { thickness: Length::mils(24), inside_radius: Length::mils(24), angle: BendAngle::SQUARE };
+/// assert_eq!(rule.allowance(bend)?, BendRule::Din6935.allowance(bend)?);
+/// let hem = BendSize { inside_radius: Length::ZERO, angle: BendAngle::FOLDED, ..bend };
+/// assert_eq!(rule.allowance(hem)?, hems.allowance(hem)?);
+/// assert!(DinOr::new(BendRule::Din6935).is_err());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "DinOrForm", into = "DinOrForm"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DinOr {
+    otherwise: Box<BendRule>,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+struct DinOrForm {
+    otherwise: Box<BendRule>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<DinOrForm> for DinOr {
+    type Error = crate::error::told::Told;
+    fn try_from(form: DinOrForm) -> Result<Self, crate::error::told::Told> {
+        Ok(DinOr::new(*form.otherwise)?)
+    }
+}
+
+#[cfg(feature = "serde")]
+impl From<DinOr> for DinOrForm {
+    fn from(rule: DinOr) -> Self {
+        DinOrForm { otherwise: rule.otherwise }
+    }
+}
+
+impl DinOr {
+    /// DIN 6935, and otherwise this rule.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`] at `otherwise` for DIN 6935 itself, which does not hold there.
+    pub fn new(otherwise: BendRule) -> Result<DinOr, Error> {
+        if matches!(otherwise, BendRule::Din6935 | BendRule::Din6935Or(_)) {
+            return Err(Error::new(ErrorKind::Conflict, "where DIN 6935 does not hold, another rule must")
+                .at("otherwise")
+                .value_of(&otherwise)
+                .accepts("a rule other than DIN 6935"));
+        }
+        Ok(DinOr { otherwise: Box::new(otherwise) })
+    }
+
+    /// The rule where DIN 6935 does not hold.
+    #[must_use]
+    pub fn otherwise(&self) -> &BendRule {
+        &self.otherwise
+    }
+
+    /// The other rule, if it is the one for this bend.
+    #[inline]
+    pub(super) fn other_for(&self, bend: &BendMm) -> Option<&BendRule> {
+        (bend.degrees() >= 180.0 || DinFactor::of_ratio(bend.r / bend.t).is_err()).then_some(&*self.otherwise)
+    }
 }

@@ -51,6 +51,8 @@ struct Solver<'a> {
     t: f64,
     rule: &'a BendRule,
     last: Option<Solved<'a>>,
+    /// Whether the last bend took a nominal figure of its own, which no other takes.
+    nominal: bool,
     factors: LastFactor,
 }
 
@@ -60,7 +62,15 @@ impl<'a> Solver<'a> {
     fn solve(&mut self, bend: &WalkBend<'a>) -> Result<(), Error> {
         let rule = bend.rule.unwrap_or(self.rule);
         match &self.last {
-            Some(s) if s.mm.size.angle == bend.angle && s.mm.size.inside_radius == bend.inside_radius && core::ptr::eq(s.rule, rule) => Ok(()),
+            Some(s)
+                if s.mm.size.angle == bend.angle
+                    && s.mm.size.inside_radius == bend.inside_radius
+                    && core::ptr::eq(s.rule, rule)
+                    && !self.nominal
+                    && bend.nominal.is_none() =>
+            {
+                Ok(())
+            }
             _ => self.anew(bend, rule),
         }
     }
@@ -70,15 +80,24 @@ impl<'a> Solver<'a> {
     fn anew(&mut self, bend: &WalkBend<'a>, rule: &'a BendRule) -> Result<(), Error> {
         let mm = measure(bend, self.thickness, self.t)?;
         let allowance = match rule {
-            BendRule::Din6935 => din::allowance_after(&mm, &mut self.factors)?,
-            rule => rule.allowance_mm(&mm)?,
+            BendRule::Din6935 => to_length(din::allowance_after(&mm, &mut self.factors)?)?,
+            rule => allowance(bend, &mm, rule)?,
         };
-        let allowance = to_length(allowance)?;
         if allowance.is_negative() {
             return Err(negative_allowance(allowance));
         }
+        self.nominal = bend.nominal.is_some();
         self.last = Some(Solved { mm, rule, allowance });
         Ok(())
+    }
+}
+
+/// What the bend takes under the rule; an edge's fold may have a nominal figure of its own.
+#[inline(always)]
+pub(super) fn allowance(bend: &WalkBend<'_>, mm: &BendMm, rule: &BendRule) -> Result<Length, Error> {
+    match (rule, bend.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => Ok(nominal.allowance),
+        _ => to_length(rule.allowance_mm(mm)?),
     }
 }
 
@@ -121,16 +140,31 @@ fn swallowed(leg: &WalkLeg<'_>, start: Length, end: Length) -> Error {
     }
 }
 
-/// Holds that a hem's return does not reach past the leg that it lies on: the part and flat of the leg before, and of this one.
-#[inline(always)]
-fn hem_fits(before: (Part, Length), this: (Part, Length)) -> bool {
-    !(matches!(before.0, Part::StartHem) && before.1 > this.1 || matches!(this.0, Part::EndHem) && this.1 > before.1)
+/// The leg before, as the next one sees it.
+struct Before {
+    flat: Length,
+    /// How far a return of the start edge reaches over the next leg.
+    reach: Length,
 }
 
-/// Whether it has a bend between every two legs, and open hems their gaps.
+impl Before {
+    /// Whether no return reaches past the leg that it lies on: the next one at the start edge, the one before at the end edge.
+    #[inline(always)]
+    fn bears(&self, leg: &WalkLeg<'_>, flat: Length) -> bool {
+        self.reach <= flat && (!leg.part.is_of_end_edge() || leg.reach <= self.flat)
+    }
+
+    #[inline(always)]
+    fn of(leg: &WalkLeg<'_>, flat: Length) -> Before {
+        Before { flat, reach: if leg.part.is_of_start_edge() { leg.reach } else { Length::ZERO } }
+    }
+}
+
+/// Whether it has a bend between every two legs, and edges that can be folded.
 #[inline(always)]
 pub(super) fn is_whole(profile: &Profile) -> bool {
-    profile.legs.len() == profile.bends.len() + 1 && !profile.start_edge.lacks_gap() && !profile.end_edge.lacks_gap()
+    let edges = || profile.start_edge.is_sound(profile.thickness) && profile.end_edge.is_sound(profile.thickness);
+    profile.legs.len() == profile.bends.len() + 1 && edges()
 }
 
 #[cold]
@@ -144,8 +178,8 @@ pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, walk: &Walk<'_>, r
     if !is_whole(profile) || !profile.thickness.is_positive() {
         return Err(not_a_profile());
     }
-    let mut solver = Solver { thickness: profile.thickness, t: profile.thickness.mm(), rule, last: None, factors: LastFactor::default() };
-    let mut last = (Part::Body(0), Length::ZERO);
+    let mut solver = Solver { thickness: profile.thickness, t: profile.thickness.mm(), rule, last: None, nominal: false, factors: LastFactor::default() };
+    let mut before = Before { flat: Length::ZERO, reach: Length::ZERO };
     let mut from = Length::ZERO;
     let mut at = 0;
     while let Some(leg) = walk.leg(at) {
@@ -157,10 +191,10 @@ pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, walk: &Walk<'_>, r
         let after = bend.as_ref().zip(solver.last.as_ref());
         let end = setback(leg.end, after.map(|(_, solved)| &solved.mm))?;
         let flat = flat_part(&leg, start, end)?;
-        if !hem_fits(last, (leg.part, flat)) {
+        if !before.bears(&leg, flat) {
             return Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg"));
         }
-        last = (leg.part, flat);
+        before = Before::of(&leg, flat);
         let to = sum(from, flat)?;
         r.step(|| leg_step(&leg, start, end, flat, to));
         sink.leg(&leg, from, to);
@@ -190,7 +224,7 @@ pub(super) fn negative_allowance(allowance: Length) -> Error {
 fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Length) -> Step {
     Step::new(match leg.part {
         Part::Body(_) => format!("flat part of leg {}", leg.name),
-        Part::StartHem | Part::EndHem => format!("flat part of {}", leg.name),
+        _ => format!("flat part of {}", leg.name),
     })
     .formula("length - setback at its start - setback at its end")
     .with("length", leg.length)
@@ -202,7 +236,10 @@ fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Len
 }
 
 fn bend_step(bend: &WalkBend<'_>, solved: &Solved<'_>) -> Step {
-    let mut step = solved.rule.step(&solved.mm, solved.allowance);
+    let mut step = match (solved.rule, &bend.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => nominal.step(&solved.mm),
+        (rule, _) => rule.step(&solved.mm, solved.allowance),
+    };
     step.what = match bend.part {
         Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, solved.rule),
         part => format!("{} of {part}, {}", step.what, solved.rule),

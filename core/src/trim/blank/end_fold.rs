@@ -127,9 +127,9 @@ impl EndFold {
         if let FoldEnds::Square { clear } = self.ends {
             faults.keep(clear.not_negative("ends.square.clear"));
         }
-        faults.keep(self.hem.check().map_err(|e| e.under("hem")));
-        if self.hem.is_raw() {
-            faults.add(Error::new(ErrorKind::Conflict, "a raw edge is no fold").at("hem").value_of("raw").accepts("closed-hem, open-hem"));
+        faults.keep(self.hem.check(self.thickness).map_err(|e| e.under("hem")));
+        if !matches!(self.hem, Edge::ClosedHem { .. } | Edge::OpenHem { .. }) {
+            faults.add(Error::new(ErrorKind::Conflict, "no fold that hooks a panel's end").at("hem").value_of(self.hem.name()).accepts("closed-hem, open-hem"));
         }
         faults.check()
     }
@@ -164,7 +164,7 @@ impl Calculation for EndFold {
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<FoldedEnd, Error> {
         self.check()?;
-        let Some(fold) = self.hem.fold() else {
+        let [Some(fold), None] = self.hem.folds(self.thickness) else {
             return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
         };
         let size = BendSize { thickness: self.thickness, inside_radius: fold.inside_radius, angle: fold.angle };

@@ -55,9 +55,12 @@ fn by_legs(flat: &Flat, profile: &Profile, start: Length, angles: &[Angle]) -> R
     }
     let slopes: Vec<f64> = angles.iter().enumerate().map(|(i, a)| slope(*a, || format!("cut.legs.angles[{i}]"))).collect::<Result<_, _>>()?;
     let of = |part: Part| match part {
+        // A return runs back over its leg, and a lip as the leg does.
+        Part::StartLip => slopes.first().copied().unwrap_or(0.0),
         Part::StartHem => slopes.first().map_or(0.0, |s| -s),
         Part::Body(i) => slopes.get(i).copied().unwrap_or(0.0),
         Part::EndHem => slopes.last().map_or(0.0, |s| -s),
+        Part::EndLip => slopes.last().copied().unwrap_or(0.0),
     };
     let mut out = vec![Point { x: Length::ZERO, y: start }];
     let mut y = start.mm();

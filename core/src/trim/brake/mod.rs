@@ -22,7 +22,7 @@ mod search_tests;
 
 pub use forming::{FoldTakes, FormingCheck, FormingFault, FormingMetal, FormingReport, Hole, HoleFinding, HoleLimit, RadiusFinding};
 pub use order::{BendOrder, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict};
-pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, SheetEdge, Springback, SpringbackFactor, ToolOutline, Tooling};
+pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, KnownSpringback, SheetEdge, SpringbackFactor, ToolOutline, Tooling};
 pub use report::{GaugeStep, Handling, HitBody, StepFault};
 pub use search::{MAX_SEARCHED, OrderFound, OrderOutcome, OrderSearch};
 pub use strip::SheetPart;

@@ -231,16 +231,16 @@ fn springback_is_folded_over() {
         sheet(0.6, 0.6).leg("a", mm(50.0)).up(BendAngle::SQUARE).leg("b", mm(60.0)).end(Edge::open_hem(mm(12.0), mm(4.0), Direction::Down)).build().unwrap();
     let hem = BendStep::new(Part::EndHem, SheetEdge::Start, Face::Lower);
     let mut plan = order(p, bare(ClampLine::BendLine), vec![hem.until(bent(90.0)), hem.pressed(), up(0, SheetEdge::Start)]);
-    plan.plan.springback = Some(Springback::Factor(SpringbackFactor::new(0.9).unwrap()));
+    plan.plan.springback = Some(KnownSpringback::Factor(SpringbackFactor::new(0.9).unwrap()));
     let out = plan.compute().unwrap();
     let folded: Vec<f64> = out.steps.iter().map(|s| s.folded_to.degrees()).collect();
     assert_eq!(folded, [100.0, 180.0, 100.0]);
-    plan.plan.springback = Some(Springback::By(Angle::degrees_from(3.0).unwrap()));
+    plan.plan.springback = Some(KnownSpringback::By(Angle::degrees_from(3.0).unwrap()));
     let folded: Vec<f64> = plan.compute().unwrap().steps.iter().map(|s| s.folded_to.degrees()).collect();
     assert_eq!(folded, [93.0, 180.0, 93.0]);
-    plan.plan.springback = Some(Springback::By(Angle::degrees_from(-3.0).unwrap()));
+    plan.plan.springback = Some(KnownSpringback::By(Angle::degrees_from(-3.0).unwrap()));
     assert_eq!(plan.compute().unwrap_err().path(), "plan.springback.by");
-    plan.plan.springback = Some(Springback::Factor(SpringbackFactor::new(0.2).unwrap()));
+    plan.plan.springback = Some(KnownSpringback::Factor(SpringbackFactor::new(0.2).unwrap()));
     assert_eq!(plan.compute().unwrap_err().path(), "plan.steps[0].to");
     assert!(SpringbackFactor::new(0.0).is_err() && SpringbackFactor::new(f64::NAN).is_err());
 }
@@ -310,8 +310,10 @@ fn any_order() -> impl Strategy<Value = BendOrder> {
 fn turned(o: &BendOrder) -> BendOrder {
     let last = o.profile.bends.len();
     let part = |p: Part| match p {
+        Part::StartLip => Part::EndLip,
         Part::StartHem => Part::EndHem,
         Part::EndHem => Part::StartHem,
+        Part::EndLip => Part::StartLip,
         Part::Body(i) => Part::Body(last - 1 - i),
     };
     let steps = o.plan.steps.iter().map(|s| BendStep { bend: part(s.bend), gauged: s.gauged.other(), ..*s }).collect();

@@ -301,17 +301,17 @@ impl From<SpringbackFactor> for f64 {
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum Springback {
+pub enum KnownSpringback {
     /// By an angle of its own: a bend of A is folded to A plus this.
     By(Angle),
     /// By a factor: a bend of A is folded to A by the factor.
     Factor(SpringbackFactor),
 }
 
-impl Springback {
+impl KnownSpringback {
     pub(super) fn check(self) -> Result<(), Error> {
         match self {
-            Springback::By(angle) if !(0.0..90.0).contains(&angle.degrees()) => {
+            KnownSpringback::By(angle) if !(0.0..90.0).contains(&angle.degrees()) => {
                 Err(Error::new(ErrorKind::OutOfRange, "not an angle of springback").at("by").value_of(angle).accepts("0 deg to less than 90 deg"))
             }
             _ => Ok(()),
@@ -321,8 +321,8 @@ impl Springback {
     /// The angle to fold to for this one, in degrees.
     pub(super) fn folded(self, degrees: f64) -> f64 {
         match self {
-            Springback::By(angle) => degrees + angle.degrees(),
-            Springback::Factor(factor) => degrees / factor.0,
+            KnownSpringback::By(angle) => degrees + angle.degrees(),
+            KnownSpringback::Factor(factor) => degrees / factor.0,
         }
     }
 }
@@ -346,7 +346,7 @@ pub struct FoldingPlan {
     pub brake: Brake,
     /// What the metal springs back; nothing, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub springback: Option<Springback>,
+    pub springback: Option<KnownSpringback>,
     /// The steps in order.
     pub steps: Vec<BendStep>,
 }

@@ -1,7 +1,7 @@
 //! A search for an order that works: over the sets of bends that are made, fewest handlings first.
 
 use super::order::within;
-use super::plan::{BendStep, Brake, FoldWay, SheetEdge, Springback};
+use super::plan::{BendStep, Brake, FoldWay, KnownSpringback, SheetEdge};
 use super::report::Handling;
 use super::step::Work;
 use crate::error::{Error, ErrorKind, Faults};
@@ -49,7 +49,7 @@ pub struct OrderSearch {
     pub brake: Brake,
     /// What the metal springs back; nothing, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub springback: Option<Springback>,
+    pub springback: Option<KnownSpringback>,
     /// How far a hem is swung before it is pressed shut; it is swung all the way, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub hem_begun: Option<BendAngle>,

@@ -5,7 +5,7 @@
 
 use super::crossing::self_crossing;
 use super::curve::{Curve, Motion, Xy, first_contact, length, minus, plus, times};
-use super::plan::{BendStep, Brake, ClampLine, FoldWay, SheetEdge, Springback, Tooling};
+use super::plan::{BendStep, Brake, ClampLine, FoldWay, KnownSpringback, SheetEdge, Tooling};
 use super::report::{GaugeStep, Handling, HitBody, StepFault};
 use super::strip::{Contour, SKIN, SheetPart, Stretch, Strip, allowance_at, shorten_end, shorten_start};
 use crate::error::{Error, ErrorKind};
@@ -20,7 +20,7 @@ use robust::{Coord, orient2d};
 pub(super) struct Work<'a> {
     pub(super) flat: &'a Flat,
     pub(super) brake: &'a Brake,
-    pub(super) springback: Option<Springback>,
+    pub(super) springback: Option<KnownSpringback>,
     /// How far each bend is made, in degrees.
     pub(super) made: Vec<f64>,
     /// How the piece lay in the step before.
@@ -48,7 +48,7 @@ struct Asked<'a> {
 }
 
 impl<'a> Work<'a> {
-    pub(super) fn new(flat: &'a Flat, brake: &'a Brake, springback: Option<Springback>) -> Work<'a> {
+    pub(super) fn new(flat: &'a Flat, brake: &'a Brake, springback: Option<KnownSpringback>) -> Work<'a> {
         Work { flat, brake, springback, made: vec![0.0; flat.bends().len()], lay: None }
     }
 

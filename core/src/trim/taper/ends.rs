@@ -33,11 +33,17 @@ fn unlike(path: String, value: impl core::fmt::Display, near: impl core::fmt::Di
         .accepts(format!("as at the near end: {near}"))
 }
 
+/// An edge but for its width, which may differ between the ends.
 fn hem(edge: &Edge) -> String {
+    let name = edge.name();
     match edge {
-        Edge::Raw => "raw".to_owned(),
-        Edge::ClosedHem { direction, .. } => format!("closed hem {direction:?}").to_lowercase(),
-        Edge::OpenHem { gap, direction, .. } => format!("open hem of {gap}, {direction:?}").to_lowercase(),
+        Edge::Raw => name.to_owned(),
+        Edge::ClosedHem { direction, .. } | Edge::DoubleHem { direction, .. } => format!("{name}, {direction:?}").to_lowercase(),
+        Edge::OpenHem { gap, direction, .. } => format!("{name} of {gap}, {direction:?}").to_lowercase(),
+        Edge::TeardropHem { inside_radius, return_flat, gap, direction, .. } => {
+            format!("{name} of radius {inside_radius}, return {return_flat}, gap {gap}, {direction:?}").to_lowercase()
+        }
+        Edge::WiredEdge { wire, direction, .. } => format!("{name} of {wire}, {direction:?}").to_lowercase(),
     }
 }
 
@@ -64,11 +70,7 @@ pub(super) fn same_build(near: &Profile, far: &Profile) -> Result<(), Error> {
         same(a.rule == b.rule, &|| unlike(format!("far.bends[{i}].rule"), "another rule", "its own rule, or none"));
     }
     for (field, a, b) in [("start_edge", &near.start_edge, &far.start_edge), ("end_edge", &near.end_edge, &far.end_edge)] {
-        let rules = |e: &Edge| match e {
-            Edge::ClosedHem { rule, .. } | Edge::OpenHem { rule, .. } => rule.clone(),
-            Edge::Raw => None,
-        };
-        same(hem(a) == hem(b) && rules(a) == rules(b), &|| unlike(format!("far.{field}"), hem(b), hem(a)));
+        same(hem(a) == hem(b) && a.rule() == b.rule(), &|| unlike(format!("far.{field}"), hem(b), hem(a)));
     }
     faults.check()
 }
