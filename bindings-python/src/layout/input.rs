@@ -19,12 +19,14 @@ use pyo3::prelude::*;
 use pyo3::types::{PyString, PyTuple};
 use seamwright::layout as core_layout;
 use seamwright::record::Calculation;
+use seamwright::units as core_units;
 
-/// Where the laying of a plane starts: at the left or right edge, with a seam or a panel in the middle, or with a seam at a shared datum.
+/// Where the laying of a plane starts: at the left or right edge, with a seam or a panel in the middle, with equal rips, or with a seam at a shared
+/// datum.
 ///
 /// >>> from seamwright.layout import Start
-/// >>> Start.LEFT == Start("left"), Start.datum('8"').name
-/// (True, 'datum')
+/// >>> Start.LEFT == Start("left"), Start.datum('8"').name, Start.left_unless_narrow('6"').least
+/// (True, 'datum', Length('152.4 mm'))
 #[pyclass(module = "seamwright.layout", frozen, eq, hash)]
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub(crate) struct Start(core_layout::Start);
@@ -44,9 +46,25 @@ impl Start {
     #[classattr]
     const CENTRE_PANEL: Start = Start(core_layout::Start::CentrePanel);
 
+    /// Equal rips at both sides, as wide as they can be.
+    #[classattr]
+    const EQUAL_RIPS: Start = Start(core_layout::Start::EqualRips);
+
     #[new]
     fn new(start: GivenStart) -> Start {
         Start(start.0)
+    }
+
+    /// A full panel at the left, unless what is left at the right is narrower than this: then it is shared out between both ends.
+    #[staticmethod]
+    fn left_unless_narrow(least: Given<Length>) -> PyResult<Start> {
+        least.at("least").map(|least| Start(core_layout::Start::LeftUnlessNarrow(least)))
+    }
+
+    /// A full panel at the right, unless what is left at the left is narrower than this: then it is shared out between both ends.
+    #[staticmethod]
+    fn right_unless_narrow(least: Given<Length>) -> PyResult<Start> {
+        least.at("least").map(|least| Start(core_layout::Start::RightUnlessNarrow(least)))
     }
 
     /// A seam at this x, which other planes can share.
@@ -55,11 +73,13 @@ impl Start {
         x.at("x").map(|x| Start(core_layout::Start::Datum(x)))
     }
 
-    /// The name: left, right, centre-seam, centre-panel or datum.
+    /// The name: left, right, centre-seam, centre-panel, equal-rips, left-unless-narrow, right-unless-narrow or datum.
     #[getter]
     fn name(&self) -> PyResult<String> {
         match self.0 {
             core_layout::Start::Datum(_) => Ok("datum".to_owned()),
+            core_layout::Start::LeftUnlessNarrow(_) => Ok("left-unless-narrow".to_owned()),
+            core_layout::Start::RightUnlessNarrow(_) => Ok("right-unless-narrow".to_owned()),
             named => name_of(&named),
         }
     }
@@ -73,19 +93,33 @@ impl Start {
         }
     }
 
+    /// The least width of the end panel, where the start has one.
+    #[getter]
+    fn least(&self) -> Option<Length> {
+        match self.0 {
+            core_layout::Start::LeftUnlessNarrow(least) | core_layout::Start::RightUnlessNarrow(least) => Some(Length(least)),
+            _ => None,
+        }
+    }
+
     fn __repr__(&self) -> PyResult<String> {
         Ok(match self.0 {
             core_layout::Start::Datum(x) => format!("Start.datum('{x}')"),
+            core_layout::Start::LeftUnlessNarrow(least) => format!("Start.left_unless_narrow('{least}')"),
+            core_layout::Start::RightUnlessNarrow(least) => format!("Start.right_unless_narrow('{least}')"),
             _ => format!("Start('{}')", self.name()?),
         })
     }
 
     fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, Bound<'py, PyTuple>)> {
         let class = slf.get_type();
-        Ok(match slf.get().x() {
-            Some(x) => (class.getattr("datum")?, (x,).into_pyobject(slf.py())?),
-            None => (class.into_any(), (slf.get().name()?,).into_pyobject(slf.py())?),
-        })
+        let constructor = |name: &str, length: core_units::Length| Ok((class.getattr(name)?, (Length(length),).into_pyobject(slf.py())?));
+        match slf.get().0 {
+            core_layout::Start::Datum(x) => constructor("datum", x),
+            core_layout::Start::LeftUnlessNarrow(least) => constructor("left_unless_narrow", least),
+            core_layout::Start::RightUnlessNarrow(least) => constructor("right_unless_narrow", least),
+            _ => Ok((class.into_any(), (slf.get().name()?,).into_pyobject(slf.py())?)),
+        }
     }
 }
 

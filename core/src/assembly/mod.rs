@@ -35,6 +35,7 @@ mod plane_tests;
 #[cfg(test)]
 mod test_lines;
 
+pub use crate::units::TapeReading;
 pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
 pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
@@ -47,7 +48,7 @@ pub use line_bays::LineBays;
 pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
 pub use plane_panels::PlanePanels;
-pub use struck_lines::{SideMeeting, StrikeChoice, StrikeLines, StruckLine, TapeReading};
+pub use struck_lines::{SideMeeting, StrikeChoice, StrikeLines, StruckLine};
 pub use tapes::{BeadAlong, DevelopedTape, SeamSurface, TapeChoice, TapeOverPanels};
 pub use totals::{BeadTotal, SealantTotals, TapeTotal, sealant_totals};
 pub use trim_runs::{LineEnds, NamedTrim, TrimAlong, TrimChoice, TrimLength};

@@ -4,7 +4,7 @@ use super::plane_panels::same_place;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Datum, LayoutLine, Side};
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::units::{Angle, Length, ShopRounding};
+use crate::units::{Angle, Length, ShopRounding, TapeReading};
 
 /// How lines are read off the crew's tape.
 ///
@@ -24,36 +24,6 @@ pub struct StrikeChoice {
     pub tape: ShopRounding,
     /// How far off a struck line may be.
     pub tolerance: Length,
-}
-
-/// A length as it is, and as it is read off the tape.
-///
-/// ```
-/// use seamwright::assembly::TapeReading;
-/// use seamwright::units::{Length, Rounding, ShopRounding};
-/// let tape = ShopRounding::new(Length::inches(1), Rounding::HalfAway)?;
-/// let reading = TapeReading::of(Length::parse("3 3/8\"")?, tape)?;
-/// assert_eq!(reading.read, Length::inches(3));
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct TapeReading {
-    /// As it is.
-    pub exact: Length,
-    /// As it is read.
-    pub read: Length,
-}
-
-impl TapeReading {
-    /// A length read off this tape.
-    ///
-    /// # Errors
-    /// [`ErrorKind::Overflow`] beyond the range.
-    pub fn of(exact: Length, tape: ShopRounding) -> Result<TapeReading, Error> {
-        Ok(TapeReading { exact, read: tape.round(exact)? })
-    }
 }
 
 /// The meeting angle of a side, without sign.

@@ -157,7 +157,11 @@ calculations! {
     "junction.ridge" => junction::Ridge,
     "junction.sidewall" => junction::Sidewall,
     "junction.valley" => junction::Valley,
+    "layout.direction-of-lay" => layout::DirectionOfLay,
     "layout.layout" => layout::Layout,
+    "layout.seam-clearance" => layout::SeamClearance,
+    "layout.seam-marks" => layout::SeamMarks,
+    "layout.tapered-lay" => layout::TaperedLay,
 }
 
 /// The names of all calculations, by floor and room.

@@ -33,5 +33,44 @@ pub const BOTH_ENDS_SKEW: CautionCode = CautionCode {
 pub const PINNED_TWICE: CautionCode =
     CautionCode { number: 6105, name: "pinned-twice", text: "{count} panel(s) are pinned at both ends and cannot move with heat; this is the first" };
 
+/// A seam nearer to something than its clearance.
+pub const SEAM_NOT_CLEAR: CautionCode = CautionCode {
+    number: 6106,
+    name: "seam-not-clear",
+    text: "no shift keeps the seams clear of everything: one comes to {distance} from {name}, which wants {clearance}",
+};
+/// Laps that look into the wind.
+pub const LAPS_FACE_WIND: CautionCode =
+    CautionCode { number: 6107, name: "laps-face-wind", text: "laid {way}, the open edges of the laps look to the side that wind with rain comes from" };
+/// Creep that would make the end panel too narrow.
+pub const CREEP_NARROWS_END: CautionCode = CautionCode {
+    number: 6108,
+    name: "creep-narrows-end",
+    text: "creep of {each} a panel over {panels} panels would leave the end panel {width} wide, less than its least of {least}; recovered at every mark it is {kept}",
+};
+/// Creep that would part seams that meet across a line.
+pub const CREEP_PARTS_SEAMS: CautionCode = CautionCode {
+    number: 6109,
+    name: "creep-parts-seams",
+    text: "with creep of {each} a panel on both planes, seams that should meet may be {apart} apart at a mark, more than {within}; check at every {every} panels or fewer",
+};
+/// Creep that cannot be pulled back before the next mark.
+pub const PULL_TOO_GREAT: CautionCode = CautionCode {
+    number: 6110,
+    name: "pull-too-great",
+    text: "to recover {drift} over {panels} panels each must be pulled by {pull}, more than the {most} that it can be",
+};
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[NARROW_PANEL, NO_PANEL, NOTCHED, END_LAPPED, BOTH_ENDS_SKEW, PINNED_TWICE];
+pub const ALL: &[CautionCode] = &[
+    NARROW_PANEL,
+    NO_PANEL,
+    NOTCHED,
+    END_LAPPED,
+    BOTH_ENDS_SKEW,
+    PINNED_TWICE,
+    SEAM_NOT_CLEAR,
+    LAPS_FACE_WIND,
+    CREEP_NARROWS_END,
+    CREEP_PARTS_SEAMS,
+    PULL_TOO_GREAT,
+];

@@ -30,6 +30,13 @@ pub enum Start {
     CentrePanel,
     /// A seam at this x, which other planes can share.
     Datum(Length),
+    /// Equal rips at both sides, as wide as they can be: of a seam and a panel in the middle, what takes fewer panels. A plane of whole panels has no rip.
+    EqualRips,
+    /// A full panel at the leftmost point, unless what is left at the right is narrower than this: then it is shared out between both ends, as
+    /// [`EqualRips`](Start::EqualRips).
+    LeftUnlessNarrow(Length),
+    /// A full panel at the rightmost point, unless what is left at the left is narrower than this: then it is shared out between both ends.
+    RightUnlessNarrow(Length),
 }
 
 /// The seam lines of one plane.
@@ -56,6 +63,9 @@ impl Grid {
             Start::CentreSeam => 0,
             Start::CentrePanel => pitch / 2,
             Start::Datum(x) => 2 * i128::from(x.pm()) - twice_middle,
+            Start::EqualRips => equal_rips(half_width, pitch),
+            Start::LeftUnlessNarrow(least) => unless_narrow(half_width, pitch, least, -half_width)?,
+            Start::RightUnlessNarrow(least) => unless_narrow(half_width, pitch, least, half_width)?,
         };
         // The last seam at or left of the left bound, and strips from there until the right bound is passed.
         let first = -half_width - (-half_width - seam).rem_euclid(pitch);
@@ -67,6 +77,11 @@ impl Grid {
                 .accepts(format!("at most {STRIPS} strips on a plane")));
         }
         Ok(Grid { twice_middle, half_width, first, pitch, count })
+    }
+
+    /// The x of one of its seams.
+    pub(crate) fn seam(&self) -> Result<Length, Error> {
+        self.length(self.first)
     }
 
     /// The strips from the left, each with whether its left and right side is a seam of the grid.
@@ -103,6 +118,32 @@ impl Grid {
     pub(crate) fn mm(&self, x: Length) -> f64 {
         mm_of(2 * i128::from(x.pm()) - self.twice_middle)
     }
+}
+
+/// A seam that leaves equal ends of half a panel or more. Bounds and pitch are even here, so the half is whole.
+fn equal_rips(half_width: i128, pitch: i128) -> i128 {
+    match (2 * half_width).rem_euclid(pitch) {
+        0 => -half_width,
+        rest => (rest + pitch) / 2 - half_width,
+    }
+}
+
+/// The seam of `whole`, where it leaves no panel or one of `least` at the other end; else that of equal ends.
+fn unless_narrow(half_width: i128, pitch: i128, least: Length, whole: i128) -> Result<i128, Error> {
+    let asked = 2 * i128::from(least.positive("start")?.pm());
+    let rest = (2 * half_width).rem_euclid(pitch);
+    if rest == 0 || rest >= asked {
+        return Ok(whole);
+    }
+    let ends = ((rest + pitch) / 2).min(2 * half_width);
+    if ends < asked {
+        return Err(Error::new(ErrorKind::Impossible, "not even equal ends are that wide")
+            .at("start")
+            .value_of(least)
+            .accepts(format!("at most {}", Length::from_pm(i64::try_from(ends / 2).unwrap_or(i64::MAX))))
+            .cured_by("a narrower least width, or another panel"));
+    }
+    Ok(equal_rips(half_width, pitch))
 }
 
 /// One strip, in half picometres from the middle.

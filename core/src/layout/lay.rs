@@ -54,7 +54,7 @@ fn path(strip: usize, run: usize) -> String {
 impl Layout {
     /// The outline's edges that can end a panel, with what their ends add along a seam; and the skew of every edge.
     #[allow(clippy::cast_precision_loss, reason = "an outline's differences are exact in floating point")]
-    fn segments(&self, grid: &Grid) -> Result<(Vec<Segment>, Vec<Angle>), Error> {
+    pub(super) fn segments(&self, grid: &Grid) -> Result<(Vec<Segment>, Vec<Angle>), Error> {
         let foot = self.outline.bounds().low.y;
         let height = |y: Length| (y - foot).length().map(Length::mm);
         let mut out = Vec::with_capacity(self.edges.len());

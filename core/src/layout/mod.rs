@@ -16,7 +16,9 @@ mod grid;
 mod input;
 mod laid;
 mod lay;
+mod marks;
 mod measure;
+mod placing;
 
 #[cfg(test)]
 mod demo_tests;
@@ -28,3 +30,8 @@ mod layout_tests;
 pub use grid::Start;
 pub use input::{EdgeUse, Governs, Layout, LengthLimit, NarrowChoice, NarrowLimit, OrderRounding};
 pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+pub use marks::{Creep, CreepCheck, EndMark, MarkFrom, MarkedSeams, SeamMark, SeamMarks};
+pub use placing::{
+    ClearOf, ClearRange, DirectionCost, DirectionOfLay, LayCost, LayDirection, LayDirections, Obstacle, PlaneSide, Prefer, SeamClearance, SeamDistance,
+    SeamShift, TaperMark, TaperedLay, TaperedPanels,
+};

@@ -22,6 +22,7 @@ mod rounding;
 #[cfg(feature = "serde")]
 mod serde_text;
 mod sum;
+mod tape_reading;
 mod temperature;
 
 #[cfg(test)]
@@ -40,4 +41,5 @@ pub use rounding::{Rounding, ShopRounding};
 #[cfg(feature = "serde")]
 pub(crate) use serde_text::serde_text;
 pub use sum::Sum;
+pub use tape_reading::TapeReading;
 pub use temperature::{Temperature, TemperatureDifference, TemperatureDifferenceUnit, TemperatureScale};
