@@ -167,7 +167,7 @@ fn what_is_at_a_limit_is_judged_as_a_single_one_is() {
 }
 
 #[test]
-fn tables_are_looked_up_by_exact_size() {
+fn tables_are_looked_up_and_never_beyond_their_rows() {
     let mut p = squares(3, Length::inches(2));
     p.bends[1].rule = Some(Box::new(axis(0.4)));
     let rule = BendRule::Deductions(table());
@@ -176,8 +176,8 @@ fn tables_are_looked_up_by_exact_size() {
         let single = alone(&p, Length::micrometres(t), Length::micrometres(1000)).girth(&rule).unwrap();
         assert!((found[i] - single.mm()).abs() < 1e-8, "{} {single}", found[i]);
     }
-    let e = girths(&p, &rule, mm(&[0.6, 0.65]), mm(&[1.0, 1.0]), LengthUnit::Millimetre).unwrap_err();
-    assert_eq!(e.path(), "elements[1].bends[0].inside_radius");
+    let e = girths(&p, &rule, mm(&[0.6, 0.9]), mm(&[1.0, 1.0]), LengthUnit::Millimetre).unwrap_err();
+    assert!(e.path().starts_with("elements[1].bends[0]"), "{}", e.path());
 }
 
 fn any_rule() -> impl Strategy<Value = BendRule> {

@@ -327,8 +327,13 @@ fn renamed(o: &BendOrder) -> BendOrder {
         b.direction = b.direction.opposite();
     }
     for edge in [&mut out.profile.start_edge, &mut out.profile.end_edge] {
-        if let Edge::ClosedHem { direction, .. } | Edge::OpenHem { direction, .. } = edge {
-            *direction = direction.opposite();
+        match edge {
+            Edge::Raw => {}
+            Edge::ClosedHem { direction, .. }
+            | Edge::OpenHem { direction, .. }
+            | Edge::TeardropHem { direction, .. }
+            | Edge::DoubleHem { direction, .. }
+            | Edge::WiredEdge { direction, .. } => *direction = direction.opposite(),
         }
     }
     for s in &mut out.plan.steps {
