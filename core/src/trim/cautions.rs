@@ -104,7 +104,7 @@ pub(super) fn of_bend(bend: &Solved<'_>, out: &mut Vec<Caution>) {
     match bend.rule {
         BendRule::Din6935 if bend.walk.angle.degrees() < 15.0 => out.extend(dropped(bend)),
         BendRule::Din6935Or(rule) => match rule.other_for(&bend.mm) {
-            Some(other) => out.push(outside(bend, other)),
+            Some(other) => outside(bend, other, out),
             None => out.extend(dropped(bend)),
         },
         BendRule::Deductions(table) => out.extend(interpolated(bend, table)),
@@ -156,9 +156,12 @@ fn interpolated(bend: &Solved<'_>, table: &DeductionTable) -> Option<Caution> {
 }
 
 #[cold]
-fn outside(bend: &Solved<'_>, other: &BendRule) -> Caution {
-    Caution::new(OUTSIDE_DIN, bend.walk.part.bend_path(), other.source().clone())
-        .arg("angle", bend.walk.angle)
-        .arg("radius", bend.walk.inside_radius)
-        .arg("rule", other)
+fn outside(bend: &Solved<'_>, other: &BendRule, out: &mut Vec<Caution>) {
+    let caution = Caution::new(OUTSIDE_DIN, bend.walk.part.bend_path(), other.source().clone()).arg("angle", bend.walk.angle);
+    out.push(caution.arg("radius", bend.walk.inside_radius).arg("rule", other));
+    // What the other rule would say for itself.
+    if let BendRule::Deductions(table) = other {
+        out.extend(interpolated(bend, table));
+    }
+    of_rule(other, &bend.walk.part.bend_path(), 1, out);
 }

@@ -116,17 +116,20 @@ pub(super) struct WalkBend<'a> {
     pub(super) nominal: Option<Nominal>,
 }
 
-/// The folds of each edge, in the order of the walk.
-const AT_START: [Part; 2] = [Part::StartLip, Part::StartHem];
+/// The folds of each edge, from the leg outwards.
+const AT_START: [Part; 2] = [Part::StartHem, Part::StartLip];
 const AT_END: [Part; 2] = [Part::EndHem, Part::EndLip];
 
+#[inline]
 fn start_folds(profile: &Profile) -> impl Iterator<Item = (Part, Fold<'_>)> {
-    let [first, second] = profile.start_edge.folds(profile.thickness);
-    AT_START.into_iter().zip([second, first]).filter_map(|(part, fold)| Some((part, fold?)))
+    let folds = (0..profile.start_edge.fold_count()).rev();
+    folds.filter_map(|i| Some((*AT_START.get(i)?, profile.start_edge.fold(i, profile.thickness)?)))
 }
 
+#[inline]
 fn end_folds(profile: &Profile) -> impl Iterator<Item = (Part, Fold<'_>)> {
-    AT_END.into_iter().zip(profile.end_edge.folds(profile.thickness)).filter_map(|(part, fold)| Some((part, fold?)))
+    let folds = 0..profile.end_edge.fold_count();
+    folds.filter_map(|i| Some((*AT_END.get(i)?, profile.end_edge.fold(i, profile.thickness)?)))
 }
 
 fn fold_bend((part, fold): (Part, Fold<'_>)) -> WalkBend<'_> {
