@@ -917,7 +917,8 @@ sw_status sw_trim_din_compensation(sw_bend_size size,
 
 /**
  * The bend allowance: the flat length between the two tangent lines. The rule is JSON: `{"neutral-axis":{"factor":0.4}}`, `"din-6935"`,
- * `{"handbook":"soft-steel"}`, `"aviation"`, `{"deductions":{"rows":[...]}}` or `"sharp-corner"`.
+ * `{"din-6935-or":{"otherwise":"aviation"}}`, `"din-6935-linear"`, `{"handbook":"soft-steel"}`, `"aviation"`, `{"deductions":{"rows":[...]}}` or
+ * `"sharp-corner"`.
  */
 sw_status sw_trim_allowance(const char *rule,
                             size_t rule_len,

@@ -75,7 +75,8 @@ pub unsafe extern "C" fn sw_trim_din_compensation(size: sw_bend_size, compensati
 }
 
 /// The bend allowance: the flat length between the two tangent lines. The rule is JSON: `{"neutral-axis":{"factor":0.4}}`, `"din-6935"`,
-/// `{"handbook":"soft-steel"}`, `"aviation"`, `{"deductions":{"rows":[...]}}` or `"sharp-corner"`.
+/// `{"din-6935-or":{"otherwise":"aviation"}}`, `"din-6935-linear"`, `{"handbook":"soft-steel"}`, `"aviation"`, `{"deductions":{"rows":[...]}}` or
+/// `"sharp-corner"`.
 #[unsafe(no_mangle)]
 pub unsafe extern "C" fn sw_trim_allowance(
     rule: *const c_char,

@@ -128,8 +128,9 @@ pub(crate) mod stock {
 pub(crate) mod trim {
     #[pymodule_export]
     use crate::trim::{
-        Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile, SetbackFactor,
-        din_compensation,
+        Bend, BendFigures, BendFound, BendRule, BendSize, Chain, Course, Deduction, DeductionTable, DinFactor, DinMinimumRadius, Edge, Flat, FlatBend, FlatLeg,
+        FlatPattern, Joggle, JoggleParts, Leg, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, Profile, SeamMetal, SetbackFactor,
+        Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
     };
 }
 

@@ -16,7 +16,8 @@ static void path_is(sw_error *e, const char *expected)
 static void allowance_and_deduction_make_both_setbacks(void)
 {
     /* BA + BD = 2 (R + T) tan(A/2), here 2 (1 + 2) mm. */
-    static const char *const rules[] = {"\"aviation\"", "\"din-6935\"", "{\"handbook\":\"soft-steel\"}", "{\"neutral-axis\":{\"factor\":0.4}}"};
+    static const char *const rules[] = {"\"aviation\"", "\"din-6935\"", "{\"handbook\":\"soft-steel\"}", "{\"neutral-axis\":{\"factor\":0.4}}",
+                                        "\"din-6935-linear\"", "{\"din-6935-or\":{\"otherwise\":\"aviation\"}}"};
     const sw_bend_size size = {MM(2), MM(1), {90}};
     size_t i;
     for (i = 0; i < sizeof rules / sizeof *rules; i++) {
@@ -42,6 +43,8 @@ static void what_is_no_rule_is_refused(void)
         {"{\"neutral-axis\":{\"factor\":2}}", SW_OUT_OF_RANGE, "rule.neutral-axis.factor"},
         {"{\"neutral-axis\":{\"factor\":0.4,\"k\":1}}", SW_UNKNOWN, "rule.neutral-axis.k"},
         {"{\"handbook\":\"tin\"}", SW_UNKNOWN, "rule.handbook"},
+        {"{\"din-6935-or\":{}}", SW_MISSING, "rule.din-6935-or.otherwise"},
+        {"{\"din-6935-or\":{\"otherwise\":\"din-6935\"}}", SW_CONFLICT, "rule.din-6935-or.otherwise"},
     };
     const sw_bend_size size = {MM(2), MM(1), {90}};
     sw_length l = {77};
@@ -57,6 +60,20 @@ static void what_is_no_rule_is_refused(void)
     CHECK(sw_trim_allowance(TEXT("\"aviation\""), size, NULL, NULL) == SW_MISSING);
     CHECK(sw_trim_deduction(TEXT("\"aviation\""), size, NULL, NULL) == SW_MISSING);
     CHECK(l.pm == 77);
+}
+
+static void a_hem_goes_by_the_rule_chosen_for_it(void)
+{
+    /* DIN 6935 refuses a hem, the other rule takes it: 0.0078 T a degree. */
+    const sw_bend_size hem = {MM(1), MM(0), {180}};
+    sw_length l = {77};
+    sw_error *e;
+    CHECK(sw_trim_allowance(TEXT("\"din-6935\""), hem, &l, &e) == SW_OUT_OF_RANGE);
+    path_is(e, "size.angle");
+    CHECK(sw_trim_allowance(TEXT("{\"din-6935-or\":{\"otherwise\":\"aviation\"}}"), hem, &l, NULL) == SW_OK);
+    CHECK(l.pm == INT64_C(1404000000));
+    CHECK(sw_trim_allowance(TEXT("\"din-6935-linear\""), hem, &l, &e) == SW_OUT_OF_RANGE);
+    path_is(e, "size.angle");
 }
 
 static void what_is_no_bend_is_refused(void)
@@ -90,6 +107,7 @@ int main(void)
 {
     RUN(allowance_and_deduction_make_both_setbacks);
     RUN(what_is_no_rule_is_refused);
+    RUN(a_hem_goes_by_the_rule_chosen_for_it);
     RUN(what_is_no_bend_is_refused);
     return closing_line();
 }

@@ -12,19 +12,31 @@ from seamwright.movement import LengthChange
 from seamwright.record import Source
 from seamwright.trim import (
     Bend,
+    BendFigures,
     BendRule,
     BendSize,
+    Chain,
+    Course,
     Deduction,
     DeductionTable,
     DinFactor,
+    DinMinimumRadius,
     Edge,
     FlatBend,
     FlatLeg,
     FlatPattern,
+    Joggle,
     Leg,
     NeutralFactor,
+    NominalBend,
+    NominalSeam,
+    NominalSum,
+    OverBend,
     Profile,
     SetbackFactor,
+    Springback,
+    TrialBend,
+    Vertices,
     din_compensation,
 )
 from seamwright.units import BendAngle, Length
@@ -39,6 +51,9 @@ RULES = [
     BendRule.aviation(),
     BendRule.deductions(TABLE),
     BendRule.sharp_corner(),
+    BendRule.din_6935_linear(),
+    BendRule.din_6935_or(BendRule.aviation()),
+    BendRule.din_6935_or(BendRule.deductions(TABLE)),
 ]
 EDGES = [
     Edge.raw(),
@@ -46,12 +61,52 @@ EDGES = [
     Edge.closed_hem('1/2"', "down"),
     Edge.closed_hem('1/2"', "down", BendRule.sharp_corner()),
     Edge.open_hem('1/2"', '5/32"', "down"),
+    Edge.double_hem('1/2"', "up"),
+    Edge.teardrop_hem('1/8"', '3/8"', "0 in", "down"),
+    Edge.teardrop_hem('1/8"', '3/8"', '1/16"', "down", BendRule.aviation()),
+    Edge.wired_edge('1/8"', "up"),
 ]
 LEGS = [Leg("deck flange", '4"', "sheet-edge", "outer-corner"), Leg("face", '3"', "outer-corner", "outer-tangent")]
 BENDS = [Bend("90 deg", "down", "0.03 in"), Bend("90 deg", "down", "0.03 in", BendRule.din_6935())]
 DRIP = Profile("0.024 in", LEGS, BENDS[:1], painted="upper", end_edge=EDGES[4])
 FLAT = DRIP.unfold(RULES[0])
+SQUARE = {"thickness": "0.024 in", "inside_radius": "0.024 in", "angle": "90 deg"}
+STEP = {"name": "step", "depth": '1/2"', "angle": "30 deg", "direction": "up", "inside_radius": "0.03 in"}
+FLANGE, FACE = {"name": "flange", "to": {"x": "4 in", "y": "0 in"}}, {"name": "face", "to": {"x": "4 in", "y": "-3 in"}}
+LINE = {"thickness": "0.024 in", "inside_radius": "0.03 in", "start": {"x": "0 in", "y": "0 in"}, "legs": [FLANGE, FACE], "painted": "upper"}
+COURSE = {
+    "thickness": "0.024 in",
+    "items": [{"leg": {"name": "lap", "length": "1 in"}}, {"joggle": STEP}, {"leg": {"name": "apron", "length": "6 in"}}],
+    "measured_to": "outer-corner",
+    "painted": "upper",
+}
+ELL = {
+    "thickness": "0.024 in",
+    "legs": [
+        {"name": "a", "length": "2 in", "start": "sheet-edge", "end": "outer-corner"},
+        {"name": "b", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"},
+    ],
+    "bends": [{"angle": "90 deg", "direction": "up", "inside_radius": "0.024 in"}],
+    "painted": "upper",
+}
+HALF = {"neutral-axis": {"factor": 0.5}}
+TRIAL = {"thickness": "0.05 in", "inside_radius": "0.032 in", "angle": "90 deg", "blank": "1.921 in", "legs": ["1 in", "1 in"]}
+ELASTIC = {"yield_strength": "40 ksi", "modulus": "29000 ksi"}
+WANTED = {"thickness": "0.0359 in", "inside_radius": "0.5 in", "angle": "90 deg"}
+STEEL = {"thickness": "0.6 mm", "tensile_strength": "330 MPa", "angle": "90 deg", "grain": "across"}
+CALCULATIONS: list[Any] = [
+    *[Joggle.from_dict(STEP | {"thickness": "0.024 in"}), Course.from_dict(COURSE), Chain.from_dict(LINE | {"face": "lower"})],
+    *[Vertices.from_dict(LINE | {"drawn_to": "outside"}), Vertices.from_dict(LINE | {"drawn_to": "inside"})],
+    *[NominalSeam.from_dict({"hem": {"width": '1/4"'}}), NominalSeam.from_dict({"grooved-seam": {"lock": '1/4"'}})],
+    *[NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": leg}) for leg in (0, 1)],
+    *[BendFigures.from_dict({"size": SQUARE, "rule": "aviation"}), TrialBend.from_dict(TRIAL | {"measured_to": "outer-corner"})],
+    Springback.from_dict({"thickness": "0.0359 in", "forming_radius": "0.5 in", "forming_angle": "90 deg"} | ELASTIC),
+    *[OverBend.from_dict(WANTED | {"by": by}) for by in ({"elastic": ELASTIC}, {"table": "dc01"})],
+    DinMinimumRadius.from_dict(STEEL),
+]
+FOUND: list[Any] = [c.compute() for c in CALCULATIONS if not isinstance(c, (Course, Chain, Vertices, DinMinimumRadius))]
 VALUES: list[Any] = [
+    *[*CALCULATIONS, *FOUND],
     *[NeutralFactor.MIDDLE, NeutralFactor(0.4), DinFactor.of("6 mm", "5 mm"), SetbackFactor.of("90 deg")],
     *[BendSize("5 mm", "6 mm", "120 deg"), TABLE.rows[0], TABLE],
     *RULES,
@@ -63,7 +118,7 @@ VALUES: list[Any] = [
     *[LengthChange("9.5e-6 /degF", "40'", "100 degF"), LengthChange("9.5e-6 /degF", "40'", "-100 degF")],
 ]
 # Read from a flat pattern, which is what pickles.
-PARTS: list[Any] = [*FLAT.legs, *FLAT.bends]
+PARTS: list[Any] = [*FLAT.legs, *FLAT.bends, *NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": 0}).compute().bends]
 
 
 def test_every_class_stands_in_the_list() -> None:
@@ -109,12 +164,64 @@ def test_a_flat_pattern_adds_up() -> None:
     assert FLAT.line_mass("1 lb/ft2").get("lb/ft") == pytest.approx(FLAT.girth.get("ft"), rel=1e-12)
 
 
+def test_calculations_are_documents_and_explain_themselves() -> None:
+    for c in CALCULATIONS:
+        assert type(c).from_dict(c.to_dict()) == type(c).from_json(c.to_json()) == c
+        out, sheet = c.explain()
+        assert out == c.compute() and sheet.steps()
+        with pytest.raises(InputError) as caught:
+            type(c).from_json("{}")
+        assert caught.value.kind in ("missing", "format")
+
+
+def test_three_ways_make_one_profile() -> None:
+    legs = [Leg("flange", "4 in", "sheet-edge", "outer-corner"), Leg("face", "3 in", "outer-corner", "sheet-edge")]
+    said = Profile("0.024 in", legs, [Bend("90 deg", "down", "0.03 in")], "upper")
+    assert Vertices.from_dict(LINE | {"drawn_to": "outside"}).compute() == said
+    assert Chain.from_dict(LINE | {"face": "upper"}).compute() == said
+    # Along the lower face, which is the inside of the bend, each leg is a thickness shorter.
+    within: list[Any] = [FLANGE | {"to": {"x": "3.976 in", "y": "0 in"}}, FACE | {"to": {"x": "3.976 in", "y": "-2.976 in"}}]
+    for inside in (Chain.from_dict(LINE | {"legs": within, "face": "lower"}), Vertices.from_dict(LINE | {"legs": within, "drawn_to": "inside"})):
+        assert inside.compute().unfold(RULES[0]) == inside.compute().unfold(RULES[0])
+        assert inside.compute().girth(RULES[0]) == said.girth(RULES[0])
+    assert [leg.name for leg in Course.from_dict(COURSE).compute().legs] == ["lap", "step", "apron"]
+
+
+def test_edges_of_several_folds() -> None:
+    for edge, folds in ((EDGES[5], ["end-hem", "end-lip"]), (EDGES[6], ["end-hem"]), (EDGES[8], ["end-hem"])):
+        profile = Profile("0.024 in", [Leg("face", "4 in", "sheet-edge", "outer-tangent")], [], "upper", end_edge=edge)
+        flat = profile.unfold(RULES[0])
+        assert [bend.part for bend in flat.bends] == folds and flat.girth == profile.reversed().girth(RULES[0])
+        assert edge.rule is None
+    assert EDGES[7].rule == BendRule.aviation()
+    assert FLAT.bends[0].angle == BendAngle.SQUARE
+    curled = Profile("0.024 in", [Leg("side", "6 in", "sheet-edge", "outer-tangent")], [], "upper", end_edge=EDGES[8])
+    assert curled.girth(BendRule.sharp_corner()) == Length('6 5/16"')
+
+
+def test_a_nominal_sum_is_taken_up() -> None:
+    made = NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": 1}).compute()
+    assert made.nominal == Length("5 in") == made.flat.girth and made.nominal - made.developed == made.difference
+    bend: NominalBend = made.bends[0]
+    assert bend.part == 0 and bend.nominal - bend.developed == bend.difference == made.difference
+    assert made.leg == Length("3 in") + made.difference and made.flat.legs[1].length > made.flat.legs[0].length
+    assert [c.name for c in made.cautions][0] == "taken-up"
+
+
+def test_din_says_where_another_rule_was_used() -> None:
+    flat = DRIP.unfold(RULES[-2])
+    assert [c.name for c in flat.cautions] == ["outside-din-6935"] or flat.bends[1].angle == BendAngle("180 deg")
+    assert flat.bends[1].allowance == DRIP.unfold(BendRule.aviation()).bends[1].allowance
+    assert flat.bends[0].allowance == DRIP.reversed().unfold(RULES[-2]).bends[1].allowance
+
+
 def test_a_sharp_corner_says_that_it_is_nominal() -> None:
     assert "nominal-sum" in [c.name for c in DRIP.unfold(BendRule.sharp_corner()).cautions]
 
 
 def test_a_profile_gives_back_its_parts() -> None:
     assert (DRIP.legs, DRIP.bends, DRIP.painted) == (LEGS, BENDS[:1], "upper")
+    assert DRIP.closes_on_paint("up") and not DRIP.closes_on_paint("down")
     assert DRIP.start_edge.is_raw and DRIP.end_edge == EDGES[4] and DRIP.thickness == Length("0.024 in")
     assert (LEGS[0].name, LEGS[0].length, LEGS[0].start, LEGS[0].end) == ("deck flange", Length('4"'), "sheet-edge", "outer-corner")
     assert BENDS[1].rule == BendRule.din_6935() and BENDS[0].rule is None
@@ -169,7 +276,43 @@ REFUSED: list[tuple[Callable[[], object], str, str]] = [
     (lambda: DeductionTable([], Source.user("none")), "missing", "rows"),
     (lambda: Profile('0"', LEGS[:1], [], "upper"), "out of range", "thickness"),
     (lambda: Profile("0.024 in", LEGS, BENDS[:1], "inner"), "unknown", "painted"),
+    (lambda: Profile("0.024 in", [], [], "upper"), "missing", "legs"),
+    (lambda: BendRule.din_6935_or(BendRule.din_6935()), "conflict", "otherwise"),
+    (lambda: BendSize("1 mm", "-1 mm", "90 deg").outside_setback(), "out of range", "inside_radius"),
+    (lambda: BendSize("1 mm", "1 mm", "180 deg").outside_setback(), "out of range", "angle"),
+    (lambda: BendRule.sharp_corner().deduction(BendSize("1 mm", "1 mm", "180 deg")), "out of range", "angle"),
+    (lambda: BendSize("nan mm", "1 mm", "90 deg"), "parse", "thickness"),
+    (lambda: BendSize("1e300 km", "1 mm", "90 deg"), "unit", "thickness"),
+    (lambda: BendAngle("nan deg"), "parse", ""),
+    (lambda: edged(Edge.double_hem("1 mm", "up")), "impossible", "end_edge.width"),
+    (lambda: edged(Edge.closed_hem("4 in", "up")), "impossible", "end_edge.width"),
+    (lambda: edged(Edge.wired_edge("0 mm", "up")), "out of range", "end_edge.wire"),
+    (lambda: edged(Edge.teardrop_hem("1 mm", "5 mm", "2 mm", "up")), "conflict", "end_edge.gap"),
+    (lambda: edged(Edge.teardrop_hem("1 mm", "5 mm", "0 mm", "up")).girth(BendRule.sharp_corner()), "out of range", "end_edge"),
+    (lambda: Joggle.from_dict(STEP | {"thickness": "0.024 in", "depth": "0.001 in"}).compute(), "impossible", "depth"),
+    (lambda: NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": 2}).compute(), "unknown", "take_up"),
+    (lambda: OverBend.from_dict(WANTED | {"inside_radius": "0 in", "by": {"table": "dc01"}}).compute(), "out of range", "inside_radius"),
+    (lambda: OverBend.from_dict(WANTED | {"by": {"table": "tin"}}), "unknown", "by.table"),
+    (lambda: TrialBend.from_dict(TRIAL | {"measured_to": "outer-corner", "blank": "2 in"}).compute(), "impossible", "blank"),
+    (lambda: BendRule.din_6935_linear().allowance(BendSize("1 mm", "1 mm", "80 deg")), "out of range", "angle"),
 ]
+
+
+def edged(edge: Edge) -> Profile:
+    return Profile("0.024 in", [Leg("face", "3 in", "sheet-edge", "outer-tangent")], [], "upper", end_edge=edge)
+
+
+def test_ten_thousand_bends() -> None:
+    end = ["outer-corner"]
+    ends = zip(["sheet-edge", *end * 10_000], [*end * 10_000, "sheet-edge"], strict=True)
+    legs = [Leg("n", "4 mm", start, stop) for start, stop in ends]
+    bends = [Bend("90 deg", "up" if i % 2 else "down", "0.5 mm") for i in range(10_000)]
+    flat = Profile("0.5 mm", legs, bends, "upper").unfold(BendRule.neutral_axis(NeutralFactor(0.5)))
+    assert len(flat.bends) == 10_000 and flat.girth == Length.total([leg.length for leg in flat.legs] + [bend.allowance for bend in flat.bends])
+    with pytest.raises(InputError) as caught:
+        Profile("0.5 mm", [Leg("n", "1 mm", leg.start, leg.end) for leg in legs], bends, "upper")
+    # Every inner leg is swallowed by its two setbacks of 1 mm, and every one is told.
+    assert caught.value.path == "legs[1].length" and len(caught.value.others) == 9_998
 
 
 @pytest.mark.parametrize(("call", "kind", "path"), REFUSED, ids=[str(i) for i in range(len(REFUSED))])

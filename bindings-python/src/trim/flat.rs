@@ -186,7 +186,7 @@ impl Hash for FlatLeg {
 
 #[pymethods]
 impl FlatLeg {
-    /// Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+    /// Which leg of the profile by its index, or the return of an edge: ``start-hem``, ``end-hem``, or the ``start-lip`` or ``end-lip`` of a double hem.
     #[getter]
     fn part(&self) -> Part {
         self.0.part.into()
@@ -231,7 +231,7 @@ impl Hash for FlatBend {
 
 #[pymethods]
 impl FlatBend {
-    /// Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+    /// Which bend of the profile by its index, or the fold of an edge: ``start-hem``, ``end-hem``, or the ``start-lip`` or ``end-lip`` of a double hem.
     #[getter]
     fn part(&self) -> Part {
         self.bend.part.into()

@@ -14,7 +14,7 @@ use seamwright::trim as core_trim;
 /// A straight leg. Its ends say to what it is dimensioned: sheet-edge, outer-corner, inner-corner, outer-tangent or tangent.
 #[pyclass(module = "seamwright.trim", frozen, eq, hash, from_py_object)]
 #[derive(Clone, PartialEq, Eq, Hash)]
-pub(crate) struct Leg(core_trim::Leg);
+pub(crate) struct Leg(pub(super) core_trim::Leg);
 
 #[pymethods]
 impl Leg {
@@ -67,7 +67,7 @@ impl Leg {
 /// A bend between two legs: its angle from flat, up or down, and its inside radius.
 #[pyclass(module = "seamwright.trim", frozen, eq, hash, from_py_object)]
 #[derive(Clone, PartialEq)]
-pub(crate) struct Bend(core_trim::Bend);
+pub(crate) struct Bend(pub(super) core_trim::Bend);
 
 impl Hash for Bend {
     fn hash<H: Hasher>(&self, state: &mut H) {
@@ -123,7 +123,7 @@ impl Bend {
     }
 }
 
-/// An edge of a profile: raw, or with a closed or an open hem. A hem folded up lies on the upper face.
+/// An edge of a profile: raw, hemmed, or curled round a wire. A hem folded up lies on the upper face.
 #[pyclass(module = "seamwright.trim", frozen, eq, hash, from_py_object)]
 #[derive(Clone, PartialEq)]
 pub(crate) struct Edge(core_trim::Edge);
@@ -158,6 +158,34 @@ impl Edge {
         Ok(Edge(ruled(edge, rule)))
     }
 
+    /// Folded back past 180 degrees, so that the end of the return touches the leg, or clears it by the gap.
+    #[staticmethod]
+    #[pyo3(signature = (inside_radius, return_flat, gap, direction, rule=None))]
+    fn teardrop_hem(inside_radius: Given<Length>, return_flat: Given<Length>, gap: Given<Length>, direction: Text, rule: Option<BendRule>) -> PyResult<Edge> {
+        let (inside_radius, return_flat, gap) = (inside_radius.at("inside_radius")?, return_flat.at("return_flat")?, gap.at("gap")?);
+        Ok(Edge(ruled(core_trim::Edge::teardrop_hem(inside_radius, return_flat, gap, named(&direction, "direction")?), rule)))
+    }
+
+    /// Folded over twice, the sheet's edge inside.
+    #[staticmethod]
+    #[pyo3(signature = (width, direction, rule=None))]
+    fn double_hem(width: Given<Length>, direction: Text, rule: Option<BendRule>) -> PyResult<Edge> {
+        Ok(Edge(ruled(core_trim::Edge::double_hem(width.at("width")?, named(&direction, "direction")?), rule)))
+    }
+
+    /// Curled round a wire until the sheet's edge touches the leg.
+    #[staticmethod]
+    #[pyo3(signature = (wire, direction, rule=None))]
+    fn wired_edge(wire: Given<Length>, direction: Text, rule: Option<BendRule>) -> PyResult<Edge> {
+        Ok(Edge(ruled(core_trim::Edge::wired_edge(wire.at("wire")?, named(&direction, "direction")?), rule)))
+    }
+
+    /// A bend rule of its own, if it has one.
+    #[getter]
+    fn rule(&self) -> Option<BendRule> {
+        self.0.rule().cloned().map(BendRule)
+    }
+
     /// Whether it is as cut.
     #[getter]
     fn is_raw(&self) -> bool {
@@ -168,6 +196,11 @@ impl Edge {
         Ok(match &self.0 {
             core_trim::Edge::ClosedHem { width, direction, .. } => format!("<Edge: closed hem {width} {}>", name_of(direction)?),
             core_trim::Edge::OpenHem { width, gap, direction, .. } => format!("<Edge: open hem {width}, gap {gap}, {}>", name_of(direction)?),
+            core_trim::Edge::TeardropHem { inside_radius, return_flat, direction, .. } => {
+                format!("<Edge: teardrop hem {return_flat}, radius {inside_radius}, {}>", name_of(direction)?)
+            }
+            core_trim::Edge::DoubleHem { width, direction, .. } => format!("<Edge: double hem {width} {}>", name_of(direction)?),
+            core_trim::Edge::WiredEdge { wire, direction, .. } => format!("<Edge: wire {wire} {}>", name_of(direction)?),
             _ => "<Edge: raw>".to_owned(),
         })
     }
@@ -181,6 +214,16 @@ impl Edge {
             }
             core_trim::Edge::OpenHem { width, gap, direction, rule } => {
                 (class.getattr("open_hem")?, (Length(*width), Length(*gap), name_of(direction)?, own(rule)).into_pyobject(py)?)
+            }
+            core_trim::Edge::TeardropHem { inside_radius, return_flat, gap, direction, rule } => {
+                let figures = (Length(*inside_radius), Length(*return_flat), Length(*gap), name_of(direction)?, own(rule));
+                (class.getattr("teardrop_hem")?, figures.into_pyobject(py)?)
+            }
+            core_trim::Edge::DoubleHem { width, direction, rule } => {
+                (class.getattr("double_hem")?, (Length(*width), name_of(direction)?, own(rule)).into_pyobject(py)?)
+            }
+            core_trim::Edge::WiredEdge { wire, direction, rule } => {
+                (class.getattr("wired_edge")?, (Length(*wire), name_of(direction)?, own(rule)).into_pyobject(py)?)
             }
             _ => (class.getattr("raw")?, PyTuple::empty(py)),
         })
@@ -250,6 +293,11 @@ impl Profile {
     #[getter]
     fn painted(&self) -> PyResult<String> {
         name_of(&self.0.painted)
+    }
+
+    /// Whether a bend this way, ``up`` or ``down``, has the painted face on its inside.
+    fn closes_on_paint(&self, direction: Text) -> PyResult<bool> {
+        Ok(self.0.closes_on_paint(named(&direction, "direction")?))
     }
 
     /// The edge where the walk starts.

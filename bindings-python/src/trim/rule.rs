@@ -73,7 +73,7 @@ impl BendSize {
     }
 }
 
-/// The compensation value of DIN 6935, with the standard's own leg convention: to be added to the legs; usually negative.
+/// The compensation value of DIN 6935, with the standard's own leg convention: to be subtracted from the sum of the legs.
 #[pyfunction]
 pub(crate) fn din_compensation(size: &Bound<'_, BendSize>) -> PyResult<Length> {
     core_trim::din_compensation(size.get().0).raise().map(Length)
@@ -136,7 +136,7 @@ impl Deduction {
     }
 }
 
-/// A table of measured deductions with its source. Between two rows of one thickness and radius the angle is interpolated.
+/// A table of measured deductions with its source. Between its rows it is interpolated in thickness, radius and angle, and never beyond them.
 #[pyclass(module = "seamwright.trim", frozen, eq, hash)]
 #[derive(Clone, PartialEq)]
 pub(crate) struct DeductionTable(core_trim::DeductionTable);
@@ -210,6 +210,18 @@ impl BendRule {
         BendRule(Core::Din6935)
     }
 
+    /// DIN 6935 where it holds, and another rule for hems and for bends sharper than it covers.
+    #[staticmethod]
+    fn din_6935_or(otherwise: BendRule) -> PyResult<BendRule> {
+        core_trim::DinOr::new(otherwise.0).raise().map(|rule| BendRule(Core::Din6935Or(rule)))
+    }
+
+    /// The older linear rule of DIN 6935, for square bends alone.
+    #[staticmethod]
+    fn din_6935_linear() -> BendRule {
+        BendRule(Core::Din6935Linear)
+    }
+
     /// The handbook constants: soft-copper, soft-steel or cold-rolled-steel.
     #[staticmethod]
     fn handbook(metal: Text) -> PyResult<BendRule> {
@@ -271,6 +283,8 @@ impl BendRule {
             Core::Handbook(metal) => (class.getattr("handbook")?, (name_of(metal)?,).into_pyobject(py)?),
             Core::Deductions(table) => (class.getattr("deductions")?, (DeductionTable(table.clone()),).into_pyobject(py)?),
             Core::Din6935 => (class.getattr("din_6935")?, PyTuple::empty(py)),
+            Core::Din6935Or(rule) => (class.getattr("din_6935_or")?, (BendRule(rule.otherwise().clone()),).into_pyobject(py)?),
+            Core::Din6935Linear => (class.getattr("din_6935_linear")?, PyTuple::empty(py)),
             Core::Aviation => (class.getattr("aviation")?, PyTuple::empty(py)),
             Core::SharpCorner => (class.getattr("sharp_corner")?, PyTuple::empty(py)),
             _ => return Err(pyo3::exceptions::PyTypeError::new_err("this bend rule cannot be pickled")),

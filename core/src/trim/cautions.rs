@@ -149,7 +149,7 @@ pub(super) fn of_bend(bend: &WalkBend<'_>, solved: &Solved<'_>, out: &mut Vec<Ca
     match solved.rule {
         BendRule::Din6935 if bend.angle.degrees() < 15.0 => out.extend(dropped(bend, solved)),
         BendRule::Din6935Or(rule) => match rule.other_for(&solved.mm) {
-            Some(other) => out.push(outside(bend, other)),
+            Some(other) => outside(bend, solved, other, out),
             None => out.extend(dropped(bend, solved)),
         },
         BendRule::Deductions(table) => out.extend(interpolated(bend, solved, table)),
@@ -203,6 +203,12 @@ fn interpolated(bend: &WalkBend<'_>, solved: &Solved<'_>, table: &DeductionTable
 }
 
 #[cold]
-fn outside(bend: &WalkBend<'_>, other: &BendRule) -> Caution {
-    Caution::new(OUTSIDE_DIN, bend.part.bend_path(), other.source().clone()).arg("angle", bend.angle).arg("radius", bend.inside_radius).arg("rule", other)
+fn outside(bend: &WalkBend<'_>, solved: &Solved<'_>, other: &BendRule, out: &mut Vec<Caution>) {
+    let caution = Caution::new(OUTSIDE_DIN, bend.part.bend_path(), other.source().clone()).arg("angle", bend.angle);
+    out.push(caution.arg("radius", bend.inside_radius).arg("rule", other));
+    // What the other rule would say for itself.
+    if let BendRule::Deductions(table) = other {
+        out.extend(interpolated(bend, solved, table));
+    }
+    of_rule(other, &bend.part.bend_path(), 1, out);
 }

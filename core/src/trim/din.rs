@@ -204,6 +204,15 @@ impl DinOr {
         &self.otherwise
     }
 
+    // Apart from the rules that it calls, so that those can stay in line.
+    #[inline(never)]
+    pub(super) fn allowance_mm(&self, bend: &BendMm) -> Result<f64, Error> {
+        match self.other_for(bend) {
+            Some(other) => other.allowance_mm(bend),
+            None => allowance_mm(bend),
+        }
+    }
+
     /// The other rule, if it is the one for this bend.
     #[inline]
     pub(super) fn other_for(&self, bend: &BendMm) -> Option<&BendRule> {

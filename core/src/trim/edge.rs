@@ -6,7 +6,7 @@ use super::rule::BendRule;
 use super::size::{BendMm, to_length};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
-use crate::record::{Source, Step};
+use crate::record::Step;
 use crate::units::{Angle, BendAngle, Length};
 
 /// How an edge of the profile is finished.
@@ -238,9 +238,9 @@ impl Edge {
         }
     }
 
-    /// The folds from the leg outwards, for a sound edge. Half a gap of an odd number of picometres loses half a picometre.
+    /// One of the folds of a sound edge, counted from the leg outwards. Half a gap of an odd number of picometres loses half a picometre.
     #[inline]
-    pub(super) fn folds(&self, thickness: Length) -> [Option<Fold<'_>>; 2] {
+    pub(super) fn fold(&self, index: usize, thickness: Length) -> Option<Fold<'_>> {
         let hem = |width: Length, inside_radius: Length, direction: Direction, rule| Fold {
             width,
             // What is not in range here is refused where the return is swallowed.
@@ -251,12 +251,23 @@ impl Edge {
             rule,
             nominal: None,
         };
-        match self {
-            Edge::Raw => [None, None],
-            Edge::ClosedHem { width, direction, rule } => [Some(hem(*width, Length::ZERO, *direction, rule.as_deref())), None],
-            Edge::OpenHem { width, gap, direction, rule } => [Some(hem(*width, Length::from_pm(gap.pm() / 2), *direction, rule.as_deref())), None],
-            Edge::DoubleHem { width, direction, rule } => double_hem(*width, thickness, *direction, rule.as_deref()),
-            Edge::TeardropHem { .. } | Edge::WiredEdge { .. } => [self.curl(thickness), None],
+        match (self, index) {
+            (Edge::ClosedHem { width, direction, rule }, 0) => Some(hem(*width, Length::ZERO, *direction, rule.as_deref())),
+            (Edge::OpenHem { width, gap, direction, rule }, 0) => Some(hem(*width, Length::from_pm(gap.pm() / 2), *direction, rule.as_deref())),
+            // The outer fold goes round the layer inside.
+            (Edge::DoubleHem { width, direction, rule }, 0) => Some(hem(*width, self.first_radius(thickness), *direction, rule.as_deref())),
+            (Edge::DoubleHem { width, direction, rule }, 1) => {
+                // As long as the flat part that it lies on: the width without both folds.
+                let t = thickness.pm();
+                let flat = width.pm().saturating_sub(self.first_radius(thickness).pm()).saturating_sub(t).saturating_sub(t);
+                let lip = Length::from_pm(flat.saturating_add(t));
+                // Nominally 2 W in all: W from fold to fold, as under the sum of legs, and as much again for the lip.
+                let nominal = Length::from_pm(width.pm().saturating_sub(lip.pm()).saturating_add(t.saturating_mul(2)));
+                let fold = hem(lip, Length::ZERO, *direction, rule.as_deref());
+                Some(Fold { nominal: Some(Nominal { allowance: nominal, of: NominalOf::Lip }), ..fold })
+            }
+            (Edge::TeardropHem { .. } | Edge::WiredEdge { .. }, 0) => self.curl(thickness),
+            _ => None,
         }
     }
 
@@ -276,11 +287,7 @@ impl Edge {
             Edge::WiredEdge { wire, direction, rule } => {
                 // 2 1/2 diameters beyond the outside of the bead, to which the leg goes.
                 let (metal, _) = NominalSeam::WiredEdge { wire: *wire }.sides().ok()?;
-                let nominal = Nominal {
-                    allowance: (metal + outside).length().ok()?,
-                    formula: "2 1/2 d + R + T: 2 1/2 wire diameters beyond the outside of the bead",
-                    source: &nominal_seam::WIRED,
-                };
+                let nominal = Nominal { allowance: (metal + outside).length().ok()?, of: NominalOf::Wire };
                 Some(Fold { width: outside, reach: outside, angle, inside_radius: r, direction: *direction, rule: rule.as_deref(), nominal: Some(nominal) })
             }
             _ => None,
@@ -350,7 +357,7 @@ impl Edge {
             Edge::DoubleHem { width, .. } => {
                 // Two and a half thicknesses are bend; a strip without a flat part would not be two folds.
                 let least = to_length(2.5 * thickness.mm())?;
-                if *width <= least && thickness.is_positive() {
+                if faults.keep(width.positive("width")).is_some() && thickness.is_positive() && *width <= least {
                     faults.add(
                         Error::new(ErrorKind::Impossible, "the two folds of the double hem leave nothing flat")
                             .at("width")
@@ -358,7 +365,6 @@ impl Edge {
                             .accepts(format!("more than {least}: 2 1/2 thicknesses")),
                     );
                 }
-                faults.keep(width.positive("width"));
             }
             Edge::WiredEdge { wire, .. } => {
                 faults.keep(wire.positive("wire"));
@@ -375,41 +381,32 @@ impl Edge {
     }
 }
 
-/// Both folds of a double hem: the outer one goes round the layer inside, and the lip is as long as the flat part that it lies on.
-fn double_hem(width: Length, thickness: Length, direction: Direction, rule: Option<&BendRule>) -> [Option<Fold<'_>>; 2] {
-    let t = thickness.pm();
-    let half = Length::from_pm(t / 2);
-    let reach = Length::from_pm(width.pm().saturating_sub(half.pm()).saturating_sub(t));
-    let lip_flat = Length::from_pm(reach.pm().saturating_sub(t));
-    let lip = Length::from_pm(lip_flat.pm().saturating_add(t));
-    let first = Fold { width, reach, angle: BendAngle::FOLDED, inside_radius: half, direction, rule, nominal: None };
-    // Nominally 2 W in all: W from fold to fold, as under the sum of legs, and as much again for the lip.
-    let nominal = Nominal {
-        allowance: Length::from_pm(width.pm().saturating_sub(lip.pm()).saturating_add(t.saturating_mul(2))),
-        formula: "W - lip + 2 T: the double hem takes twice its width",
-        source: &nominal_seam::DOUBLE_HEM,
-    };
-    let second = Fold { width: lip, reach: lip_flat, angle: BendAngle::FOLDED, inside_radius: Length::ZERO, direction, rule, nominal: Some(nominal) };
-    [Some(first), Some(second)]
-}
-
 /// What a fold takes under nominal sums, where that is not the rule of two legs.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Nominal {
     pub(super) allowance: Length,
-    pub(super) formula: &'static str,
-    pub(super) source: &'static Source,
+    of: NominalOf,
+}
+
+#[derive(Debug, Clone, Copy)]
+enum NominalOf {
+    Lip,
+    Wire,
 }
 
 impl Nominal {
     pub(super) fn step(&self, bend: &BendMm) -> Step {
+        let (formula, source) = match self.of {
+            NominalOf::Lip => ("W - lip + 2 T: the double hem takes twice its width", &nominal_seam::DOUBLE_HEM),
+            NominalOf::Wire => ("2 1/2 d + R + T: 2 1/2 wire diameters beyond the outside of the bead", &nominal_seam::WIRED),
+        };
         Step::new("flat length of the bend BA")
-            .formula(self.formula)
+            .formula(formula)
             .with("A", bend.size.angle)
             .with("R", bend.size.inside_radius)
             .with("T", bend.size.thickness)
             .gives(self.allowance)
-            .source(self.source.clone())
+            .source(source.clone())
     }
 }
 

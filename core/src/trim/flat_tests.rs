@@ -100,6 +100,23 @@ fn closed_and_open_hems_by_geometry() {
 }
 
 #[test]
+fn a_bend_goes_by_its_own_rule_and_the_sheet_says_so() {
+    let mut p = channel(mm(0.6), mm(0.6), mm(20.0), mm(30.0), mm(20.0));
+    let plain = p.unfold(&axis(0.3)).unwrap();
+    p.bends[1].rule = Some(Box::new(axis(0.6)));
+    let (flat, sheet) = FlatPattern { profile: p.clone(), rule: axis(0.3) }.explain().unwrap();
+    assert_eq!(flat.bends()[0], plain.bends()[0]);
+    assert_eq!(flat.bends()[1].allowance(), axis(0.6).allowance(BendSize { thickness: mm(0.6), inside_radius: mm(0.6), angle: BendAngle::SQUARE }).unwrap());
+    assert_eq!((flat.rule_of(&flat.bends()[0]), flat.rule_of(&flat.bends()[1])), (&axis(0.3), &axis(0.6)));
+    assert!(sheet.steps().iter().any(|s| s.what.ends_with("of bend 2, neutral axis, factor 0.6")));
+    // Its cautions stand at the bend, and its refusals too.
+    assert_eq!((flat.cautions()[0].code(), flat.cautions()[0].subject()), (cautions::NEUTRAL_FACTOR_ABOVE_HALF, "bends[1]"));
+    p.bends[1].rule = Some(Box::new(BendRule::Din6935Linear));
+    p.bends[1].angle = flat_angle(80.0);
+    assert_eq!(p.unfold(&axis(0.3)).unwrap_err().path(), "bends[1].angle");
+}
+
+#[test]
 fn din_takes_a_hem_only_under_a_rule_of_its_own() {
     let hem = Edge::closed_hem(mm(12.0), Direction::Down);
     let strip = |edge: Edge| Profile::builder(mm(0.6)).painted(Face::Upper).leg("body", mm(50.0)).start(edge).build().unwrap();

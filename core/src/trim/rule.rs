@@ -109,15 +109,12 @@ impl BendRule {
         to_length(bend.two_setbacks()? - self.allowance_mm(&bend)?)
     }
 
-    #[inline]
+    #[inline(always)]
     pub(super) fn allowance_mm(&self, bend: &BendMm) -> Result<f64, Error> {
         match self {
             BendRule::NeutralAxis(axis) => Ok(neutral_axis::allowance_mm(axis, bend)),
             BendRule::Din6935 => din::allowance_mm(bend),
-            BendRule::Din6935Or(rule) => match rule.other_for(bend) {
-                Some(other) => other.allowance_mm(bend),
-                None => din::allowance_mm(bend),
-            },
+            BendRule::Din6935Or(rule) => rule.allowance_mm(bend),
             BendRule::Din6935Linear => din_linear::allowance_mm(bend),
             BendRule::Handbook(metal) => Ok(handbook::allowance_mm(*metal, bend)),
             BendRule::Aviation => aviation::allowance_mm(bend),

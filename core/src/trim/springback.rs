@@ -10,9 +10,14 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
 use crate::units::{Angle, BendAngle, Length, Pressure, PressureUnit};
 
-/// The ratio of the radii: read as a formula on a web page; its origin in a textbook of manufacturing is recalled.
-static RADIUS_RATIO: Source = Source::published("Kalpakjian and Schmid, manufacturing textbook", "", "springback in bending", Seen::Secondary);
-static ANGLE_RATIO: Source = Source::published("Kalpakjian and Schmid, manufacturing textbook", "", "springback factor Ks", Seen::Memory);
+static RADIUS_RATIO: Source = Source::published(
+    "a web page on springback",
+    "",
+    "Ri/Rf = 4 x^3 - 3 x + 1; that it comes from Kalpakjian and Schmid's textbook of manufacturing is recalled",
+    Seen::Secondary,
+);
+static ANGLE_RATIO: Source =
+    Source::published("Kalpakjian and Schmid, textbook of manufacturing", "", "springback factor Ks = (2 Ri/T + 1)/(2 Rf/T + 1)", Seen::Memory);
 static FORMING_RADIUS: Source = Source::published("a German metal-trades table book", "", "springback: forming radius r1 = kR (r2 + s/2) - s/2", Seen::Memory);
 
 /// 4 x^3 - 3 x + 1, positive for x less than 1/2.

@@ -224,6 +224,13 @@ fn where_din_does_not_hold_the_chosen_rule_does_and_says_so() {
     for wrong in [BendRule::Din6935, rule.clone()] {
         assert_eq!(DinOr::new(wrong).unwrap_err().path(), "otherwise");
     }
+    // What the other rule says for itself is said too.
+    let numbers = |rule: BendRule| -> Vec<u16> {
+        let flat = p.unfold(&BendRule::Din6935Or(DinOr::new(rule).unwrap())).unwrap();
+        flat.cautions().iter().filter(|c| c.subject() == "end_edge").map(|c| c.code().number).collect()
+    };
+    assert_eq!(numbers(BendRule::neutral_axis(NeutralFactor::new(0.6).unwrap())), [cautions::OUTSIDE_DIN.number, cautions::NEUTRAL_FACTOR_ABOVE_HALF.number]);
+    assert_eq!(numbers(BendRule::SharpCorner), [cautions::OUTSIDE_DIN.number, cautions::NOMINAL_SUM.number]);
     // The third range still drops its v, and still says so.
     let slight = Profile { bends: vec![Bend { angle: flat_angle(10.0), ..p.bends[0].clone() }, p.bends[0].clone()], end_edge: Edge::Raw, ..p };
     let mut slight = slight;

@@ -1,6 +1,6 @@
 //! One walk over a profile from edge to edge, hems and all: the only place where an edge becomes legs and bends.
 
-use super::edge::{Fold, Nominal};
+use super::edge::{Edge, Fold, Nominal};
 use super::leg::{Bend, Direction, Leg, LegEnd};
 use super::profile::Profile;
 use super::rule::BendRule;
@@ -139,11 +139,12 @@ struct EdgeFold<'w, 'a> {
 impl<'a> Walk<'a> {
     #[inline(always)]
     pub(super) fn of(profile: &'a Profile) -> Walk<'a> {
+        let folds = |edge: &'a Edge| [edge.fold(0, profile.thickness), edge.fold(1, profile.thickness)];
         Walk {
             legs: &profile.legs,
             bends: &profile.bends,
-            start: profile.start_edge.folds(profile.thickness),
-            end: profile.end_edge.folds(profile.thickness),
+            start: folds(&profile.start_edge),
+            end: folds(&profile.end_edge),
             before: profile.start_edge.fold_count(),
             behind: profile.end_edge.fold_count(),
         }

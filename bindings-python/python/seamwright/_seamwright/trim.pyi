@@ -3,11 +3,11 @@ The classes of `seamwright.trim`.
 """
 
 from .record import Caution, Source, Worksheet
-from .units import BendAngle, Length, LineMass, SurfaceMass
+from .units import Angle, BendAngle, Length, LineMass, SurfaceMass
 from _typeshed import SupportsGetItem
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Leg", "NeutralFactor", "Profile", "SetbackFactor", "din_compensation"]
+__all__ = ["Bend", "BendFigures", "BendFound", "BendRule", "BendSize", "Chain", "Course", "Deduction", "DeductionTable", "DinFactor", "DinMinimumRadius", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Joggle", "JoggleParts", "Leg", "NeutralFactor", "NominalBend", "NominalFlat", "NominalSeam", "NominalSum", "OverBend", "Profile", "SeamMetal", "SetbackFactor", "Springback", "Sprung", "Tooled", "TrialBend", "TrialFound", "Vertices", "din_compensation"]
 
 @final
 class Bend:
@@ -39,6 +39,100 @@ class Bend:
     def rule(self, /) -> BendRule | None:
         """
         A rule for this bend in place of the profile's.
+        """
+
+@final
+class BendFigures:
+    """
+    One bend and its rule, for all that can be said of it.
+
+    >>> from seamwright.trim import BendFigures
+    >>> size = {"thickness": "0.04 in", "inside_radius": "0.04 in", "angle": "90 deg"}
+    >>> found = BendFigures.from_dict({"size": size, "rule": {"handbook": "soft-steel"}}).compute()
+    >>> round(found.neutral_factor, 4), format(found.outside_setback, "in.2")
+    (0.4074, '0.08 in')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> BendFigures:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> BendFound:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[BendFound, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> BendFigures:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> BendFigures:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class BendFound:
+    """
+    The figures of one bend.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowance(self, /) -> Length:
+        """
+        The bend allowance: flat length between the tangent lines.
+        """
+    @property
+    def deduction(self, /) -> Length | None:
+        """
+        The bend deduction, for legs to the outer corner; ``None`` at 180 degrees and more.
+        """
+    @property
+    def inside_setback(self, /) -> Length | None:
+        """
+        From the tangent line to the corner of the inside faces; ``None`` at 180 degrees and more.
+        """
+    @property
+    def neutral_factor(self, /) -> float:
+        """
+        The neutral-axis factor that gives this allowance.
+        """
+    @property
+    def opening(self, /) -> Angle:
+        """
+        The angle between the flanges: 180 degrees less the bend.
+        """
+    @property
+    def outside_setback(self, /) -> Length | None:
+        """
+        From the tangent line to the corner of the outside faces; ``None`` at 180 degrees and more.
         """
 
 @final
@@ -79,6 +173,16 @@ class BendRule:
     def din_6935() -> BendRule:
         """
         DIN 6935, three ranges.
+        """
+    @staticmethod
+    def din_6935_linear() -> BendRule:
+        """
+        The older linear rule of DIN 6935, for square bends alone.
+        """
+    @staticmethod
+    def din_6935_or(otherwise: BendRule) -> BendRule:
+        """
+        DIN 6935 where it holds, and another rule for hems and for bends sharper than it covers.
         """
     @staticmethod
     def handbook(metal: str) -> BendRule:
@@ -146,6 +250,114 @@ class BendSize:
         """
 
 @final
+class Chain:
+    """
+    A profile said by the corners of one face: the face that lies on the supports.
+
+    >>> from seamwright.trim import Chain
+    >>> legs = [{"name": "flange", "to": {"x": "0 in", "y": "0 in"}}, {"name": "face", "to": {"x": "0 in", "y": "-3 in"}}]
+    >>> line = {"thickness": "0.024 in", "inside_radius": "0.03 in", "face": "lower", "start": {"x": "-4 in", "y": "0 in"}}
+    >>> profile = Chain.from_dict(line | {"legs": legs, "painted": "upper"}).compute()
+    >>> profile.legs[0].end, profile.bends[0].direction
+    ('inner-corner', 'down')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Chain:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Profile:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Profile, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Chain:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Chain:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class Course:
+    """
+    A profile as one list of legs, bends and offset bends, with the working of the offset bends.
+
+    >>> from seamwright.trim import Course
+    >>> bend = {"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}
+    >>> items = [{"leg": {"name": "flange", "length": "4 in"}}, {"bend": bend}, {"leg": {"name": "face", "length": "3 in"}}]
+    >>> course = {"thickness": "0.024 in", "items": items, "measured_to": "outer-corner", "painted": "upper"}
+    >>> [leg.name for leg in Course.from_dict(course).compute().legs]
+    ['flange', 'face']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Course:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Profile:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Profile, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Course:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Course:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
 class Deduction:
     """
     One measured deduction: what two legs to the outer corner are together longer than their flat.
@@ -180,7 +392,7 @@ class Deduction:
 @final
 class DeductionTable:
     """
-    A table of measured deductions with its source. Between two rows of one thickness and radius the angle is interpolated.
+    A table of measured deductions with its source. Between its rows it is interpolated in thickness, radius and angle, and never beyond them.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -226,9 +438,61 @@ class DinFactor:
         """
 
 @final
+class DinMinimumRadius:
+    """
+    A cold bend in steel whose least inside radius DIN 6935 gives.
+
+    >>> from seamwright.trim import DinMinimumRadius
+    >>> sheet = {"thickness": "0.6 mm", "tensile_strength": "330 MPa", "angle": "90 deg", "grain": "across"}
+    >>> str(DinMinimumRadius.from_dict(sheet).compute())
+    '1 mm'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> DinMinimumRadius:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Length:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Length, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> DinMinimumRadius:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> DinMinimumRadius:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
 class Edge:
     """
-    An edge of a profile: raw, or with a closed or an open hem. A hem folded up lies on the upper face.
+    An edge of a profile: raw, hemmed, or curled round a wire. A hem folded up lies on the upper face.
     """
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
@@ -239,6 +503,11 @@ class Edge:
     def closed_hem(width: Length | str, direction: str, rule: BendRule | None = None) -> Edge:
         """
         Folded flat on itself.
+        """
+    @staticmethod
+    def double_hem(width: Length | str, direction: str, rule: BendRule | None = None) -> Edge:
+        """
+        Folded over twice, the sheet's edge inside.
         """
     @property
     def is_raw(self, /) -> bool:
@@ -254,6 +523,21 @@ class Edge:
     def raw() -> Edge:
         """
         As cut.
+        """
+    @property
+    def rule(self, /) -> BendRule | None:
+        """
+        A bend rule of its own, if it has one.
+        """
+    @staticmethod
+    def teardrop_hem(inside_radius: Length | str, return_flat: Length | str, gap: Length | str, direction: str, rule: BendRule | None = None) -> Edge:
+        """
+        Folded back past 180 degrees, so that the end of the return touches the leg, or clears it by the gap.
+        """
+    @staticmethod
+    def wired_edge(wire: Length | str, direction: str, rule: BendRule | None = None) -> Edge:
+        """
+        Curled round a wire until the sheet's edge touches the leg.
         """
 
 @final
@@ -349,7 +633,7 @@ class FlatBend:
     @property
     def part(self, /) -> int | str:
         """
-        Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+        Which bend of the profile by its index, or the fold of an edge: ``start-hem``, ``end-hem``, or the ``start-lip`` or ``end-lip`` of a double hem.
         """
     @property
     def rule(self, /) -> BendRule:
@@ -384,7 +668,7 @@ class FlatLeg:
     @property
     def part(self, /) -> int | str:
         """
-        Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+        Which leg of the profile by its index, or the return of an edge: ``start-hem``, ``end-hem``, or the ``start-lip`` or ``end-lip`` of a double hem.
         """
     @property
     def start(self, /) -> Length:
@@ -427,6 +711,95 @@ class FlatPattern:
     def rule(self, /) -> BendRule:
         """
         The rule of every bend that has none of its own.
+        """
+
+@final
+class Joggle:
+    """
+    An offset bend by its depth and angle: two like bends, there and back, and the web between them.
+
+    >>> from seamwright.trim import Joggle
+    >>> step = {"name": "step", "depth": '1/2"', "angle": "30 deg", "direction": "up", "inside_radius": "0.03 in", "thickness": "0.024 in"}
+    >>> parts = Joggle.from_dict(step).compute()
+    >>> format(parts.web.length, "in.3"), parts.second.direction
+    ('1.000 in', 'down')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Joggle:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> JoggleParts:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[JoggleParts, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Joggle:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Joggle:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class JoggleParts:
+    """
+    What an offset bend stands for in a profile.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def first(self, /) -> Bend:
+        """
+        The bend there.
+        """
+    @property
+    def run(self, /) -> Length:
+        """
+        How far the web runs along the legs; negative for one that leans back.
+        """
+    @property
+    def second(self, /) -> Bend:
+        """
+        The bend back.
+        """
+    @property
+    def web(self, /) -> Leg:
+        """
+        The web, from the outer corner of the first bend to the inner corner of the second.
+        """
+    @property
+    def web_flat(self, /) -> Length:
+        """
+        The flat part of the web.
         """
 
 @final
@@ -491,6 +864,243 @@ class NeutralFactor:
         """
 
 @final
+class NominalBend:
+    """
+    What one bend takes nominally and as developed. It is read from its sum and does not pickle alone.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def developed(self, /) -> Length:
+        """
+        What it takes as developed.
+        """
+    @property
+    def difference(self, /) -> Length:
+        """
+        Nominal less developed.
+        """
+    @property
+    def nominal(self, /) -> Length:
+        """
+        What it takes in the nominal sum.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which bend of the profile by its index, or the fold of an edge by its name.
+        """
+
+@final
+class NominalFlat:
+    """
+    A nominal sum worked out.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bends(self, /) -> list[NominalBend]:
+        """
+        The same bend by bend.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def developed(self, /) -> Length:
+        """
+        The girth as developed.
+        """
+    @property
+    def difference(self, /) -> Length:
+        """
+        Nominal less developed: what the leg takes up.
+        """
+    @property
+    def flat(self, /) -> Flat:
+        """
+        The flat pattern of the piece as made; its girth is the nominal sum.
+        """
+    @property
+    def leg(self, /) -> Length:
+        """
+        The length to which the leg that takes up is made.
+        """
+    @property
+    def nominal(self, /) -> Length:
+        """
+        The width of the blank: the nominal sum.
+        """
+
+@final
+class NominalSeam:
+    """
+    What a hem, a wired edge or a seam takes as a trade book gives it: hem, double-hem, wired-edge, grooved-seam, single-lock or double-lock.
+
+    >>> from seamwright.trim import NominalSeam
+    >>> metal = NominalSeam.from_dict({"double-lock": {"height": "1 in", "lock": '1/4"'}}).compute()
+    >>> format(metal.first, "in/16"), format(metal.second, "in/16")
+    ('1 1/4"', '1 1/2"')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> NominalSeam:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> SeamMetal:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[SeamMetal, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> NominalSeam:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> NominalSeam:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class NominalSum:
+    """
+    A blank cut to the sum of its nominal legs, with the leg that absorbs what the sum is too wide.
+
+    >>> from seamwright.trim import NominalSum
+    >>> a, b = {"name": "a", "length": "2 in", "start": "sheet-edge"}, {"name": "b", "length": "3 in", "end": "sheet-edge"}
+    >>> legs = [a | {"end": "outer-corner"}, b | {"start": "outer-corner"}]
+    >>> bends = [{"angle": "90 deg", "direction": "up", "inside_radius": "0.024 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> made = NominalSum.from_dict({"profile": profile, "rule": {"neutral-axis": {"factor": 0.5}}, "take_up": 0}).compute()
+    >>> format(made.nominal, "in.3"), format(made.difference, "in.4"), format(made.leg, "in.4")
+    ('5.000 in', '0.0395 in', '2.0395 in')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> NominalSum:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> NominalFlat:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[NominalFlat, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> NominalSum:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> NominalSum:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class OverBend:
+    """
+    How far to bend over, and round what radius, for a wanted bend.
+
+    >>> from seamwright.trim import OverBend
+    >>> wanted = {"thickness": "1 mm", "inside_radius": "1 mm", "angle": "90 deg", "by": {"table": "dc01"}}
+    >>> tool = OverBend.from_dict(wanted).compute()
+    >>> tool.angle_ratio, round(tool.over_bend.degrees, 3)
+    (0.99, 0.909)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> OverBend:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Tooled:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Tooled, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> OverBend:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> OverBend:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
 class Profile:
     """
     The section of a trim: legs joined by bends between two edges, walked from the start edge. Edges are raw unless given.
@@ -511,6 +1121,10 @@ class Profile:
     def bends(self, /) -> list[Bend]:
         """
         The bends in order: one fewer than legs.
+        """
+    def closes_on_paint(self, /, direction: str) -> bool:
+        """
+        Whether a bend this way, ``up`` or ``down``, has the painted face on its inside.
         """
     @property
     def end_edge(self, /) -> Edge:
@@ -555,6 +1169,37 @@ class Profile:
         """
 
 @final
+class SeamMetal:
+    """
+    What an edge or a seam takes on each side.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def first(self, /) -> Length:
+        """
+        The one side, or the low upstand, or the first strip of a hem.
+        """
+    @property
+    def second(self, /) -> Length:
+        """
+        The other side, or the high upstand, or the second strip of a hem.
+        """
+    @property
+    def total(self, /) -> Length:
+        """
+        Together.
+        """
+
+@final
 class SetbackFactor:
     """
     The tangent of half the bend, the factor from radius plus thickness to setback.
@@ -575,7 +1220,285 @@ class SetbackFactor:
         The factor.
         """
 
+@final
+class Springback:
+    """
+    What a bend formed to a radius and an angle springs back to.
+
+    >>> from seamwright.trim import Springback
+    >>> formed = {"thickness": "0.0359 in", "forming_radius": "0.5 in", "forming_angle": "90 deg", "yield_strength": "40 ksi", "modulus": "29000 ksi"}
+    >>> sprung = Springback.from_dict(formed).compute()
+    >>> round(sprung.strain_ratio, 4), round(sprung.radius_ratio, 3)
+    (0.0192, 0.942)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Springback:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Sprung:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Sprung, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Springback:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Springback:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class Sprung:
+    """
+    A bend that has sprung back.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> BendAngle:
+        """
+        The angle that is left, from flat.
+        """
+    @property
+    def angle_ratio(self, /) -> float:
+        """
+        The angle that is left to the forming angle.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def inside_radius(self, /) -> Length:
+        """
+        The inside radius that is left.
+        """
+    @property
+    def radius_ratio(self, /) -> float:
+        """
+        Forming radius to the radius that is left.
+        """
+    @property
+    def strain_ratio(self, /) -> float:
+        """
+        x = Ri Y/(E T).
+        """
+
+@final
+class Tooled:
+    """
+    What the tool has to do for a wanted bend.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle_ratio(self, /) -> float:
+        """
+        The angle that is left to the forming angle.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def forming_angle(self, /) -> BendAngle:
+        """
+        Angle in the tool, from flat.
+        """
+    @property
+    def forming_radius(self, /) -> Length:
+        """
+        Inside radius in the tool.
+        """
+    @property
+    def over_bend(self, /) -> Angle:
+        """
+        By how much the tool goes over the wanted angle.
+        """
+    @property
+    def strain_ratio(self, /) -> float | None:
+        """
+        x = Ri Y/(E T), where the elastic formula gave it.
+        """
+
+@final
+class TrialBend:
+    """
+    A strip of known width, bent once, and its two legs measured.
+
+    >>> from seamwright.trim import BendRule, TrialBend
+    >>> strip = {"thickness": "0.05 in", "inside_radius": "0.032 in", "angle": "90 deg", "blank": "1.921 in"}
+    >>> found = TrialBend.from_dict(strip | {"legs": ["1 in", "1 in"], "measured_to": "outer-corner"}).compute()
+    >>> round(found.factor.value, 4), format(found.deduction, "in.3")
+    (0.4423, '0.079 in')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TrialBend:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TrialFound:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[TrialFound, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TrialBend:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TrialBend:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class TrialFound:
+    """
+    What a trial bend says.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def allowance(self, /) -> Length:
+        """
+        What the bend took: the strip less the flat parts of its legs.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def deduction(self, /) -> Length | None:
+        """
+        The deduction, for a table; ``None`` at 180 degrees and more.
+        """
+    @property
+    def factor(self, /) -> NeutralFactor:
+        """
+        The neutral-axis factor; with its source it makes a rule.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Where the factor comes from.
+        """
+
+@final
+class Vertices:
+    """
+    A profile said by the vertices of a drawing whose dimensions are all outside, or all inside, ones.
+
+    >>> from seamwright.trim import Vertices
+    >>> legs = [{"name": "flange", "to": {"x": "4 in", "y": "0 in"}}, {"name": "face", "to": {"x": "4 in", "y": "-3 in"}}]
+    >>> line = {"thickness": "0.024 in", "inside_radius": "0.03 in", "drawn_to": "outside", "start": {"x": "0 in", "y": "0 in"}}
+    >>> profile = Vertices.from_dict(line | {"legs": legs, "painted": "upper"}).compute()
+    >>> [str(leg.length) for leg in profile.legs], profile.legs[0].end
+    (['101.6 mm', '76.2 mm'], 'outer-corner')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Vertices:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Profile:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Profile, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Vertices:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Vertices:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it works out, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form.
+        """
+
 def din_compensation(size: BendSize) -> Length:
     """
-    The compensation value of DIN 6935, with the standard's own leg convention: to be added to the legs; usually negative.
+    The compensation value of DIN 6935, with the standard's own leg convention: to be subtracted from the sum of the legs.
     """

@@ -164,7 +164,7 @@ impl Calculation for EndFold {
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<FoldedEnd, Error> {
         self.check()?;
-        let [Some(fold), None] = self.hem.folds(self.thickness) else {
+        let Some(fold) = self.hem.fold(0, self.thickness) else {
             return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
         };
         let size = BendSize { thickness: self.thickness, inside_radius: fold.inside_radius, angle: fold.angle };
