@@ -306,6 +306,12 @@ impl Calculation for ClosureBay {
         });
         let mut cautions = Vec::new();
         let fasteners = self.fasteners(length, &mut cautions, r)?;
+        if self.tab > length {
+            return Err(Error::new(ErrorKind::Impossible, "the tabs are longer than the piece")
+                .at("tab")
+                .value_of(self.tab)
+                .accepts(format!("at most {length}")));
+        }
         let flange_shift = self.shift(self.lower_flange.station(1, 2)?)?;
         // The flanges' ends follow the seams: the lower one overhangs the web at one end, the top one, which points the other way, at the other.
         let lower = Length::from_pm(self.shift(self.lower_flange)?.pm().saturating_abs());
