@@ -11,6 +11,9 @@
 //! | [`NeutralFactor`] | place of the neutral line as a share of the thickness, from the inside face | 0.33 to 0.45 by rule |
 //! | [`DinFactor`] | k of DIN 6935: twice that | 0.65 |
 //! | [`SetbackFactor`] | tan(A/2), from radius plus thickness to setback | 1 |
+//!
+//! What the brake needs stands on the flat pattern: [`TrimFigures`] for lines, size, faces and mass, [`FormingCheck`] for whether it can be formed at all,
+//! [`BendOrder`] for the gauge at each step and what is in the way on each swing, [`OrderSearch`] for an order that works.
 
 mod aviation;
 mod brake;
