@@ -252,6 +252,17 @@ pub struct TrimFigures {
 }
 
 /// The answers of [`TrimFigures`].
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::trim::{BendRule, Face, NeutralFactor, Profile, TrimFigures};
+/// use seamwright::units::Length;
+/// let profile = Profile::builder(Length::mils(24)).painted(Face::Upper).leg("strip", Length::inches(6)).build()?;
+/// let strip = TrimFigures { profile, rule: BendRule::neutral_axis(NeutralFactor::MIDDLE), sheet: None, piece: Some(Length::feet(10)) }.compute()?;
+/// assert_eq!((strip.girth, strip.painted, strip.line_mass), (Length::inches(6), Length::inches(6), None));
+/// assert_eq!(strip.piece.map(|p| p.painted), Some(Length::inches(6).times(Length::feet(10))));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

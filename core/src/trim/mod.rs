@@ -20,6 +20,9 @@
 //! | learn a rule from the shop | [`TrialBend`], [`DeductionTable`] |
 //! | look at one bend | [`BendFigures`], [`DinMinimumRadius`] |
 //! | go over for springback | [`OverBend`], [`Springback`] |
+//!
+//! What the brake needs stands on the flat pattern: [`TrimFigures`] for lines, size, faces and mass, [`FormingCheck`] for whether it can be formed at all,
+//! [`BendOrder`] for the gauge at each step and what is in the way on each swing, [`OrderSearch`] for an order that works.
 
 mod aviation;
 mod batch;

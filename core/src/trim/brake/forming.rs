@@ -78,6 +78,15 @@ pub struct Hole {
 }
 
 /// How near a hole may come to a bend.
+///
+/// ```
+/// use seamwright::record::Source;
+/// use seamwright::trim::HoleLimit;
+/// use seamwright::units::Length;
+/// let limit = HoleLimit { least: Length::inches_64(16), source: Source::User { note: "the punch's maker".into() } };
+/// assert_eq!(limit.least, Length::parse("1/4\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -142,6 +151,14 @@ impl FormingCheck {
 }
 
 /// Why a trim cannot be formed as asked.
+///
+/// ```
+/// use seamwright::trim::FormingFault;
+/// use seamwright::units::Length;
+/// let wide = FormingFault::GirthOverStock { girth: Length::inches(50), stock: Length::inches(48) };
+/// assert_eq!((wide.name(), wide.subject().as_str()), ("girth-over-stock", "profile"));
+/// assert_eq!(wide.to_string(), "the blank is 1270 mm wide, the stock 1219.2 mm");
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -273,6 +290,18 @@ pub struct HoleFinding {
 }
 
 /// What a [`FormingCheck`] finds.
+///
+/// ```
+/// use seamwright::error::ErrorKind;
+/// use seamwright::record::Calculation;
+/// use seamwright::trim::{BendRule, Face, FormingCheck, NeutralFactor, Profile};
+/// use seamwright::units::Length;
+/// let strip = Profile::builder(Length::mils(24)).painted(Face::Upper).leg("strip", Length::inches(50)).build()?;
+/// let check = FormingCheck { stock_width: Some(Length::inches(48)), ..FormingCheck::new(strip, BendRule::neutral_axis(NeutralFactor::MIDDLE)) };
+/// let report = check.compute()?;
+/// assert_eq!(report.require().unwrap_err().kind(), ErrorKind::Impossible);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct FormingReport {

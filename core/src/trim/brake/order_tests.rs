@@ -97,7 +97,7 @@ fn a_z_is_turned_over_or_folded_both_ways() {
     let flat = z.unfold(&middle()).unwrap();
     assert_eq!(tumbled.steps[1].gauge, (flat.bends()[1].line - flat.bends()[0].to + mm(2.0)).length().unwrap());
     let e = order(z.clone(), bare(ClampLine::BendLine), vec![first, up(1, SheetEdge::Start)]).compute().unwrap_err();
-    assert_eq!((e.kind(), e.path(), e.value(), e.allowed()), (ErrorKind::Conflict, "plan.steps[1].face_up", Some("Upper"), Some("Lower")));
+    assert_eq!((e.kind(), e.path(), e.value(), e.allowed()), (ErrorKind::Conflict, "plan.steps[1].face_up", Some("upper"), Some("lower")));
     let both = Brake { down: Some(Tooling::default()), ..bare(ClampLine::BendLine) };
     let out = order(z, both, vec![first, up(1, SheetEdge::Start)]).compute().unwrap();
     assert_eq!((out.turns, out.flips, out.steps[1].folds), (0, 0, Direction::Down));
@@ -354,6 +354,22 @@ fn angles(v: &OrderVerdict) -> Vec<(f64, f64)> {
 
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(32))]
+
+    /// Whatever the order, the sheet ends as the section that was drawn.
+    #[test]
+    fn every_order_ends_in_the_same_section(o in any_order()) {
+        let flat = o.profile.unfold(&o.rule).unwrap();
+        let mut work = super::step::Work::new(&flat, &o.plan.brake, None);
+        for step in &o.plan.steps {
+            work.take(*step).unwrap();
+        }
+        let (made, drawn) = (super::strip::Strip::fold(&flat, &work.made, 0.0).unwrap(), flat.outline_at(&crate::trim::Placement { leg: flat.legs()[0].part, ..crate::trim::Placement::default() }).unwrap());
+        for (stretch, piece) in made.stretches.iter().zip(drawn.face(Face::Lower)) {
+            let far = (in_mm(piece.to.x) - stretch.lower.to.0, in_mm(piece.to.y) - stretch.lower.to.1);
+            prop_assert!(num::hypot(far.0, far.1) < 1e-6);
+        }
+        prop_assert_eq!(made.stretches.len(), drawn.face(Face::Lower).len());
+    }
 
     /// Which end is called the start, and which face the upper, changes nothing at the brake.
     #[test]

@@ -10,9 +10,9 @@ use crate::trim::walk::Part;
 use crate::units::{Angle, BendAngle, Length};
 
 /// The most corners of one tool.
-const MOST_CORNERS: usize = 1000;
+const MOST_CORNERS: usize = 500;
 /// The most tools of one kind.
-const MOST_TOOLS: usize = 100;
+const MOST_TOOLS: usize = 20;
 
 /// One tool of a brake, as a polygon in the plane square to the bend.
 ///
@@ -90,6 +90,11 @@ pub struct Tooling {
 }
 
 /// Which line of a bend is brought to the line at which the brake bends.
+///
+/// ```
+/// use seamwright::trim::ClampLine;
+/// assert_ne!(ClampLine::BendLine, ClampLine::SightLine);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -182,6 +187,11 @@ impl SheetEdge {
 }
 
 /// How a step closes its bend.
+///
+/// ```
+/// use seamwright::trim::FoldWay;
+/// assert_eq!(FoldWay::default(), FoldWay::Swing);
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -298,6 +308,14 @@ impl From<SpringbackFactor> for f64 {
 }
 
 /// How far a swung bend must be folded beyond its angle, as the shop knows its metal.
+///
+/// ```
+/// use seamwright::trim::{KnownSpringback, SpringbackFactor};
+/// use seamwright::units::Angle;
+/// let (by, factor) = (KnownSpringback::By(Angle::parse("2 deg")?), KnownSpringback::Factor(SpringbackFactor::new(0.97)?));
+/// assert_ne!(by, factor);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]

@@ -40,6 +40,22 @@ impl Handling {
 ///
 /// The gauge figure is what the back gauge is set to: the distance, square to the clamp line, from there to the outermost point of the clamped side as it lies in the brake,
 /// whether that is the cut edge or a fold made before. The stop is taken to be as high as what it stops.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::trim::{BendOrder, BendRule, BendStep, Brake, ClampLine, Face, FoldingPlan, NeutralFactor, Part, Profile, SheetEdge, Tooling};
+/// use seamwright::units::{BendAngle, Length};
+/// let l = Profile::builder(Length::mils(24)).painted(Face::Upper).inside_radius(Length::mils(24)).leg("a", Length::inches(2));
+/// let profile = l.up(BendAngle::SQUARE).leg("b", Length::inches(3)).build()?;
+/// let brake = Brake { clamp_line: ClampLine::SightLine, up: Tooling::default(), down: None, least_clamped: None, least_swung: None };
+/// let steps = vec![BendStep::new(Part::Body(0), SheetEdge::Start, Face::Upper)];
+/// let order = BendOrder { profile, rule: BendRule::neutral_axis(NeutralFactor::MIDDLE), plan: FoldingPlan { brake, springback: None, steps } };
+/// let step = &order.compute()?.steps[0];
+/// // To one radius beyond the tangent line: the leg less one thickness.
+/// assert_eq!(step.gauge, Length::mils(2000 - 24));
+/// assert!(step.from_edge < step.gauge && step.clamped == step.gauge);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -150,7 +166,7 @@ pub enum StepFault {
 /// How a step calls its bend.
 fn called(bend: Part) -> String {
     match bend {
-        Part::Body(i) => format!("bend {}", i + 1),
+        Part::Body(i) => format!("bend {}", i.saturating_add(1)),
         hem => hem.to_string(),
     }
 }

@@ -24,13 +24,23 @@ pub(super) struct Work<'a> {
     /// How far each bend is made, in degrees.
     pub(super) made: Vec<f64>,
     /// How the piece lay in the step before.
-    pub(super) lay: Option<(SheetEdge, Face)>,
+    lay: Option<(SheetEdge, Face)>,
+    /// What overlaps since an earlier step, which has told it.
+    crossed: Option<(SheetPart, SheetPart)>,
 }
 
 /// What a step gives.
 pub(super) struct Done {
     pub(super) step: GaugeStep,
     pub(super) faults: Vec<StepFault>,
+}
+
+/// A face as plans write it.
+const fn face_name(face: Face) -> &'static str {
+    match face {
+        Face::Upper => "upper",
+        Face::Lower => "lower",
+    }
 }
 
 /// What is asked of one step, resolved against the sheet.
@@ -49,7 +59,7 @@ struct Asked<'a> {
 
 impl<'a> Work<'a> {
     pub(super) fn new(flat: &'a Flat, brake: &'a Brake, springback: Option<KnownSpringback>) -> Work<'a> {
-        Work { flat, brake, springback, made: vec![0.0; flat.bends().len()], lay: None }
+        Work { flat, brake, springback, made: vec![0.0; flat.bends().len()], lay: None, crossed: None }
     }
 
     fn asked(&self, step: BendStep) -> Result<Asked<'a>, Error> {
@@ -86,8 +96,8 @@ impl<'a> Work<'a> {
             (false, None) => {
                 return Err(Error::new(ErrorKind::Conflict, "the bend closes on the face that lies down, and the brake folds upwards only")
                     .at("face_up")
-                    .value_of(format_args!("{:?}", step.face_up))
-                    .accepts(format!("{:?}", step.face_up.opposite()))
+                    .value_of(face_name(step.face_up))
+                    .accepts(face_name(step.face_up.opposite()))
                     .cured_by("the piece turned over, or tools for folding downwards"));
             }
         };
@@ -120,7 +130,9 @@ impl<'a> Work<'a> {
         let mut faults = laid.limits(self.brake, &asked)?;
         faults.extend(laid.hits(&asked)?);
         let after = self.with(asked.index, asked.to);
-        if let Some((one, other)) = self_crossing(&Strip::fold(self.flat, &after, SKIN)?.contour())
+        let crossed = self_crossing(&Strip::fold(self.flat, &after, SKIN)?.contour());
+        if let Some((one, other)) = crossed
+            && crossed != self.crossed
             && !faults.iter().any(|f| matches!(f, StepFault::Hits { moving: HitBody::Sheet(_), still: HitBody::Sheet(_), .. }))
         {
             // What the swing does not see: the fold itself in the way.
@@ -129,6 +141,7 @@ impl<'a> Work<'a> {
         let handling = self.lay.map_or(Handling::default(), |(gauged, up)| Handling::between((gauged, up), (step.gauged, step.face_up)));
         let step = laid.gauge(&asked, handling, self.flat)?;
         self.made = after;
+        self.crossed = crossed;
         self.lay = Some((asked.step.gauged, asked.step.face_up));
         Ok(Done { step, faults })
     }

@@ -45,8 +45,8 @@ impl SheetPart {
 impl fmt::Display for SheetPart {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            SheetPart::Leg(Part::Body(i)) => write!(f, "leg {}", i + 1),
-            SheetPart::Bend(Part::Body(i)) => write!(f, "bend {}", i + 1),
+            SheetPart::Leg(Part::Body(i)) => write!(f, "leg {}", i.saturating_add(1)),
+            SheetPart::Bend(Part::Body(i)) => write!(f, "bend {}", i.saturating_add(1)),
             SheetPart::Leg(hem) => write!(f, "the return of the {hem}"),
             SheetPart::Bend(hem) => write!(f, "the fold of the {hem}"),
         }
