@@ -5,12 +5,17 @@
 //! | [`packet_files`] | every file of a job's packet, by name |
 //! | [`order_list_csv`] | the order, as CSV |
 //! | [`TrimDrawing`] | the folded section and the flat of a trim, as SVG and as DXF |
+//! | [`BlankDrawing`] | a blank with its notches, tabs, mitres and bend lines, as SVG and as DXF |
 //! | [`JunctionDrawing`] | the section of a junction for the crew, as SVG |
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
 //! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
+mod blank_break;
+mod blank_drawing;
+mod blank_dxf;
+mod blank_svg;
 mod crew_page;
 mod crew_sheets;
 mod dxf;
@@ -42,12 +47,15 @@ mod wording;
 mod worksheet;
 
 #[cfg(test)]
+mod blank_drawing_tests;
+#[cfg(test)]
 mod junction_drawing_tests;
 #[cfg(test)]
 mod junction_samples;
 #[cfg(test)]
 mod trim_drawing_tests;
 
+pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};

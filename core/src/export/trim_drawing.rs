@@ -153,35 +153,8 @@ impl<'a> TrimDrawing<'a> {
         self.format.fine()?.string(length)
     }
 
-    /// The drawn length of a millimetre, and how it is said: the largest of the usual scales at which this extent keeps to the figure.
     pub(super) fn scale(&self, extent: f64) -> (f64, String) {
-        const SCALES: [(f64, f64); 22] = [
-            (10.0, 1.0),
-            (5.0, 1.0),
-            (4.0, 1.0),
-            (3.0, 1.0),
-            (2.0, 1.0),
-            (1.0, 1.0),
-            (1.0, 2.0),
-            (1.0, 3.0),
-            (1.0, 4.0),
-            (1.0, 5.0),
-            (1.0, 6.0),
-            (1.0, 8.0),
-            (1.0, 10.0),
-            (1.0, 12.0),
-            (1.0, 15.0),
-            (1.0, 20.0),
-            (1.0, 25.0),
-            (1.0, 30.0),
-            (1.0, 40.0),
-            (1.0, 50.0),
-            (1.0, 75.0),
-            (1.0, 100.0),
-        ];
-        let room = self.figure.mm();
-        let (paper, real) = SCALES.into_iter().find(|(paper, real)| extent * paper <= room * real).unwrap_or_else(|| (1.0, (extent / room).ceil()));
-        (paper / real, format!("{paper:.0}:{real:.0}"))
+        usual_scale(self.figure.mm(), extent)
     }
 
     pub(super) fn painted_text(&self) -> &'static str {
@@ -190,6 +163,36 @@ impl<'a> TrimDrawing<'a> {
             Face::Lower => "painted face down",
         }
     }
+}
+
+/// The drawn length of a millimetre, and how it is said: the largest of the usual scales at which this extent keeps to the room on paper.
+pub(super) fn usual_scale(room: f64, extent: f64) -> (f64, String) {
+    const SCALES: [(f64, f64); 22] = [
+        (10.0, 1.0),
+        (5.0, 1.0),
+        (4.0, 1.0),
+        (3.0, 1.0),
+        (2.0, 1.0),
+        (1.0, 1.0),
+        (1.0, 2.0),
+        (1.0, 3.0),
+        (1.0, 4.0),
+        (1.0, 5.0),
+        (1.0, 6.0),
+        (1.0, 8.0),
+        (1.0, 10.0),
+        (1.0, 12.0),
+        (1.0, 15.0),
+        (1.0, 20.0),
+        (1.0, 25.0),
+        (1.0, 30.0),
+        (1.0, 40.0),
+        (1.0, 50.0),
+        (1.0, 75.0),
+        (1.0, 100.0),
+    ];
+    let (paper, real) = SCALES.into_iter().find(|(paper, real)| extent * paper <= room * real).unwrap_or_else(|| (1.0, (extent / room).ceil()));
+    (paper / real, format!("{paper:.0}:{real:.0}"))
 }
 
 /// The letter of a leg: a to z, then a1 and so on.

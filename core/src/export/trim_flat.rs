@@ -27,14 +27,14 @@ const QUIET: &str = "#5b6670";
 const UP_DASHES: &[f64] = &[4.0, 1.5];
 const DOWN_DASHES: &[f64] = &[3.0, 1.2, 0.2, 1.2];
 
-const BLANK_EDGE: Layer = Layer { name: "BLANK-EDGE", colour: 7, line_type: LineType::Continuous };
-const BEND_UP: Layer = Layer { name: "BEND-UP", colour: 5, line_type: LineType::Dashed };
-const BEND_DOWN: Layer = Layer { name: "BEND-DOWN", colour: 6, line_type: LineType::DashDot };
-const BEND_TANGENT: Layer = Layer { name: "BEND-TANGENT", colour: 8, line_type: LineType::Continuous };
-const NOTES: Layer = Layer { name: "NOTES", colour: 3, line_type: LineType::Continuous };
+pub(super) const BLANK_EDGE: Layer = Layer { name: "BLANK-EDGE", colour: 7, line_type: LineType::Continuous };
+pub(super) const BEND_UP: Layer = Layer { name: "BEND-UP", colour: 5, line_type: LineType::Dashed };
+pub(super) const BEND_DOWN: Layer = Layer { name: "BEND-DOWN", colour: 6, line_type: LineType::DashDot };
+pub(super) const BEND_TANGENT: Layer = Layer { name: "BEND-TANGENT", colour: 8, line_type: LineType::Continuous };
+pub(super) const NOTES: Layer = Layer { name: "NOTES", colour: 3, line_type: LineType::Continuous };
 const LAYERS: &[Layer] = &[BLANK_EDGE, BEND_UP, BEND_DOWN, BEND_TANGENT, NOTES];
 
-const fn way(direction: Direction) -> &'static str {
+pub(super) const fn way(direction: Direction) -> &'static str {
     match direction {
         Direction::Up => "up",
         Direction::Down => "down",
@@ -162,7 +162,7 @@ pub(super) fn svg(drawing: &TrimDrawing<'_>) -> Result<String, Error> {
     Ok(svg.finish())
 }
 
-const fn bend_look(direction: Direction) -> Look {
+pub(super) const fn bend_look(direction: Direction) -> Look {
     match direction {
         Direction::Up => Look::dashed(UP, 0.3, UP_DASHES),
         Direction::Down => Look::dashed(DOWN, 0.3, DOWN_DASHES),

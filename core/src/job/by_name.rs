@@ -141,6 +141,7 @@ calculations! {
     "trim.vertices" => trim::Vertices,
     "panel.panel" => panel::Panel,
     "closure.closure-bay" => closure::ClosureBay,
+    "closure.closure-blank" => closure::ClosureBlank,
     "closure.closure-setting" => closure::ClosureSetting,
     "sealant.bead-order" => sealant::BeadOrder,
     "sealant.joint-depth" => sealant::JointDepth,

@@ -37,7 +37,7 @@ impl Point {
     }
 
     /// The way to another point in the working unit, subtracted exactly first.
-    pub(super) fn to(self, other: Point) -> Result<(f64, f64), Error> {
+    pub(crate) fn to(self, other: Point) -> Result<(f64, f64), Error> {
         Ok(((other.x - self.x).length()?.mm(), (other.y - self.y).length()?.mm()))
     }
 

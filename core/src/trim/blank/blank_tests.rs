@@ -176,7 +176,7 @@ fn a_valley_end_is_cut_leg_by_leg() {
         .end(Edge::closed_hem(mm(12.0), Direction::Up))
         .build()
         .unwrap();
-    let cut = EndCut::Legs { start: Length::ZERO, angles: vec![deg(45.0), deg(135.0)] };
+    let cut = EndCut::Legs { start: Length::ZERO, angles: vec![deg(45.0), deg(135.0)], steps: vec![] };
     let plan = BlankPlan { profile, rule: middle(), near: BlankEnd { cut, ..BlankEnd::default() }, ..channel() };
     let made = plan.compute().unwrap();
     let near: Vec<&BlankEdge> = made.blank.outline.iter().filter(|e| e.side == BlankSide::NearEnd).collect();
@@ -187,11 +187,18 @@ fn a_valley_end_is_cut_leg_by_leg() {
         assert!((slope - wanted).abs() < 1e-6, "{slopes:?}");
     }
     let refused = |angles: Vec<Angle>| {
-        let cut = EndCut::Legs { start: Length::ZERO, angles };
+        let cut = EndCut::Legs { start: Length::ZERO, angles, steps: vec![] };
         BlankPlan { near: BlankEnd { cut, ..BlankEnd::default() }, ..plan.clone() }.compute().unwrap_err()
     };
     assert_eq!((refused(vec![]).kind(), refused(vec![]).path()), (ErrorKind::Conflict, "near.cut.legs.angles"));
     assert_eq!(refused(vec![deg(45.0), deg(180.0)]).path(), "near.cut.legs.angles[1]");
+    // A step at the bend leaves the one side longer by as much.
+    let cut = |steps| EndCut::Legs { start: Length::ZERO, angles: vec![Angle::SQUARE; 2], steps };
+    let stepped = BlankPlan { near: BlankEnd { cut: cut(vec![mm(-7.0)]), ..BlankEnd::default() }, ..plan.clone() }.compute().unwrap();
+    let more = (stepped.flat.girth() - stepped.flat.bends()[1].to).length().unwrap();
+    assert!((stepped.area.get(AreaUnit::SquareMillimetre) - stepped.flat.girth().mm() * 1000.0 - more.mm() * 7.0).abs() < 1e-6);
+    let e = BlankPlan { near: BlankEnd { cut: cut(vec![mm(1.0); 2]), ..BlankEnd::default() }, ..plan }.compute().unwrap_err();
+    assert_eq!(e.path(), "near.cut.legs.steps");
 }
 
 #[test]
@@ -286,7 +293,7 @@ fn each_refusal_names_its_field() {
     let e = deep.compute().unwrap_err();
     assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "outline"));
     let mut leaning = tabbed(tab());
-    leaning.far.cut = EndCut::Legs { start: Length::ZERO, angles: vec![deg(80.0); 3] };
+    leaning.far.cut = EndCut::Legs { start: Length::ZERO, angles: vec![deg(80.0); 3], steps: vec![] };
     assert_eq!(leaning.compute().unwrap_err().path(), "far.tabs[0]");
 }
 

@@ -45,6 +45,9 @@ pub enum EndCut {
         start: Length,
         /// Of each leg of the profile, hems aside: from the bend lines, onward, to the cut; 90 degrees is square.
         angles: Vec<Angle>,
+        /// After each bend of the profile, how far the cut steps on along the run where the next leg starts; none where it is left out.
+        #[cfg_attr(feature = "serde", serde(default))]
+        steps: Vec<Length>,
     },
 }
 

@@ -46,12 +46,18 @@ fn slope(angle: Angle, path: impl FnOnce() -> String) -> Result<f64, Error> {
     Ok(num::cos_deg(degrees) / num::sin_deg(degrees))
 }
 
-fn by_legs(flat: &Flat, profile: &Profile, start: Length, angles: &[Angle]) -> Result<Vec<Point>, Error> {
+fn by_legs(flat: &Flat, profile: &Profile, start: Length, (angles, steps): (&[Angle], &[Length])) -> Result<Vec<Point>, Error> {
     if angles.len() != profile.legs.len() {
         return Err(Error::new(ErrorKind::Conflict, "there is one angle for each leg")
             .at("cut.legs.angles")
             .value_of(angles.len())
             .accepts(format!("{} angles", profile.legs.len())));
+    }
+    if !steps.is_empty() && steps.len() != profile.bends.len() {
+        return Err(Error::new(ErrorKind::Conflict, "there is one step for each bend")
+            .at("cut.legs.steps")
+            .value_of(steps.len())
+            .accepts(format!("none, or {} steps", profile.bends.len())));
     }
     let slopes: Vec<f64> = angles.iter().enumerate().map(|(i, a)| slope(*a, || format!("cut.legs.angles[{i}]"))).collect::<Result<_, _>>()?;
     let of = |part: Part| match part {
@@ -73,6 +79,11 @@ fn by_legs(flat: &Flat, profile: &Profile, start: Length, angles: &[Angle]) -> R
         put(leg.length().mm(), of(leg.part), leg.to)?;
         if let (Some(bend), Some(next)) = (flat.bends().get(i), flat.legs().get(i + 1)) {
             put(bend.allowance().mm(), (of(leg.part) + of(next.part)) / 2.0, bend.to)?;
+            if let Part::Body(b) = bend.part
+                && let Some(step) = steps.get(b).filter(|s| **s != Length::ZERO)
+            {
+                put(step.mm(), 1.0, bend.to)?;
+            }
         }
     }
     Ok(out)
@@ -82,7 +93,7 @@ fn by_legs(flat: &Flat, profile: &Profile, start: Length, angles: &[Angle]) -> R
 pub(super) fn of(cut: &EndCut, end: PieceEnd, flat: &Flat, profile: &Profile, rule: &BendRule, tolerance: Length) -> Result<(Vec<Point>, Angle), Error> {
     match cut {
         EndCut::Square => Ok((vec![Point::ORIGIN, Point { x: flat.girth(), y: Length::ZERO }], Angle::ZERO)),
-        EndCut::Legs { start, angles } => Ok((by_legs(flat, profile, *start, angles)?, Angle::ZERO)),
+        EndCut::Legs { start, angles, steps } => Ok((by_legs(flat, profile, *start, (angles, steps))?, Angle::ZERO)),
         EndCut::Mitred(mitred) => {
             let mitre = Mitre {
                 profile: profile.clone(),

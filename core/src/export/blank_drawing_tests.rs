@@ -1,0 +1,119 @@
+use super::*;
+use crate::record::Calculation;
+use crate::trim::{
+    BendRule, BlankEnd, BlankPlan, Direction, EndCut, Face, FlatBlank, HeldLine, MitreCorner, MitredEnd, NeutralFactor, Notch, NotchShape, Part, Placement,
+    PlannedBlank, Point, Profile, SheetSurface, Tab, Taper,
+};
+use crate::units::{Angle, BendAngle, Length, LengthFormat};
+
+fn mm(v: f64) -> Length {
+    Length::from_mm(v).unwrap()
+}
+
+fn angle(face: f64) -> Profile {
+    Profile::builder(mm(0.6))
+        .painted(Face::Upper)
+        .inside_radius(mm(0.8))
+        .leg("flange", mm(100.0))
+        .down(BendAngle::SQUARE)
+        .leg("face", mm(face))
+        .build()
+        .unwrap()
+}
+
+fn rule() -> BendRule {
+    BendRule::neutral_axis(NeutralFactor::new(0.4).unwrap())
+}
+
+fn planned(length: f64) -> PlannedBlank {
+    let corner = MitreCorner::Plan { turn: Angle::SQUARE, first_rise: Angle::ZERO, second_rise: Angle::ZERO };
+    let mitred = EndCut::Mitred(MitredEnd { corner, placement: Placement::default(), closes_on: SheetSurface::Upper });
+    let notch = Notch { bend: Part::Body(0), depth: mm(15.0), shape: NotchShape::Slot { width: mm(4.0), round: Some(mm(6.0)) } };
+    let tab = Tab {
+        leg: Part::Body(1),
+        from: mm(10.0),
+        width: mm(40.0),
+        length: mm(20.0),
+        angle: BendAngle::SQUARE,
+        direction: Direction::Up,
+        inside_radius: mm(0.8),
+        relief: mm(3.0),
+    };
+    BlankPlan {
+        profile: angle(80.0),
+        rule: rule(),
+        length: mm(length),
+        near: BlankEnd { notches: vec![notch], tabs: vec![tab], ..BlankEnd::default() },
+        far: BlankEnd { cut: mitred, ..BlankEnd::default() },
+        holes: vec![],
+        tolerance: mm(0.1),
+    }
+    .compute()
+    .unwrap()
+}
+
+/// What a tag of this code says, in order.
+fn tags<'a>(text: &'a str, code: &str) -> Vec<&'a str> {
+    let lines: Vec<&str> = text.lines().collect();
+    lines.chunks(2).filter(|pair| pair[0].trim() == code).map(|pair| pair[1]).collect()
+}
+
+#[test]
+#[allow(clippy::disallowed_methods, reason = "an outside check uses the standard library")]
+fn dxf_is_true_and_has_its_arcs_as_bulges() {
+    let made = planned(3000.0);
+    let drawing = BlankDrawing::of_plan("corner", &made, LengthFormat::parse("mm.1").unwrap());
+    let text = String::from_utf8(drawing.dxf(DrawingUnit::Inch).unwrap()).unwrap();
+    let arc = made.blank.outline.iter().find_map(|e| e.arc).unwrap();
+    let bulge = format!("{:.9}", (arc.turn.degrees().to_radians() / 4.0).tan());
+    assert!(tags(&text, "42").contains(&bulge.as_str()), "{bulge}");
+    // One vertex of the outline for each of its stretches, at its place in inches.
+    let far = made.blank.bounds().unwrap().greatest.y.mm() / 25.4;
+    assert!(tags(&text, "20").contains(&format!("{far:.9}").as_str()));
+    for layer in ["BLANK-EDGE", "BEND-UP", "BEND-DOWN", "BEND-TANGENT", "NOTES"] {
+        assert!(tags(&text, "8").contains(&layer), "{layer}");
+    }
+    assert_eq!(drawing.dxf(DrawingUnit::Inch).unwrap(), text.as_bytes());
+}
+
+#[test]
+fn a_long_blank_is_broken_and_a_short_one_is_whole() {
+    let (long, short) = (planned(3000.0), planned(60.0));
+    let svg = |p: &PlannedBlank| BlankDrawing::of_plan("corner", p, LengthFormat::parse("mm.1").unwrap()).svg().unwrap();
+    assert!(svg(&long).contains("broken out") && svg(&long).contains("<title>break</title>"));
+    assert!(!svg(&short).contains("broken out"));
+    assert_eq!(svg(&long), svg(&long));
+}
+
+#[test]
+fn distances_run_from_the_gauging_edge() {
+    let made = planned(3000.0);
+    let drawing = BlankDrawing::of_plan("corner", &made, LengthFormat::EXACT);
+    let line = made.flat.bends()[0].line;
+    let from_end = made.flat.from_end(line).unwrap();
+    assert!(drawing.svg().unwrap().contains(&format!(">{line}</text>")));
+    let turned = drawing.gauged_from(GaugeEdge::End);
+    assert!(turned.svg().unwrap().contains(&format!(">{from_end}</text>")) && !turned.svg().unwrap().contains(&format!(">{line}</text>")));
+}
+
+#[test]
+fn a_tapered_blank_says_its_stations_at_both_ends() {
+    let taper =
+        Taper { near: angle(80.0), far: angle(140.0), length: mm(2000.0), rule: rule(), held: HeldLine::EndEdge, offset: Point::ORIGIN, tolerance: mm(0.01) }
+            .compute()
+            .unwrap();
+    let svg = BlankDrawing::of_taper("taper", &taper, LengthFormat::parse("mm.1").unwrap()).svg().unwrap();
+    let format = LengthFormat::parse("mm.1").unwrap();
+    for girth in [taper.near.girth(), taper.far.girth()] {
+        assert!(svg.contains(&format.string(girth).unwrap()), "{girth}");
+    }
+}
+
+#[test]
+fn nothing_cannot_be_drawn() {
+    let none = FlatBlank { thickness: mm(1.0), outline: vec![], bends: vec![], holes: vec![], cautions: vec![] };
+    let drawing = BlankDrawing::new("none", &none, LengthFormat::EXACT);
+    assert_eq!(drawing.svg().unwrap_err().path(), "outline");
+    assert_eq!(drawing.dxf(DrawingUnit::Inch).unwrap_err().path(), "outline");
+    assert_eq!(drawing.figure(Length::ZERO).unwrap_err().path(), "figure");
+}
