@@ -119,6 +119,7 @@ calculations! {
     "roof.measured-plane" => roof::MeasuredPlane,
     "roof.roof-input" => roof::RoofInput,
     "roof.sketched-roof" => roof::SketchedRoof,
+    "roof.snapping" => roof::Snapping,
     "trim.flat-pattern" => trim::FlatPattern,
     "panel.panel" => panel::Panel,
     "closure.closure-bay" => closure::ClosureBay,

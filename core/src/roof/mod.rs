@@ -12,6 +12,7 @@
 //! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
 //! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |
 //! | [`SketchedRoof`], [`MeasuringSheet`] | from a rough sketch what to measure, in the order of the walk |
+//! | [`Snapping`] | planes that almost meet, brought together within tolerances |
 //! | [`cautions`] | what the room warns of |
 //!
 //! Signs: directions in plan are counter-clockwise from x; a plane lies on the left of its edges; a backing angle is positive where the plane
@@ -31,6 +32,7 @@ mod outline;
 mod overlap;
 mod plane;
 mod plane_input;
+mod snapping;
 mod survey;
 mod vertex;
 mod walls;
@@ -59,6 +61,7 @@ pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
 pub use plane::{Direction, Plane};
 pub use plane_input::{Opening, PlaneInput, Shape};
+pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub use survey::{
     JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
     PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,
