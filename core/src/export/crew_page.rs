@@ -179,7 +179,7 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     Ok(out.into_bytes())
 }
 
-const STYLE: &str = "\
+pub(super) const STYLE: &str = "\
 * { box-sizing: border-box; }
 html { font: 11pt/1.15 'Liberation Sans', Arial, Helvetica, sans-serif; color: #000; background: #fff; }
 body { margin: 0; }
@@ -318,7 +318,7 @@ fn write_site_cautions(out: &mut String, cautions: &[String]) {
 }
 
 /// A document within an attribute that holds it as a URI: an image can neither run a script nor fetch anything.
-fn in_uri(text: &str) -> String {
+pub(super) fn in_uri(text: &str) -> String {
     let mut out = String::with_capacity(text.len() * 5 / 4);
     for byte in text.bytes() {
         match byte {

@@ -10,6 +10,7 @@
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
 //! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
+//! | [`measuring_sheet_html`] | what to measure on a roof, as HTML with blanks to fill in |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
 mod blank_break;
@@ -24,6 +25,8 @@ mod fold;
 mod junction_drawing;
 mod labels;
 mod length_list;
+mod measuring_drawing;
+mod measuring_page;
 mod number;
 mod order_list;
 mod packet_files;
@@ -60,6 +63,7 @@ pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLi
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 pub use length_list::{ListColumn, ListField, length_list_csv};
+pub use measuring_page::measuring_sheet_html;
 pub use order_list::order_list_csv;
 pub use packet_files::{Artefact, packet_files, packet_summary};
 pub use plan::roof_plan_svg;

@@ -23,3 +23,13 @@ pub const GREATEST_EXTENT: Length = Length::from_pm(5_000_000_000_000_000);
 pub const NEAR_MISS_TOLERANCES: i64 = 8;
 /// A plane as steep as this or steeper is a wall.
 pub const STEEPEST: Angle = Angle::of_degrees(89.9);
+/// How far a length read off the tape along a roof plane may be off: 1/8 in.
+pub const TAPE: Length = Length::inches_64(8);
+/// How far the ends of edges measured on two planes may lie apart and still be joined: 1/4 in.
+pub const CLOSURE: Length = Length::inches_64(16);
+/// Corners of a rough sketch that lie this close are one corner: 1 ft.
+pub const SKETCH: Length = Length::feet(1);
+/// Marks for a check are struck at whole steps of this: 1 ft.
+pub const MARK_STEP: Length = Length::feet(1);
+/// Checks that a measuring sheet asks for on each plane beyond what fixes its shape.
+pub const CHECKS: usize = 2;

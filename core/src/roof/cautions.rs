@@ -35,6 +35,46 @@ pub const NEAR_MISS: CautionCode = CautionCode {
     text: "{first} and {second} run side by side {gap} apart, more than the tolerance of {tolerance}: they do not meet",
 };
 
+/// Water of one plane that runs over a sloping line and away down another plane.
+pub const WATER_OVER: CautionCode =
+    CautionCode { number: 3110, name: "water-over", text: "water of {from} runs over the line, which bends down, and away down {onto}" };
+/// Readings that nothing checks.
+pub const UNCHECKED_READINGS: CautionCode = CautionCode {
+    number: 3111,
+    name: "unchecked-readings",
+    text: "nothing checks {readings} on {plane}: a slip there goes into the shape unseen; measure a diagonal more",
+};
+/// One check only.
+pub const ONE_CHECK: CautionCode = CautionCode {
+    number: 3112,
+    name: "one-check",
+    text: "one measurement more than needed shows that {plane} closes, but not which reading is wrong where it does not",
+};
+/// A measured plane without a level side.
+pub const NO_LEVEL_SIDE: CautionCode = CautionCode {
+    number: 3113,
+    name: "no-level-side",
+    text: "no side of {plane} is said to be level: its axes are laid along {side}, and square and parallel are told from there",
+};
+/// Joined planes without a check.
+pub const NOTHING_CLOSES: CautionCode =
+    CautionCode { number: 3114, name: "nothing-closes", text: "the joints hold no check: a slip in a plane or a pitch goes into the roof unseen" };
+
 /// Every caution of the room.
-pub const ALL: &[CautionCode] =
-    &[UNKNOWN_LINE, COPLANAR, WATER_INTO_WALL, SLIVER, BELOW_MINIMUM, WALL_ON_SHARED_LINE, UNUSED_WALL, WATER_ACROSS, LEVEL_VALLEY, NEAR_MISS];
+pub const ALL: &[CautionCode] = &[
+    UNKNOWN_LINE,
+    COPLANAR,
+    WATER_INTO_WALL,
+    SLIVER,
+    BELOW_MINIMUM,
+    WALL_ON_SHARED_LINE,
+    UNUSED_WALL,
+    WATER_ACROSS,
+    LEVEL_VALLEY,
+    NEAR_MISS,
+    WATER_OVER,
+    UNCHECKED_READINGS,
+    ONE_CHECK,
+    NO_LEVEL_SIDE,
+    NOTHING_CLOSES,
+];

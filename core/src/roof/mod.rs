@@ -9,12 +9,17 @@
 //! | [`Plane`] | vertices, pitch, axes, outline and areas of one plane |
 //! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
 //! | [`Drain`] | which line the water of a plane reaches, and where it goes |
+//! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
+//! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |
+//! | [`SketchedRoof`], [`MeasuringSheet`] | from a rough sketch what to measure, in the order of the walk |
+//! | [`Snapping`] | planes that almost meet, brought together within tolerances |
 //! | [`cautions`] | what the room warns of |
 //!
 //! Signs: directions in plan are counter-clockwise from x; a plane lies on the left of its edges; a backing angle is positive where the plane
 //! falls away from the line; a skew is positive where the line rises to the right, looking up the slope.
 
 pub mod cautions;
+mod clusters;
 mod drainage;
 mod frame;
 #[cfg(feature = "serde")]
@@ -27,6 +32,8 @@ mod outline;
 mod overlap;
 mod plane;
 mod plane_input;
+mod snapping;
+mod survey;
 mod vertex;
 mod walls;
 mod whole_roof;
@@ -54,6 +61,11 @@ pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
 pub use plane::{Direction, Plane};
 pub use plane_input::{Opening, PlaneInput, Shape};
+pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
+pub use survey::{
+    JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
+    PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,
+};
 pub use vertex::Vertex;
 pub use walls::Wall;
 pub use whole_roof::{Roof, RoofInput};

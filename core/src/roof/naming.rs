@@ -148,7 +148,9 @@ impl Namer<'_> {
         let line = measures.line(kind, &piece, Some(180.0 - turn), side, Beyond::Plane(other))?;
         if let (LineKind::Hip | LineKind::Valley, Some((from, onto))) = (kind, line.crossing()) {
             let name = |i: usize| self.plane(i).map(|p| p.name().to_owned());
-            remarks.push((cautions::WATER_ACROSS, vec![("from", name(from)?), ("onto", name(onto)?)]));
+            // Over a line that bends down it runs away; where the planes bend up it is thrown against the other.
+            let code = if kind == LineKind::Hip { cautions::WATER_OVER } else { cautions::WATER_ACROSS };
+            remarks.push((code, vec![("from", name(from)?), ("onto", name(onto)?)]));
         }
         self.drafts.push(Draft { key: (meeting.edges.0, meeting.on.0.from), line, remarks });
         Ok(())

@@ -3,6 +3,7 @@
 #[cfg(feature = "serde")]
 use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
+use crate::num;
 use crate::units::{Area, AreaUnit, Length, Sum};
 use robust::{Coord, orient2d};
 
@@ -183,7 +184,7 @@ impl Outline {
                 ring
             })
             .collect();
-        let crossed = check_crossings(&rings, &mut faults);
+        let crossed = check_crossings(&rings, &frame, &mut faults);
         if !crossed {
             check_holes(&rings, &mut faults);
         }
@@ -326,6 +327,18 @@ impl Frame {
     }
 }
 
+impl Frame {
+    /// Back to lengths, to the micrometre: a place to look at.
+    #[allow(clippy::cast_possible_truncation, reason = "within the extent that `bounds_of` allows")]
+    fn point(&self, at: Coord<f64>) -> (Length, Length) {
+        let one = |origin: i128, c: f64| {
+            let pm = (origin + c as i128).div_euclid(1_000_000) * 1_000_000;
+            Length::from_pm(i64::try_from(pm).unwrap_or_default())
+        };
+        (one(self.x, at.x), one(self.y, at.y))
+    }
+}
+
 #[derive(Clone, Copy, PartialEq, Eq)]
 enum Side {
     Inside,
@@ -379,6 +392,7 @@ impl Ring {
             faults.add(
                 Error::new(ErrorKind::Geometry, "a vertex lies on its neighbour")
                     .at(format!("{path}[{i}]"))
+                    .value_of(Length::ZERO)
                     .accepts("vertices that differ from their neighbours, the first one given once")
                     .cured_by("leave one of the two out"),
             );
@@ -391,13 +405,18 @@ impl Ring {
         for (k, &(i, b)) in self.vertices.iter().enumerate() {
             let (Some(&(_, a)), Some(&(_, c))) = (self.vertices.get((k + n - 1) % n), self.vertices.get((k + 1) % n)) else { continue };
             if orient2d(a, b, c) == 0.0 && (b.x - a.x) * (c.x - b.x) + (b.y - a.y) * (c.y - b.y) < 0.0 {
+                let back = num::hypot(c.x - b.x, c.y - b.y).min(num::hypot(b.x - a.x, b.y - a.y)) / 1e9;
                 faults.add(
-                    Error::new(ErrorKind::Geometry, "a spike: the outline runs back over itself").at(format!("{path}[{i}]")).cured_by("leave the vertex out"),
+                    Error::new(ErrorKind::Geometry, "a spike: the outline runs back over itself")
+                        .at(format!("{path}[{i}]"))
+                        .value_of(Length::from_mm(back).unwrap_or_default())
+                        .accepts("an outline that never runs back over itself")
+                        .cured_by("leave the vertex out"),
                 );
             }
         }
         if self.twice_area() == 0 {
-            faults.add(Error::new(ErrorKind::Geometry, "a ring encloses no area").at(path).accepts("a simple polygon"));
+            faults.add(Error::new(ErrorKind::Geometry, "a ring encloses no area").at(path).value_of("0 m2").accepts("a simple polygon"));
         }
     }
 
@@ -436,6 +455,21 @@ fn meet(a: Coord<f64>, b: Coord<f64>, c: Coord<f64>, d: Coord<f64>) -> bool {
     (abc == 0.0 && within(a, b, c)) || (abd == 0.0 && within(a, b, d)) || (cda == 0.0 && within(c, d, a)) || (cdb == 0.0 && within(c, d, b))
 }
 
+/// An edge that meets another: its ring, and its number as given.
+type Met = (usize, usize);
+
+/// Where two edges that meet do: where they cross, or the first end of one that lies on the other.
+fn meeting_place(a: Coord<f64>, b: Coord<f64>, c: Coord<f64>, d: Coord<f64>) -> Coord<f64> {
+    for (p, q, end) in [(a, b, c), (a, b, d), (c, d, a), (c, d, b)] {
+        if orient2d(p, q, end) == 0.0 && within(p, q, end) {
+            return end;
+        }
+    }
+    let (c_side, d_side) = (orient2d(a, b, c), orient2d(a, b, d));
+    let t = c_side / (c_side - d_side);
+    Coord { x: c.x + (d.x - c.x) * t, y: c.y + (d.y - c.y) * t }
+}
+
 struct SweptEdge {
     ring: usize,
     position: usize,
@@ -445,14 +479,14 @@ struct SweptEdge {
 }
 
 /// Adds a fault for every two edges that meet other than as neighbours; says whether there was one.
-fn check_crossings(rings: &[Ring], faults: &mut Faults) -> bool {
+fn check_crossings(rings: &[Ring], frame: &Frame, faults: &mut Faults) -> bool {
     let mut edges: Vec<SweptEdge> = Vec::new();
     for (r, ring) in rings.iter().enumerate().filter(|(_, ring)| ring.vertices.len() >= 3) {
         edges.extend(ring.edges().enumerate().map(|(position, (given, from, to))| SweptEdge { ring: r, position, given, from, to }));
     }
     // Ordered by their left ends, an edge can meet only those that start before it ends.
     edges.sort_by(|a, b| a.from.x.min(a.to.x).total_cmp(&b.from.x.min(b.to.x)).then((a.ring, a.position).cmp(&(b.ring, b.position))));
-    let mut found: Vec<((usize, usize), (usize, usize))> = Vec::new();
+    let mut found: Vec<(Met, Met, Coord<f64>)> = Vec::new();
     for (k, e) in edges.iter().enumerate() {
         let right = e.from.x.max(e.to.x);
         let (low, high) = (e.from.y.min(e.to.y), e.from.y.max(e.to.y));
@@ -469,16 +503,19 @@ fn check_crossings(rings: &[Ring], faults: &mut Faults) -> bool {
             }
             if meet(e.from, e.to, f.from, f.to) {
                 let (one, two) = ((e.ring, e.given), (f.ring, f.given));
-                found.push(if one < two { (one, two) } else { (two, one) });
+                let at = meeting_place(e.from, e.to, f.from, f.to);
+                found.push(if one < two { (one, two, at) } else { (two, one, at) });
             }
         }
     }
-    found.sort_unstable();
-    let name = |(r, i): (usize, usize)| format!("{}[{i}]", rings.get(r).map_or_else(String::new, Ring::path));
-    for &(one, two) in found.iter().take(CROSSINGS_LISTED) {
+    found.sort_by_key(|(one, two, _)| (*one, *two));
+    let name = |(r, i): Met| format!("{}[{i}]", rings.get(r).map_or_else(String::new, Ring::path));
+    for &(one, two, at) in found.iter().take(CROSSINGS_LISTED) {
+        let (x, y) = frame.point(at);
         faults.add(
             Error::new(ErrorKind::Geometry, format!("the edge that leaves this vertex meets the edge that leaves {}", name(two)))
                 .at(name(one))
+                .value_of(format_args!("at {x}, {y}"))
                 .accepts("edges that meet only at the vertex between neighbours"),
         );
     }

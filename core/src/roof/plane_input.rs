@@ -225,22 +225,27 @@ fn from_space(outer: &[Vertex], holes: &[Opening<Vertex>], flatness: Length) -> 
     let Some(normal) = (size > 0.0).then(|| area.map(|a| a / size)) else {
         // The faults of its plan say more than that there is no area.
         Outline::new(flat(outer), vec![])?;
-        return Err(Error::new(ErrorKind::Geometry, "the vertices enclose no area").at("outer"));
+        return Err(Error::new(ErrorKind::Geometry, "the vertices enclose no area").at("outer").value_of("0 m2").accepts("a face with an area"));
     };
     if normal[2].abs() <= practice::STEEPEST.cos() {
         return Err(vertical("outer", num::acos_deg(normal[2].abs())));
     }
-    if normal[2] < 0.0 {
-        return Err(Error::new(ErrorKind::Geometry, "the plane faces down").at("outer").cured_by("list the vertices counter-clockwise as seen from above"));
+    // What else is at fault shows with it: a plane that faces down is looked at from above.
+    let mut faults = Faults::default();
+    let down = normal[2] < 0.0;
+    let normal = if down { normal.map(|n| -n) } else { normal };
+    if down {
+        let said = Error::new(ErrorKind::Geometry, "the plane faces down").at("outer").value_of(Angle::of_degrees(180.0 - num::acos_deg(normal[2])));
+        faults.add(said.accepts("an upper side").cured_by("list the vertices counter-clockwise as seen from above"));
     }
-    let plan = Outline::new(flat(outer), holes.iter().map(|h| flat(&h.ring)).collect())?;
+    let plan = faults.keep(Outline::new(flat(outer), holes.iter().map(|h| flat(&h.ring)).collect()));
 
     let level = num::hypot(normal[0], normal[1]);
     let rise_ratio = level / normal[2];
     let fall = if level > 0.0 { [normal[0] / level, normal[1] / level] } else { [0.0, -1.0] };
-    let rings = heights(&plan, outer, holes);
+    let given = || core::iter::once(outer.to_vec()).chain(holes.iter().map(|h| h.ring.clone())).collect::<Vec<_>>();
+    let rings = plan.as_ref().map_or_else(given, |plan| heights(plan, outer, holes));
     let frame = Frame::new(&rings, fall, rise_ratio);
-    let mut faults = Faults::default();
     let mut worst = 0.0_f64;
     for (path, v) in outer
         .iter()
@@ -271,6 +276,7 @@ fn from_space(outer: &[Vertex], holes: &[Opening<Vertex>], flatness: Length) -> 
         );
     }
     faults.check()?;
+    let plan = plan.ok_or_else(|| Error::new(ErrorKind::Internal, "an outline without fault is missing"))?;
     let pitch = Pitch::from_angle(Angle::of_degrees(num::atan2_deg(level, normal[2])))?;
     let down_slope = normal_degrees(num::atan2_deg(normal[1], normal[0]));
     let mut plane = assemble(rings, plan, names(holes), frame, pitch, down_slope)?;

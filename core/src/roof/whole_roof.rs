@@ -175,8 +175,12 @@ impl Calculation for RoofInput {
         }
         self.check_names(&mut faults);
         walls::check(&self.walls, used.mm(), &mut faults);
-        let built: Vec<(usize, Plane)> =
-            self.planes.iter().enumerate().filter_map(|(i, p)| faults.keep(p.plane().map_err(|e| e.under(&format!("planes[{i}]")))).map(|p| (i, p))).collect();
+        let built: Vec<(usize, Plane)> = self
+            .planes
+            .iter()
+            .enumerate()
+            .filter_map(|(i, p)| faults.keep(p.plane().map_err(|e| e.under(&format!("planes[{i}]")).about(&p.name))).map(|p| (i, p)))
+            .collect();
         check_planes(&built, used, &mut faults);
         faults.check()?;
 
@@ -239,7 +243,7 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
                 if length <= tolerance.mm() {
                     let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}].ring", r - 1) };
                     faults.add(
-                        Error::new(ErrorKind::Geometry, "an edge is no longer than the tolerance")
+                        Error::new(ErrorKind::Geometry, format!("an edge of {} is no longer than the tolerance", plane.name()))
                             .at(format!("{}.{}.{ring}[{}]", at(*i), plane.form, edge.given))
                             .value_of(format_args!("{length} mm"))
                             .accepts(format!("edges longer than {tolerance}"))

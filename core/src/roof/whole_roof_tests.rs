@@ -61,6 +61,64 @@ fn every_fault_at_once() {
 }
 
 #[test]
+fn every_bad_face_at_once_with_its_plane_vertex_and_distance() {
+    let ft = Length::feet;
+    let v = |x: i16, y: i16, z: i16| super::Vertex::new(ft(x), ft(y), ft(z));
+    let space = |name: &str, outer: Vec<super::Vertex>| super::PlaneInput { name: name.into(), shape: Shape::Space { outer, holes: vec![], flatness: None } };
+    let flat = |name: &str, outer: &[(f64, f64)]| plane(name, outer, "6:12", 270.0, (0.0, 0.0, 9.0));
+    let wide = super::Vertex { x: Length::from_pm(40_000_000_000_000_000), ..v(0, 8, 4) };
+    let e = RoofInput::new(vec![
+        flat("good", &[(0.0, 0.0), (9.0, 0.0), (9.0, 9.0), (0.0, 9.0)]),
+        flat("touching", &[(20.0, 0.0), (24.0, 0.0), (24.0, 4.0), (22.0, 0.0), (20.0, 4.0)]),
+        flat("crossing", &[(30.0, 0.0), (34.0, 4.0), (34.0, 0.0), (30.0, 5.0)]),
+        flat("no area", &[(40.0, 0.0), (44.0, 0.0), (42.0, 0.0)]),
+        flat("doubled", &[(50.0, 0.0), (54.0, 0.0), (54.0, 0.0), (54.0, 4.0)]),
+        flat("spiked", &[(60.0, 0.0), (64.0, 0.0), (64.0, 4.0), (64.0, 7.0), (64.0, 4.0), (60.0, 4.0)]),
+        space("upright", vec![v(70, 0, 0), v(74, 0, 0), v(74, 0, 4), v(70, 0, 4)]),
+        space("down", vec![v(80, 0, 0), v(80, 4, 2), v(84, 4, 3), v(84, 0, 0)]),
+        space("bent", vec![v(90, 0, 0), v(94, 0, 0), v(94, 4, 3), v(90, 4, 2)]),
+        space("wide", vec![v(0, 0, 0), wide, v(0, 9, 4)]),
+        flat("on top", &[(1.0, 1.0), (8.0, 1.0), (8.0, 8.0)]),
+    ])
+    .compute()
+    .unwrap_err();
+    for (path, name, message, value) in [
+        ("planes[1].shape.plan.outer[0]", "touching", "meets", "at 6705.6 mm, 0 mm"),
+        ("planes[2].shape.plan.outer[0]", "crossing", "meets", "at 9821.333 mm, 677.333 mm"),
+        ("planes[3].shape.plan.outer", "no area", "no area", "0 m2"),
+        ("planes[4].shape.plan.outer[2]", "doubled", "on its neighbour", "0 mm"),
+        ("planes[5].shape.plan.outer[3]", "spiked", "runs back", "914.4 mm"),
+        ("planes[6].shape.space.outer", "upright", "vertical", "90 deg"),
+        ("planes[7].shape.space.outer", "down", "faces down", "deg"),
+        ("planes[7].shape.space.outer[0]", "down", "the plane", "mm"),
+        ("planes[8].shape.space.outer[2]", "bent", "above the plane", "mm"),
+        ("planes[9].shape.space.outer[1]", "wide", "too far", "40000000 mm"),
+        ("planes[10]", "on top", "overlap", "mm deep"),
+    ] {
+        let found = core::iter::once(&e)
+            .chain(e.others())
+            .any(|f| f.path() == path && f.message().contains(name) && f.message().contains(message) && f.value().unwrap_or_default().contains(value));
+        assert!(found, "{path} {name}: {message} {value} in\n{e}");
+    }
+}
+
+#[test]
+fn water_over_a_hip_is_told_apart_from_water_against_a_plane() {
+    let ft = Length::feet;
+    let v = |x: i16, y: i16, z: i16| super::Vertex::new(ft(x), ft(y), ft(z));
+    let space = |name: &str, outer: Vec<super::Vertex>| super::PlaneInput { name: name.into(), shape: Shape::Space { outer, holes: vec![], flatness: None } };
+    // A steep plane drains over a line that slopes; beyond it the roof bends down, or up, and falls away from the line.
+    let high = space("high", vec![v(0, 0, 0), v(20, 0, 10), v(20, 20, 20), v(0, 20, 10)]);
+    for (far, code) in [((0, -20, -20), super::cautions::WATER_OVER), ((0, -20, -5), super::cautions::WATER_ACROSS)] {
+        let low = space("low", vec![v(far.0, far.1, far.2), v(20, -20, far.2 + 10), v(20, 0, 10), v(0, 0, 0)]);
+        let r = RoofInput::new(vec![high.clone(), low]).compute().unwrap();
+        let found: Vec<u16> = r.cautions().iter().map(|c| c.code().number).collect();
+        assert_eq!(found, [code.number], "{:?}", r.cautions());
+        assert!(r.cautions()[0].message().contains("water of high"), "{}", r.cautions()[0]);
+    }
+}
+
+#[test]
 fn cautions_on_slope_slivers_and_gaps() {
     let mut input = RoofInput::new(vec![
         plane("a", &[(0.0, 0.0), (20.0, 0.0), (20.0, 10.0), (0.0, 10.0)], "1/4:12", 270.0, (0.0, 0.0, 9.0)),

@@ -1,0 +1,30 @@
+//! Writes the measuring sheet of a rough sketch, a hip roof with a lower porch beside it, into the file given as the argument.
+
+use seamwright::error::Error;
+use seamwright::export::measuring_sheet_html;
+use seamwright::job::Paper;
+use seamwright::record::Calculation;
+use seamwright::roof::{Point, SketchedPlane, SketchedRoof};
+use seamwright::units::{Length, LengthFormat};
+
+fn sheet() -> Result<Vec<u8>, Error> {
+    let plane = |name: &str, outer: &[(i16, i16)]| SketchedPlane {
+        name: name.into(),
+        outer: outer.iter().map(|&(x, y)| Point::new(Length::feet(x), Length::feet(y))).collect(),
+    };
+    let sheet = SketchedRoof::new(vec![
+        plane("south", &[(0, 0), (40, 0), (30, 10), (10, 10)]),
+        plane("east", &[(40, 0), (40, 20), (30, 10)]),
+        plane("north", &[(40, 20), (0, 20), (10, 10), (30, 10)]),
+        plane("west", &[(0, 20), (0, 0), (10, 10)]),
+        plane("porch", &[(8, -14), (24, -14), (24, -6), (32, -6), (32, 0), (8, 0)]),
+    ])
+    .compute()?;
+    measuring_sheet_html(&sheet, "a house by the lake", Paper::Letter, LengthFormat::parse("ft-in/16")?)
+}
+
+fn main() -> Result<(), Box<dyn std::error::Error>> {
+    let file = std::env::args().nth(1).ok_or("give the file to write")?;
+    std::fs::write(file, sheet()?)?;
+    Ok(())
+}

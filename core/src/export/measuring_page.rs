@@ -1,0 +1,170 @@
+//! The measuring sheet of a roof, for print: a sketch and blank fields for each plane, in the order of the walk.
+
+use super::crew_page::{STYLE, in_uri};
+use super::measuring_drawing::{overview_svg, plane_svg};
+use super::svg::escaped;
+use crate::error::Error;
+use crate::job::Paper;
+use crate::roof::{LinePart, MeasuringSheet, PlaneSheet};
+use crate::units::LengthFormat;
+use core::fmt::Write as _;
+
+const OWN_STYLE: &str = "\
+section.plane { break-inside: avoid; border-top: 1pt solid #000; margin-top: 3mm; padding-top: 1mm; }
+section.plane h2 { font-size: 13pt; margin: 0 0 1mm 0; }
+.plane .pair > section { flex: 0 0 auto; }
+.plane .pair > section.wide { flex: 1 1 0; }
+.plane table.list td { height: 6.4mm; vertical-align: middle; }
+.plane table.list td.blank { width: 40mm; border-bottom: 0.8pt solid #000; }
+.plane table.list .level { width: 14mm; text-align: center; }
+.box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.8pt solid #000; vertical-align: -0.5mm; }
+.rule { display: inline-block; border-bottom: 0.8pt solid #000; height: 5mm; }
+p.fields { margin: 2mm 0 0 0; }
+p.how { margin: 0 0 1mm 0; }
+";
+
+/// How the crew fills the sheet in.
+const HOW: &[&str] = &[
+    "Walk the planes in the order of their numbers. Go round each in the order of its lines.",
+    "Measure on the roof surface, along the deck, tape tight and straight. Write what the tape says; do not add or round.",
+    "Tick each side that a level shows level, and say whether it is the foot or the head of the plane.",
+    "Diagonals fix the shape; checks show a slip before the metal is cut. Leave neither out.",
+    "Strike the marks (m) on their side at the distance given, from the corner named first.",
+    "Measure the pitch of the first plane, and of each plane that shares only level lines with others; of the rest it is a check.",
+    "Tie off before you go to an edge. Stay off wet, frosted or slick metal.",
+];
+
+/// The measuring sheet as one HTML page for print, black on white: no script, nothing from outside. First the walk round the roof, then for each plane its
+/// sketch with corners and numbered lines, and a table with a blank for every length; sides that an earlier plane has are said and not asked for again.
+///
+/// ```
+/// use seamwright::export::measuring_sheet_html;
+/// use seamwright::job::Paper;
+/// use seamwright::record::Calculation;
+/// use seamwright::roof::{Point, SketchedPlane, SketchedRoof};
+/// use seamwright::units::{Length, LengthFormat};
+/// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+/// let shed = SketchedPlane { name: "boat shed".into(), outer: vec![p(0, 0), p(20, 0), p(20, 12), p(0, 12)] };
+/// let sheet = SketchedRoof::new(vec![shed]).compute()?;
+/// let page = measuring_sheet_html(&sheet, "boathouse", Paper::Letter, LengthFormat::parse("ft-in/16")?)?;
+/// let page = String::from_utf8(page).unwrap();
+/// assert!(page.contains("1. boat shed") && page.matches("<td class=\"blank\">").count() == sheet.lines);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+///
+/// # Errors
+/// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) for lengths that cannot be rounded to the notation.
+pub fn measuring_sheet_html(sheet: &MeasuringSheet, job: &str, paper: Paper, notation: LengthFormat) -> Result<Vec<u8>, Error> {
+    let size = match paper {
+        Paper::Letter => "letter",
+        Paper::A4 => "A4",
+    };
+    let job = escaped(job);
+    let mut out = String::from("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+    let between = if job.is_empty() { "" } else { " - " };
+    let _ = writeln!(out, "<title>Measuring sheet{between}{job}</title>");
+    let _ = writeln!(out, "<style>\n@page {{ size: {size} portrait; margin: 8mm 10mm 8mm 10mm; }}\n{STYLE}{OWN_STYLE}</style>\n</head>\n<body>");
+    let _ =
+        writeln!(out, "<table class=\"sheet\">\n<thead><tr><td><header><h1>Measuring sheet</h1><span>{job}</span></header></td></tr></thead>\n<tbody><tr><td>");
+    out.push_str("<p class=\"fields\">Measured by <span class=\"rule\" style=\"width: 55mm\"></span> on <span class=\"rule\" style=\"width: 35mm\"></span> tape no. <span class=\"rule\" style=\"width: 25mm\"></span></p>\n");
+    let _ = writeln!(out, "<img class=\"drawing\" alt=\"the walk\" src=\"data:image/svg+xml,{}\">", in_uri(&overview_svg(sheet)));
+    let _ = writeln!(out, "<h2>How</h2>\n<ol>{}</ol>", HOW.iter().map(|h| format!("<li>{h}</li>")).collect::<String>());
+    for (number, plane) in (1_usize..).zip(&sheet.planes) {
+        write_plane(&mut out, number, plane, notation)?;
+    }
+    out.push_str("</td></tr></tbody>\n</table>\n</body>\n</html>\n");
+    Ok(out.into_bytes())
+}
+
+fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: LengthFormat) -> Result<(), Error> {
+    let name = escaped(&plane.plane);
+    let _ = writeln!(out, "<section class=\"plane\">\n<h2>{number}. {name}</h2>\n<div class=\"pair\">");
+    let _ = writeln!(out, "<section><img alt=\"{name}\" src=\"data:image/svg+xml,{}\"></section>", in_uri(&plane_svg(plane)));
+    out.push_str("<section class=\"wide\">\n<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>from - to</th><th></th><th class=\"number\">about</th><th>measured</th><th class=\"level\">level</th></tr></thead>\n<tbody>\n");
+    for line in &plane.lines {
+        let _ = write!(out, "<tr><td class=\"mark\">{}</td><td>{} - {}</td><td>{}</td>", line.number, escaped(&line.from), escaped(&line.to), line.part);
+        let level = if line.part == LinePart::Side { "<span class=\"box\"></span>" } else { "" };
+        match &line.shared {
+            Some(earlier) => {
+                let _ = writeln!(out, "<td class=\"number\"></td><td>as on {}</td><td class=\"level\">{level}</td></tr>", escaped(earlier));
+            }
+            None => {
+                let about = notation.string(line.about)?;
+                let _ = writeln!(out, "<td class=\"number\">{}</td><td class=\"blank\"></td><td class=\"level\">{level}</td></tr>", escaped(&about));
+            }
+        }
+    }
+    out.push_str("</tbody>\n</table>\n");
+    for mark in &plane.marks {
+        let at = notation.string(mark.distance)?;
+        let _ = writeln!(
+            out,
+            "<p class=\"how\">Strike <b>{}</b> on {}-{}, {} from {}.</p>",
+            escaped(&mark.name),
+            escaped(&mark.from),
+            escaped(&mark.toward),
+            escaped(&at),
+            escaped(&mark.from)
+        );
+    }
+    out.push_str(
+        "<p class=\"fields\">Pitch <span class=\"rule\" style=\"width: 16mm\"></span> in 12 &nbsp; level side is <span class=\"box\"></span> foot <span class=\"box\"></span> head</p>\n",
+    );
+    out.push_str("<p class=\"fields\">Remarks <span class=\"rule\" style=\"width: 75%\"></span></p>\n</section>\n</div>\n</section>\n");
+    Ok(())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::record::Calculation;
+    use crate::roof::{Point, SketchedPlane, SketchedRoof};
+    use crate::units::Length;
+
+    fn sheet() -> MeasuringSheet {
+        let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+        let plane = |name: &str, outer: Vec<Point>| SketchedPlane { name: name.into(), outer };
+        SketchedRoof::new(vec![
+            plane("south <1>", vec![p(0, 0), p(40, 0), p(30, 10), p(10, 10)]),
+            plane("east & co", vec![p(40, 0), p(40, 20), p(30, 10)]),
+            plane("north", vec![p(40, 20), p(0, 20), p(10, 10), p(30, 10)]),
+            plane("west", vec![p(0, 20), p(0, 0), p(10, 10)]),
+        ])
+        .compute()
+        .unwrap()
+    }
+
+    #[test]
+    fn every_length_has_a_blank_and_shared_sides_have_none() {
+        let sheet = sheet();
+        let page = String::from_utf8(measuring_sheet_html(&sheet, "hall \"7\"", Paper::A4, LengthFormat::parse("ft-in/16").unwrap()).unwrap()).unwrap();
+        assert_eq!(page.matches("<td class=\"blank\">").count(), sheet.lines);
+        let shared = sheet.planes.iter().flat_map(|p| &p.lines).filter(|l| l.shared.is_some()).count();
+        assert_eq!(page.matches("<td>as on ").count(), shared);
+        assert!(
+            page.contains("size: A4 portrait")
+                && page.contains("as on south &lt;1&gt;")
+                && page.contains("2. east &amp; co")
+                && page.contains("hall &quot;7&quot;")
+        );
+        assert!(!page.contains("<script") && !page.contains("src=\"http") && !page.contains("href="), "all inside, as encoded images");
+        assert_eq!(
+            page,
+            String::from_utf8(measuring_sheet_html(&self::sheet(), "hall \"7\"", Paper::A4, LengthFormat::parse("ft-in/16").unwrap()).unwrap()).unwrap()
+        );
+    }
+
+    #[test]
+    fn every_corner_and_line_is_drawn() {
+        for plane in &sheet().planes {
+            let svg = plane_svg(plane);
+            for corner in &plane.corners {
+                assert!(svg.contains(&format!(">{}</text>", corner.name)), "{} of {}", corner.name, plane.plane);
+            }
+            for line in &plane.lines {
+                assert!(svg.contains(&format!(">{}</text>", line.number)), "{} of {}", line.number, plane.plane);
+            }
+            assert_eq!(svg.matches("<g ").count(), svg.matches("</g>").count());
+        }
+    }
+}

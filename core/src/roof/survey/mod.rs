@@ -1,0 +1,31 @@
+//! Measuring a roof: planes by the tape, planes on the slope, and the sheet that a crew fills in.
+
+mod closing;
+mod folding;
+mod joined_planes;
+mod least_squares;
+mod measured_plane;
+mod measuring_sheet;
+mod observations;
+mod shape;
+mod sketched_roof;
+mod slope_plane;
+mod starts;
+mod triangles;
+mod trueness;
+mod walk;
+
+#[cfg(test)]
+mod joined_tests;
+#[cfg(test)]
+mod measured_tests;
+#[cfg(test)]
+mod sheet_tests;
+
+pub use joined_planes::{JoinedPlanes, JoinedRoof, Joint, JointFit, PlacedPlane, PlaneEdge, SlopeAnchor};
+pub use measured_plane::{LevelSide, Mark, MeasuredLength, MeasuredPlane, SlopeEnd, SquareCorner};
+pub use measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
+pub use shape::{NamedCorner, PlaneShape, Reading};
+pub use sketched_roof::{SketchedPlane, SketchedRoof};
+pub use slope_plane::{SlopePlane, SlopeUp};
+pub use trueness::{OutOfTrue, PlaneSide};

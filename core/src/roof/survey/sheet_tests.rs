@@ -1,0 +1,209 @@
+//! Measuring sheets: least, in order, and enough to get the roof back.
+
+use super::joined_tests::same_lines;
+use crate::error::ErrorKind;
+use crate::num;
+use crate::record::Calculation;
+use crate::roof::test_roofs::{gable, hip, pt, roof, tee};
+use crate::roof::{JoinedPlanes, LevelSide, LinePart, MeasuringSheet, PlaneSheet, Roof, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, Vertex};
+use crate::units::Length;
+use proptest::prelude::*;
+use std::collections::BTreeSet;
+
+fn lines(sheet: &PlaneSheet, part: LinePart) -> Vec<(String, usize)> {
+    sheet.lines.iter().filter(|l| l.part == part).map(|l| (format!("{}-{}", l.from, l.to), l.number)).collect()
+}
+
+#[test]
+fn a_hip_roof_is_walked_round_its_eaves() {
+    let sheet = SketchedRoof::of(&roof(hip())).compute().unwrap();
+    let order: Vec<&str> = sheet.planes.iter().map(|p| p.plane.as_str()).collect();
+    assert_eq!(order, ["south", "east", "north", "west"]);
+    let south = &sheet.planes[0];
+    assert_eq!(lines(south, LinePart::Side), [("A-B", 1), ("B-C", 2), ("C-D", 3), ("D-A", 4)].map(|(a, n)| (a.to_owned(), n)));
+    assert_eq!((lines(south, LinePart::Diagonal).len(), lines(south, LinePart::Check).len()), (1, 2));
+    // The east triangle shares the hip from B to C; its two checks go to marks on its sides.
+    let east = &sheet.planes[1];
+    let shared: Vec<(usize, &str)> = east.lines.iter().filter_map(|l| Some((l.number, l.shared.as_deref()?))).collect();
+    assert_eq!(shared, [(2, "south")]);
+    assert_eq!((east.marks.len(), lines(east, LinePart::Check).len(), lines(east, LinePart::Diagonal).len()), (2, 2, 0));
+    assert_eq!(east.marks[0].distance, Length::feet(10), "half of the eave of 20 ft");
+    // Four hips and the ridge are measured once: 2 x (4 + 3) sides less five, two diagonals, eight checks.
+    assert_eq!((sheet.lines, sheet.joints.len()), (14 - 5 + 2 + 8, 5));
+    let from_north = SketchedRoof { start: Some("north".into()), ..SketchedRoof::of(&roof(hip())) }.compute().unwrap();
+    assert_eq!(from_north.planes.iter().map(|p| p.plane.as_str()).collect::<Vec<_>>(), ["north", "west", "south", "east"]);
+}
+
+#[test]
+fn bad_sketches_are_refused() {
+    let sketch = |outer: Vec<_>| SketchedRoof::new(vec![SketchedPlane { name: "a".into(), outer }]);
+    let e = sketch(vec![pt(0.0, 0.0), pt(10.0, 5.0), pt(10.0, 0.0), pt(0.0, 6.0)]).compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "planes[0].outer[0]"));
+    let e = sketch(vec![pt(0.0, 0.0), pt(10.0, 0.0), pt(10.0, 0.5)]).compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "planes[0].outer"), "{e}");
+    let mut two = sketch(vec![pt(0.0, 0.0), pt(10.0, 0.0), pt(10.0, 5.0)]);
+    two.planes.push(two.planes[0].clone());
+    two.start = Some("b".into());
+    two.tolerance = Some(Length::ZERO);
+    let e = two.compute().unwrap_err();
+    let found: Vec<&str> = core::iter::once(&e).chain(e.others()).map(crate::error::Error::path).collect();
+    assert_eq!(found, ["tolerance", "planes[1].name", "start"]);
+    assert_eq!(SketchedRoof::new(vec![]).compute().unwrap_err().kind(), ErrorKind::Missing);
+    let sheet = SketchedRoof::of(&roof(gable())).compute().unwrap();
+    assert_eq!(sheet.filled(&[]).unwrap_err().path(), "lengths");
+}
+
+#[test]
+fn a_polygon_with_an_inner_corner_is_measured_within_itself() {
+    // An L: from the far ends of its arms no tape runs within it.
+    let l = vec![pt(0.0, 0.0), pt(20.0, 0.0), pt(20.0, 8.0), pt(8.0, 8.0), pt(8.0, 20.0), pt(0.0, 20.0)];
+    let sheet = SketchedRoof::new(vec![SketchedPlane { name: "l".into(), outer: l }]).compute().unwrap();
+    let plane = &sheet.planes[0];
+    let all: BTreeSet<String> = plane.lines.iter().map(|l| format!("{}{}", l.from, l.to)).collect();
+    assert_eq!((lines(plane, LinePart::Diagonal).len(), lines(plane, LinePart::Check).len()), (3, 2));
+    // C is (20, 8), E (8, 20): the straight line between them leaves the plane.
+    assert!(!all.contains("CE") && !all.contains("BE") && !all.contains("CF"), "{all:?}");
+}
+
+/// The true length of every line of a sheet on a roof that is known, off by what `off` says of each.
+fn read(sheet: &MeasuringSheet, roof: &Roof, off: impl Fn(usize) -> f64) -> Vec<Length> {
+    let mut out = vec![Length::ZERO; sheet.lines];
+    for plane in &sheet.planes {
+        let known = &roof.planes()[plane.number];
+        let place = |name: &str| -> [f64; 3] {
+            let corner = |name: &str| {
+                let at = plane.corners.iter().find(|c| c.name == name).unwrap().at;
+                let v = known.rings()[0].iter().find(|v| (v.x, v.y) == (at.x, at.y)).unwrap();
+                [v.x.mm(), v.y.mm(), v.z.mm()]
+            };
+            match plane.marks.iter().find(|m| m.name == name) {
+                None => corner(name),
+                Some(m) => {
+                    let (a, b) = (corner(&m.from), corner(&m.toward));
+                    let d = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
+                    let part = m.distance.mm() / num::hypot(num::hypot(d[0], d[1]), d[2]);
+                    [a[0] + d[0] * part, a[1] + d[1] * part, a[2] + d[2] * part]
+                }
+            }
+        };
+        for line in plane.lines.iter().filter(|l| l.shared.is_none()) {
+            let (a, b) = (place(&line.from), place(&line.to));
+            let true_mm = num::hypot(num::hypot(b[0] - a[0], b[1] - a[1]), b[2] - a[2]);
+            out[line.number - 1] = Length::from_mm(true_mm + off(line.number)).unwrap();
+        }
+    }
+    out
+}
+
+/// The roof from readings alone: each plane solved with its level sides, then folded from the first, with the pitches that are level at every joint.
+fn rebuilt(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&str]) -> Roof {
+    let mut planes = Vec::new();
+    for (measured, plane) in sheet.filled(lengths).unwrap().iter_mut().zip(&sheet.planes) {
+        let known = &roof.planes()[plane.number];
+        let corner = |i: usize| {
+            let at = plane.corners[i % plane.corners.len()].at;
+            *known.rings()[0].iter().find(|v| (v.x, v.y) == (at.x, at.y)).unwrap()
+        };
+        let middle: f64 = (0..plane.corners.len()).map(|i| corner(i).z.mm()).sum::<f64>() / plane.corners.len() as f64;
+        for i in 0..plane.corners.len() {
+            if corner(i).z == corner(i + 1).z {
+                let end = if corner(i).z.mm() < middle { SlopeEnd::Foot } else { SlopeEnd::Head };
+                let name = |i: usize| plane.corners[i % plane.corners.len()].name.clone();
+                measured.level.push(LevelSide { side: [name(i), name(i + 1)], end });
+            }
+        }
+        let mut solved = measured.compute().unwrap().slope_plane;
+        solved.pitch = (planes.is_empty() || pitched.contains(&plane.plane.as_str())).then(|| known.pitch());
+        planes.push(solved);
+    }
+    let first = &sheet.planes[0];
+    let at: Vertex = *roof.planes()[first.number].rings()[0].iter().find(|v| (v.x, v.y) == (first.corners[0].at.x, first.corners[0].at.y)).unwrap();
+    let anchor = SlopeAnchor { plane: first.plane.clone(), corner: 0, at, down_slope: roof.planes()[first.number].down_slope() };
+    let joined = JoinedPlanes::new(planes, sheet.joints.clone(), anchor).compute().unwrap();
+    let mut input = joined.roof;
+    // Back in the order of the sketch, so that lines have the same names.
+    let mut ordered = input.planes.clone();
+    for (plane, sheet) in input.planes.iter().zip(&sheet.planes) {
+        ordered[sheet.number] = plane.clone();
+    }
+    for (plane, known) in ordered.iter_mut().zip(roof.planes()) {
+        let crate::roof::Shape::Space { outer, .. } = &mut plane.shape else { panic!("in space") };
+        let to = known.rings()[0][0];
+        let far = |v: &Vertex| num::hypot(v.x.mm() - to.x.mm(), v.y.mm() - to.y.mm());
+        let first = (0..outer.len()).min_by(|a, b| far(&outer[*a]).total_cmp(&far(&outer[*b]))).unwrap();
+        outer.rotate_left(first);
+    }
+    input.planes = ordered;
+    input.compute().unwrap()
+}
+
+/// A hip roof, or a gable with a pitch on each side, of any size and place.
+fn any_roof() -> impl Strategy<Value = (Roof, Vec<&'static str>)> {
+    let sizes = (10.0..60.0_f64, 4.0..20.0_f64, 2.0..14.0_f64, 2.0..14.0_f64, any::<bool>());
+    sizes.prop_map(|(long, half, rise, other, hipped)| {
+        let pitch = |r: f64| format!("{}:12", (r * 8.0).round() / 8.0);
+        let plane = crate::roof::test_roofs::plane;
+        let long = long + 2.0 * half;
+        if hipped {
+            let r = pitch(rise);
+            let planes = vec![
+                plane("south", &[(0.0, 0.0), (long, 0.0), (long - half, half), (half, half)], &r, 270.0, (0.0, 0.0, 9.0)),
+                plane("east", &[(long, 0.0), (long, 2.0 * half), (long - half, half)], &r, 0.0, (long, 0.0, 9.0)),
+                plane("north", &[(long, 2.0 * half), (0.0, 2.0 * half), (half, half), (long - half, half)], &r, 90.0, (0.0, 2.0 * half, 9.0)),
+                plane("west", &[(0.0, 2.0 * half), (0.0, 0.0), (half, half)], &r, 180.0, (0.0, 0.0, 9.0)),
+            ];
+            (roof(planes), vec![])
+        } else {
+            let (r, s) = ((rise * 8.0).round() / 8.0, (other * 8.0).round() / 8.0);
+            let top = 9.0 + half * r / 12.0;
+            let deep = half * r / s;
+            let planes = vec![
+                plane("south", &[(0.0, 0.0), (long, 0.0), (long, half), (0.0, half)], &pitch(r), 270.0, (0.0, 0.0, 9.0)),
+                plane("north", &[(long, half + deep), (0.0, half + deep), (0.0, half), (long, half)], &pitch(s), 90.0, (0.0, half, top)),
+            ];
+            (roof(planes), vec!["north"])
+        }
+    })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(32))]
+
+    #[test]
+    fn every_way_in_gives_one_roof((given, pitched) in any_roof(), offs in prop::collection::vec(-1.0..1.0_f64, 40)) {
+        // In plan it was given; by its vertices:
+        let solid = given.planes().iter().map(|p| crate::roof::PlaneInput {
+            name: p.name().into(),
+            shape: crate::roof::Shape::Space { outer: p.rings()[0].clone(), holes: vec![], flatness: None },
+        });
+        same_lines(&given, &roof(solid.collect()), 1e-6);
+        // On the slope:
+        let joined = super::joined_tests::unfolded(&given, &pitched).compute().unwrap();
+        same_lines(&given, &joined.roof.compute().unwrap(), 1e-6);
+        // By the tape, read exactly:
+        let sheet = SketchedRoof::of(&given).compute().unwrap();
+        same_lines(&given, &rebuilt(&sheet, &given, &read(&sheet, &given, |_| 0.0), &pitched), 1e-6);
+        // And read to a sixteenth, so off by 1/32 in at most: every line within half an inch, sixteen times that. Short sides of steep planes carry it far.
+        let read = read(&sheet, &given, |n| offs[n % offs.len()] * 25.4 / 16.0 / 2.0);
+        let taped = rebuilt(&sheet, &given, &read, &pitched);
+        prop_assert_eq!(taped.lines().len(), given.lines().len());
+        for (l, m) in given.lines().iter().zip(taped.lines()) {
+            prop_assert_eq!(l.kind, m.kind);
+            prop_assert!((l.length.mm() - m.length.mm()).abs() < 12.7, "{} {} {}", l.name, l.length, m.length);
+        }
+    }
+}
+
+#[test]
+fn a_sheet_of_a_cross_wing_covers_every_plane() {
+    let given = roof(tee(60.0, 10.0, 20.0, 20.0));
+    let sheet = SketchedRoof::of(&given).compute().unwrap();
+    assert_eq!(sheet.planes.len(), 5);
+    // Two valleys and the wing's ridge; the main ridge is one side of the north plane and two of the south.
+    assert_eq!(sheet.joints.len(), 3);
+    for (plane, measured) in sheet.planes.iter().zip(sheet.filled(&read(&sheet, &given, |_| 0.0)).unwrap()) {
+        let shape = measured.compute().unwrap();
+        assert_eq!((shape.checks, plane.corners.len()), (2, shape.corners.len()));
+        assert!(shape.misclosure.unwrap() < Length::from_pm(1000), "{}", plane.plane);
+    }
+}
