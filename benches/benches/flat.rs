@@ -36,6 +36,9 @@ fn flat(c: &mut Criterion) {
             c.bench_function(&format!("8 {shape} bends, {}, without the trait", pattern.rule.name()), |b| {
                 b.iter(|| black_box(&pattern.profile).unfold(black_box(&pattern.rule)))
             });
+            c.bench_function(&format!("8 {shape} bends, {}, with the folded outline", pattern.rule.name()), |b| {
+                b.iter(|| black_box(&pattern).compute().and_then(|flat| flat.outline()))
+            });
             c.bench_function(&format!("8 {shape} bends, {}, with worksheet", pattern.rule.name()), |b| b.iter(|| black_box(&pattern).explain()));
         }
     }

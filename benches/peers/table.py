@@ -14,6 +14,7 @@ ROWS = [
     ("format mm.1", "format mm.1", None),
     ("8 square bends, neutral axis, recorder off", "8 square bends", "8 square bends (arrays)"),
     ("8 square bends, neutral axis, without the trait", "8 square bends", "8 square bends (arrays)"),
+    ("8 square bends, neutral axis, with the folded outline", None, None),
     ("8 different bends, neutral axis, recorder off", "8 different bends", "8 different bends (arrays)"),
     ("8 different bends, neutral axis, without the trait", "8 different bends", "8 different bends (arrays)"),
     ("8 square bends, DIN 6935, recorder off", None, None),

@@ -6,6 +6,8 @@
 use core::fmt;
 use std::borrow::Cow;
 
+#[cfg(test)]
+mod error_tests;
 #[cfg(feature = "serde")]
 pub(crate) mod told;
 
@@ -122,6 +124,8 @@ struct Inner {
 }
 
 /// A refusal: what is wrong, where, with which value, and what would be accepted.
+///
+/// Its text tells the [others](Error::others) too: a fault that differs in its place and value alone is told once, with the first of its places.
 ///
 /// ```
 /// use seamwright::error::ErrorKind;
@@ -277,20 +281,75 @@ impl Error {
     }
 }
 
+/// How many different faults a message tells, and of one that many places share, how many of those it names; [`Error::others`] has them all.
+const TOLD: usize = 40;
+const PLACES: usize = 8;
+
 impl fmt::Display for Error {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let mut told: Vec<(&Error, Vec<&Error>)> = vec![(self, Vec::new())];
+        let mut untold = 0_usize;
+        for other in &self.0.others {
+            if let Some((_, places)) = told.iter_mut().find(|(first, _)| first.says_the_same(other)) {
+                places.push(other);
+            } else if told.len() < TOLD {
+                told.push((other, Vec::new()));
+            } else {
+                untold += 1;
+            }
+        }
+        for (k, (first, places)) in told.into_iter().enumerate() {
+            if k > 0 {
+                f.write_str("\n")?;
+            }
+            first.tell(f)?;
+            if let Some((next, rest)) = places.split_first() {
+                write!(f, "\nthe same at {} more", places.len())?;
+                f.write_str(if places.len() > PLACES { ", the first of them " } else { ": " })?;
+                next.place(f, first)?;
+                for place in rest.iter().take(PLACES - 1) {
+                    f.write_str(", ")?;
+                    place.place(f, first)?;
+                }
+            }
+        }
+        if untold > 0 {
+            write!(f, "\nand {untold} further faults")?;
+        }
+        Ok(())
+    }
+}
+
+impl Error {
+    /// Whether another fault differs in its place and its value alone.
+    fn says_the_same(&self, other: &Error) -> bool {
+        let (a, b) = (&*self.0, &*other.0);
+        a.kind == b.kind && a.message == b.message && a.allowed == b.allowed && a.cure == b.cure && a.span.is_none() && b.span.is_none()
+    }
+
+    /// The path of a fault that says the same as one told before, with its value where that is another.
+    fn place(&self, f: &mut fmt::Formatter<'_>, before: &Error) -> fmt::Result {
+        f.write_str(&self.0.path)?;
+        match &self.0.value {
+            Some(v) if self.0.value != before.0.value => {
+                f.write_str(" (")?;
+                shown(f, v)?;
+                f.write_str(")")
+            }
+            _ => Ok(()),
+        }
+    }
+
+    /// This fault alone, on one line.
+    fn tell(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         let e = &*self.0;
         if !e.path.is_empty() {
             write!(f, "{}: ", e.path)?;
         }
         f.write_str(&e.message)?;
         if let Some(v) = &e.value {
-            // A value can be a whole document; a message shows its beginning.
-            let shown: String = v.chars().take(80).collect();
-            write!(f, ", got {shown:?}")?;
-            if shown.len() < v.len() {
-                f.write_str("...")?;
-            }
+            f.write_str(", got ")?;
+            shown(f, v)?;
         }
         if let Some((start, _)) = e.span {
             write!(f, " at character {}", self.column(start))?;
@@ -301,17 +360,19 @@ impl fmt::Display for Error {
         if let Some(c) = &e.cure {
             write!(f, "; cure: {c}")?;
         }
-        for o in &e.others {
-            write!(f, "\n{o}")?;
-        }
         Ok(())
     }
-}
 
-impl Error {
     fn column(&self, byte: usize) -> usize {
         self.0.value.as_deref().and_then(|v| v.get(..byte)).map_or(byte, |s| s.chars().count()) + 1
     }
+}
+
+/// A value in quotation marks: one can be a whole document, of which a message shows the beginning.
+fn shown(f: &mut fmt::Formatter<'_>, value: &str) -> fmt::Result {
+    let shown: String = value.chars().take(80).collect();
+    write!(f, "{shown:?}")?;
+    if shown.len() < value.len() { f.write_str("...") } else { Ok(()) }
 }
 
 impl fmt::Debug for Error {

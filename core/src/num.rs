@@ -83,11 +83,17 @@ pub fn pow(x: f64, y: f64) -> f64 {
     libm::pow(x, y)
 }
 
+/// The angle within one full turn. The remainder of what is less than a full turn is itself, and the division is slow.
+#[inline]
+pub(crate) fn within_turn(degrees: f64) -> f64 {
+    if degrees.abs() < 360.0 { degrees } else { degrees % 360.0 }
+}
+
 /// Sine of an angle in degrees; exact at the multiples of 30 where the sine is 0, 1/2 or 1.
 #[must_use]
 pub fn sin_deg(degrees: f64) -> f64 {
     // Fold into the first quadrant, where an exact table entry is not lost to rounding of pi.
-    let turn = degrees % 360.0;
+    let turn = within_turn(degrees);
     let (sign, half) = if turn < 0.0 { (-1.0, -turn) } else { (1.0, turn) };
     let (sign, half) = if half > 180.0 { (-sign, half - 180.0) } else { (sign, half) };
     let quarter = if half > 90.0 { 180.0 - half } else { half };
@@ -106,10 +112,16 @@ pub fn sin_deg(degrees: f64) -> f64 {
 /// Cosine of an angle in degrees; exact at the multiples of 30 where the cosine is 0, 1/2 or 1.
 #[must_use]
 pub fn cos_deg(degrees: f64) -> f64 {
-    let turn = (degrees % 360.0).abs();
+    let turn = within_turn(degrees).abs();
     let half = if turn > 180.0 { 360.0 - turn } else { turn };
     if half == 90.0 {
         return 0.0;
+    }
+    if half == 0.0 {
+        return 1.0;
+    }
+    if half == 180.0 {
+        return -1.0;
     }
     if half == 60.0 {
         return 0.5;
@@ -206,7 +218,7 @@ mod tests {
             assert_eq!(sin_deg(d), s, "sin {d}");
             assert_eq!(cos_deg(d), c, "cos {d}");
         }
-        assert_eq!(cos_deg(120.0), -0.5);
+        assert_eq!((cos_deg(120.0), cos_deg(-720.0), cos_deg(540.0)), (-0.5, 1.0, -1.0));
         assert_eq!(tan_deg(135.0), -1.0);
         assert_eq!(atan2_deg(-1.0, -1.0), -135.0);
         assert_eq!(atan2_deg(0.0, -1.0), 180.0);

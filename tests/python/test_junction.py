@@ -57,10 +57,7 @@ def of_the_demo() -> list[tuple[str, type[Any], dict[str, Any]]]:
             turn = abs(p.roof.planes[first].down_slope.degrees - p.roof.planes[second].down_slope.degrees)
             plan = f"{180 - min(turn, 360 - turn)} deg"
             corner = {"first": pitches[first], "second": pitches[second], "plan": plan}
-            if junction.kind == "valley":
-                made.append((junction.name, Valley, {"corner": corner, "detail": chosen}))
-            else:
-                made.append((junction.name, Hip, {"corner": corner, "first": LEVELS, "second": LEVELS, "detail": chosen}))
+            made.append((junction.name, Valley if junction.kind == "valley" else Hip, {"corner": corner, "first": LEVELS, "second": LEVELS, "detail": chosen}))
         elif junction.kind in ("rake", "sidewall", "curb-side"):
             (side,) = junction.along.sides
             width = min(panel.width for panel in side.beside)

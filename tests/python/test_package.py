@@ -2,6 +2,7 @@
 
 import doctest
 import importlib
+import pickle
 import pkgutil
 import subprocess
 import sys
@@ -25,6 +26,7 @@ WRITTEN = {"job": ["compute", "explain", "names"]}
 def items() -> Iterator[tuple[str, str, Any]]:
     """Every class and function of the extension, with its room."""
     for room in COMPILED:
+        importlib.import_module(f"seamwright.{room}")
         module = getattr(_seamwright, room)
         for name in dir(module):
             if not name.startswith("_"):
@@ -58,6 +60,8 @@ def test_rooms_say_what_they_export(room: str) -> None:
 
 
 def test_every_class_of_the_extension_is_public_in_its_own_room() -> None:
+    for room in COMPILED:
+        importlib.import_module(f"seamwright.{room}")
     assert {name for name in dir(_seamwright) if not name.startswith("_")} == {*COMPILED, "VERSION"}
     for room in COMPILED:
         assert sys.modules[f"seamwright._seamwright.{room}"] is getattr(_seamwright, room)
@@ -68,12 +72,37 @@ def test_every_class_of_the_extension_is_public_in_its_own_room() -> None:
         assert not isinstance(item, type) or item.__module__ == f"seamwright.{room}", name
 
 
+def loaded_by(code: str) -> set[str]:
+    """The modules that this code loads in a fresh interpreter."""
+    code = f"import sys; before = set(sys.modules); {code}; print(*set(sys.modules) - before)"
+    return set(subprocess.run([sys.executable, "-I", "-c", code], capture_output=True, text=True, check=True).stdout.split())
+
+
 def test_the_import_is_light() -> None:
-    # What takes time to import is imported when first needed; the time itself is measured by the benches, not asserted.
-    code = "import sys; before = set(sys.modules); import seamwright; print(*sorted(m for m in set(sys.modules) - before if not m.startswith('seamwright')))"
-    loaded = subprocess.run([sys.executable, "-I", "-c", code], capture_output=True, text=True, check=True).stdout.split()
-    # PyO3 makes the rooms with the help of `types`.
-    assert set(loaded) <= {"__future__", "types"}
+    # What takes time is made when first needed, the rooms' classes above all; the time itself is told by import_time.py, not asserted.
+    assert loaded_by("import seamwright") == {"__future__", "seamwright", *(f"seamwright.{own}" for own in ("_errors", "_seamwright", "_start"))}
+
+
+@pytest.mark.parametrize("code", ["import seamwright.trim", "from seamwright import trim", "import seamwright; seamwright.trim.Profile"])
+def test_a_room_is_loaded_alone_however_it_is_asked_for(code: str) -> None:
+    more = {m.removeprefix("seamwright.") for m in loaded_by(code) - loaded_by("import seamwright")}
+    # PyO3 makes a room with the help of `types`.
+    assert more - {"types"} == {"trim", "_seamwright.trim"}
+
+
+def test_a_pickle_loads_the_room_that_it_needs() -> None:
+    from seamwright.units import Length
+
+    code = f"import pickle; pickle.loads({pickle.dumps(Length('3 in'))!r})"
+    assert {"seamwright.units", "seamwright._seamwright.units"} <= loaded_by(code)
+
+
+def test_the_package_knows_its_rooms_and_no_others() -> None:
+    assert set(ROOMS) <= set(dir(seamwright))
+    with pytest.raises(AttributeError, match="'seamwright' has no attribute 'gutter'"):
+        seamwright.gutter  # type: ignore[attr-defined]
+    with pytest.raises(KeyError, match="gutter"):
+        _seamwright._room("gutter")
 
 
 def docstrings() -> list[tuple[str, str]]:

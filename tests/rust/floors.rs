@@ -17,7 +17,8 @@ const FLOORS: &[(&str, &[&str])] = &[
     ("metal", &["ground"]),
     ("stock", &["ground"]),
     ("spacing", &["ground"]),
-    ("trim", &["ground", "metal"]),
+    // Trim also stands on stock, because the lapped pieces of a run are laid out in one place only.
+    ("trim", &["ground", "metal", "stock"]),
     ("roof", &["ground", "pitch"]),
     ("fastener", &["ground", "metal", "spacing"]),
     ("movement", &["ground", "metal"]),

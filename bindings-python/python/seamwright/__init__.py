@@ -7,27 +7,42 @@ The library computes; it does not license. Structural spacing, loads, and fire a
 local code and the panel's own test report.
 """
 
-from . import (
-    _start,
-    assembly,
-    closure,
-    error,
-    job,
-    junction,
-    layout,
-    metal,
-    movement,
-    panel,
-    pitch,
-    record,
-    roof,
-    spacing,
-    stock,
-    trim,
-    units,
-)
+from . import _start as _start
+from ._errors import InputError, SeamwrightError
 from ._seamwright import VERSION as __version__
-from .error import InputError, SeamwrightError
+
+TYPE_CHECKING = False
+if TYPE_CHECKING:
+    from . import (
+        assembly,
+        closure,
+        error,
+        job,
+        junction,
+        layout,
+        metal,
+        movement,
+        panel,
+        pitch,
+        record,
+        roof,
+        spacing,
+        stock,
+        trim,
+        units,
+    )
+else:
+
+    def __getattr__(name: str) -> object:
+        """A room, imported when it is first asked for: one that is not used costs nothing."""
+        if name in __all__:
+            __import__(f"{__name__}.{name}")
+            return globals()[name]
+        raise AttributeError(f"module {__name__!r} has no attribute {name!r}")
+
+    def __dir__() -> list[str]:
+        return sorted({*globals(), *__all__})
+
 
 __all__ = [
     "InputError",

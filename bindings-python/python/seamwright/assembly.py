@@ -1,5 +1,8 @@
 """Junction lines met with the laid panels: bays, closures, tape, fasteners, trims and lines to strike, and what a plane needs."""
 
+from ._start import open_room
+
+open_room("assembly")
 from ._seamwright.assembly import (
     Bay,
     BeadRun,

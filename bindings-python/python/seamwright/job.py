@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 from ._seamwright import _calculation_names, _compute_json, _explain_json
+from ._start import open_room
+
+open_room("job")
 from ._seamwright.job import (
     Job,
     JunctionItem,
@@ -18,12 +21,13 @@ from ._seamwright.job import (
     TrimItem,
     TrimRun,
 )
-from .record import Worksheet
 
 # ``typing`` and ``json`` are imported when first needed: the package itself imports nothing.
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     from typing import Any
+
+    from .record import Worksheet
 
 __all__ = [
     "Job",

@@ -1,5 +1,8 @@
 """The section of each kind of junction, solved in the plane square to its line."""
 
+from ._start import open_room
+
+open_room("junction")
 from ._seamwright.junction import (
     AlongLine,
     CurbBack,

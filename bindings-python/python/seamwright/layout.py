@@ -1,5 +1,8 @@
 """Panels laid on a plane: strips of one coverage, their lengths, marks, and the coil that they take."""
 
+from ._start import open_room
+
+open_room("layout")
 from ._seamwright.layout import (
     Coil,
     EdgeUse,

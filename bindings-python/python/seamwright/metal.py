@@ -1,5 +1,8 @@
 """The metals: how their thickness is named."""
 
+from ._start import open_room
+
+open_room("metal")
 from ._seamwright.metal import (
     Gauge,
     GaugeSystem,

@@ -1,5 +1,8 @@
 """Standing-seam panels: the cross-section, the coil that it takes, and how an end meets a junction."""
 
+from ._start import open_room
+
+open_room("panel")
 from ._seamwright.panel import (
     DevelopedWidth,
     Leg,

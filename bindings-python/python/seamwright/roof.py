@@ -1,5 +1,8 @@
 """The roof's planes and the lines where they meet."""
 
+from ._start import open_room
+
+open_room("roof")
 from ._seamwright.roof import (
     Bounds,
     Drain,

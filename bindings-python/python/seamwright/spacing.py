@@ -1,5 +1,8 @@
 """Stations along a run."""
 
+from ._start import open_room
+
+open_room("spacing")
 from ._seamwright.spacing import (
     Stations,
 )

@@ -1,5 +1,8 @@
 """Trims: profiles of legs, bends and hems, bend rules and flat patterns."""
 
+from ._start import open_room
+
+open_room("trim")
 from ._seamwright.trim import (
     Bend,
     BendRule,

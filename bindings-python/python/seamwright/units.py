@@ -3,6 +3,9 @@
 A quantity is text with its unit, in and out; a bare number is refused.
 """
 
+from ._start import open_room
+
+open_room("units")
 from ._seamwright.units import (
     Angle,
     Area,

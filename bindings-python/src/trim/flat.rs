@@ -25,6 +25,8 @@ impl From<core_trim::Part> for Part {
             core_trim::Part::StartHem => Part::Hem("start-hem"),
             core_trim::Part::Body(index) => Part::Index(index),
             core_trim::Part::EndHem => Part::Hem("end-hem"),
+            core_trim::Part::StartLip => Part::Hem("start-lip"),
+            core_trim::Part::EndLip => Part::Hem("end-lip"),
         }
     }
 }

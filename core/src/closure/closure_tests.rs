@@ -92,6 +92,13 @@ fn bad_input_names_its_field() {
     b.clearance = inches("15 1/2");
     assert_eq!(paths(b), not("clearance"));
     let mut b = bay(90.0);
+    b.tab = inches("15 1/4");
+    assert!(b.compute().is_ok());
+    b.tab = inches("15 5/16");
+    assert_eq!(paths(b), not("tab"));
+    b.tab = Length::ZERO;
+    assert_eq!(paths(b), [range("tab")]);
+    let mut b = bay(90.0);
     b.coverage = inches("3 3/4");
     assert_eq!(paths(b), not("fasteners.from_tab"));
     let e = ClosureSetting { set_back: inches("-1"), face: Face::Web, lower_flange: Length::ZERO, top_flange: inches("-1") }.compute().unwrap_err();

@@ -36,9 +36,9 @@ impl ClosureFasteners {
 /// One bay to be closed.
 ///
 /// # Errors
-/// Computing refuses, with the field: a coverage, seam height or lower flange of zero or less, any other length under zero, a meeting angle
+/// Computing refuses, with the field: a coverage, seam height, tab or lower flange of zero or less, any other length under zero, a meeting angle
 /// outside 0 to 180 degrees ([`ErrorKind::OutOfRange`]); a seam as wide as the bay, tape as thick as the seam is high, a clearance that
-/// leaves nothing, or no room for two fasteners ([`ErrorKind::Impossible`]).
+/// leaves nothing, tabs longer than the piece, or no room for two fasteners ([`ErrorKind::Impossible`]).
 ///
 /// ```
 /// use seamwright::closure::{ClosureBay, ClosureFasteners};
@@ -182,7 +182,7 @@ impl ClosureBay {
         faults.keep(self.seam_height.positive("seam_height"));
         faults.keep(self.compressed_tape.not_negative("compressed_tape"));
         faults.keep(self.clearance.not_negative("clearance"));
-        faults.keep(self.tab.not_negative("tab"));
+        faults.keep(self.tab.positive("tab"));
         faults.keep(self.lower_flange.positive("lower_flange"));
         faults.keep(self.top_flange.not_negative("top_flange"));
         faults.keep(self.top_lap.not_negative("top_lap"));
@@ -280,6 +280,12 @@ impl Calculation for ClosureBay {
                 .at("clearance")
                 .value_of(self.clearance)
                 .accepts(format!("less than {bay}")));
+        }
+        if self.tab > length {
+            return Err(Error::new(ErrorKind::Impossible, "the tabs are longer than the piece")
+                .at("tab")
+                .value_of(self.tab)
+                .accepts(format!("at most {length}")));
         }
         let web_height = (self.seam_height - self.compressed_tape).length()?;
         r.step(|| {

@@ -89,10 +89,7 @@ impl Fold {
             bends.push((bend, radius, reach(radius, degrees) - reach(true_radius, degrees)));
         }
         let mut heading = drawn.turned
-            - match bends.first() {
-                Some((bend, ..)) if bend.part == Part::StartHem => sign(bend.direction) * bend.angle.degrees(),
-                _ => 0.0,
-            };
+            - bends.iter().take_while(|(bend, ..)| bend.part.is_of_start_edge()).map(|(bend, ..)| sign(bend.direction) * bend.angle.degrees()).sum::<f64>();
         let mut at = (0.0, 0.0);
         let mut stretches = Vec::with_capacity(2 * bends.len() + 1);
         let mut before = 0.0;

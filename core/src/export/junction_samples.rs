@@ -223,27 +223,11 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
     let hook = if on_cleats {
-        ValleyHook::OffsetCleat {
-            width: jp::CLEAT_WIDTH,
-            tongue: inch("1 1/4")?,
-            tape_width: inch("1 1/2")?,
-            screws_below_tape_edge: jp::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-            screws: row(),
-            least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
-        }
+        ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST }
     } else {
-        ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")? }
+        ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")?, gap: inch("1/4")?, fold: pp::END_FOLD, least_engagement: inch("3/8")? }
     };
-    let side = ValleySide {
-        leg: inch("12")?,
-        least_leg: jp::VALLEY_LEG_LEAST,
-        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
-        hook,
-        gap: inch("1/4")?,
-        fold: pp::END_FOLD,
-        least_engagement: inch("3/8")?,
-        field_trim: inch("2")?,
-    };
+    let side = ValleySide { leg: inch("12")?, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
     let detail = ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
@@ -255,7 +239,7 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
-    let solved = Valley { corner, detail }.compute()?;
+    let solved = Valley { corner, first: levels()?, second: levels()?, detail }.compute()?;
     Ok(Sample { name, solved, first: plane(-seen.first.backing.degrees())?, other: Other::Plane(plane(seen.second.backing.degrees())?) })
 }
 

@@ -85,7 +85,7 @@ pub(super) fn trim(index: usize, trim: &JunctionTrim, scale: f64) -> Result<Meta
     let exact = Fold::of(&flat, Drawn { scale, least_thickness: 0.0, least_radius: 0.0, turned });
     let drawn = Fold::of(&flat, Drawn { scale, least_thickness: SHEET, least_radius: LEAST_RADIUS, turned });
     // The first corner lies on the lower face: at the sheet's edge, or outside a hem's fold.
-    let hemmed = exact.stretches.first().is_some_and(|s| matches!(s, Stretch::Leg { part: Part::StartHem, .. }));
+    let hemmed = exact.stretches.first().is_some_and(|s| matches!(s, Stretch::Leg { part, .. } if part.is_of_start_edge()));
     let anchor = anchor(&exact);
     let (Some((first, heading)), Some((true_anchor, _)), Some((drawn_anchor, _))) =
         (corner_before(&exact, Part::Body(0)), corner_before(&exact, anchor), corner_before(&drawn, anchor))

@@ -8,7 +8,7 @@ use super::svg::{Anchor, Go, Look, Svg, text_width};
 use super::trim_drawing::{TrimDrawing, bend_name, letter};
 use crate::error::Error;
 use crate::num;
-use crate::trim::{Direction, Face, LegEnd, Part};
+use crate::trim::{Direction, Edge, Face, LegEnd, Part};
 
 const LABEL: f64 = 3.0;
 const TITLE: f64 = 4.2;
@@ -76,7 +76,10 @@ fn wanted(drawing: &TrimDrawing<'_>, fold: &Fold) -> Result<Vec<Wanted>, Error> 
                         Some(leg) => format!("{} {}", letter(i), drawing.text(leg.length)?),
                         None => letter(i),
                     },
-                    Part::StartHem | Part::EndHem => hem_text(part, drawing)?,
+                    Part::StartHem => edge_text(&drawing.profile.start_edge, drawing)?,
+                    Part::EndHem => edge_text(&drawing.profile.end_edge, drawing)?,
+                    // It lies inside the hem, which says how wide both are.
+                    Part::StartLip | Part::EndLip => continue,
                 };
                 legs.push(label(text, anchor, outwards(anchor, heading)));
             }
@@ -101,15 +104,17 @@ fn wanted(drawing: &TrimDrawing<'_>, fold: &Fold) -> Result<Vec<Wanted>, Error> 
     Ok(all)
 }
 
-/// A hem's width runs from the outside of its fold: its flat part, the radius and the thickness.
-fn hem_text(part: Part, drawing: &TrimDrawing<'_>) -> Result<String, Error> {
-    let flat = &drawing.flat;
-    let leg = flat.legs().iter().find(|l| l.part == part);
-    let fold = flat.bends().iter().find(|b| b.part == part);
-    match (leg, fold) {
-        (Some(leg), Some(fold)) => Ok(format!("hem {}", drawing.text((leg.length() + fold.inside_radius + flat.thickness()).length()?)?)),
-        _ => Ok("hem".to_owned()),
-    }
+/// What is said of an edge: how wide its hem is, or what it is curled round.
+fn edge_text(edge: &Edge, drawing: &TrimDrawing<'_>) -> Result<String, Error> {
+    Ok(match edge {
+        Edge::ClosedHem { width, .. } | Edge::OpenHem { width, .. } => format!("hem {}", drawing.text(*width)?),
+        Edge::DoubleHem { width, .. } => format!("double hem {}", drawing.text(*width)?),
+        Edge::TeardropHem { inside_radius, return_flat, .. } => {
+            format!("teardrop hem {}, radius {}", drawing.text(*return_flat)?, drawing.fine_text(*inside_radius)?)
+        }
+        Edge::WiredEdge { wire, .. } => format!("wire {}", drawing.text(*wire)?),
+        _ => "edge".to_owned(),
+    })
 }
 
 const fn end_name(end: LegEnd) -> &'static str {

@@ -118,10 +118,11 @@ fn fields_are_refused_by_their_path() {
         ("name", json!(" "), Missing, "name", " ", "a name"),
         ("name", Value::Null, Format, "name", "null", "a string"),
         ("roof", Value::Null, Format, "roof", "null", "an object"),
-        ("roof", json!([]), Format, "roof", "length 0", "an object"),
+        ("roof", json!([]), Format, "roof", "sequence", "an object"),
         ("layout.start", json!("middle"), Unknown, "layout.start", "middle", "centre-panel"),
         ("paperwork.paper", json!("a5"), Unknown, "paperwork.paper", "a5", "letter or a4"),
         ("junctions.kinds[0]", json!({"eaves": {}}), Unknown, "junctions.kinds[0]", "eaves", "eave, rake"),
+        ("supplies.closures", json!(["1 in", "1/4\""]), Format, "supplies.closures", "sequence", "an object"),
         ("layout.planes[0].plane", json!("main suoth"), Unknown, "layout.planes[0].plane", "main suoth", "main south"),
         ("layout.planes[1].plane", json!("main south"), ErrorKind::Conflict, "layout.planes[1].plane", "main south", "each plane once"),
     ]);
@@ -144,6 +145,23 @@ fn fields_are_refused_by_their_path() {
     let twice = String::from_utf8(DEMO.to_vec()).unwrap().replacen("\"version\": 1,", "\"version\": 1, \"version\": 1,", 1);
     let e = text_refused(twice.as_bytes());
     assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "version"), "{e}");
+}
+
+/// A list of values in the order of the fields is no object, wherever it stands: in a struct, a list or a choice.
+#[test]
+fn fields_are_read_by_their_names_alone() {
+    let listed = |path: &str| {
+        let mut json = demo_json();
+        let place = at(&mut json, path);
+        *place = Value::Array(place.as_object().unwrap().values().cloned().collect());
+        refused(&json)
+    };
+    for path in ["panel", "supplies.sealant.tape_laps", "roof.planes[0]", "roof.planes[0].shape.plan", "junctions.kinds[0].eave", "panel.seam.snap-lock"] {
+        let e = listed(path);
+        assert_eq!((e.kind(), e.path(), e.value(), e.allowed()), (ErrorKind::Format, path, Some("sequence"), Some("an object")), "{e}");
+        assert!(e.cure().unwrap().starts_with("each value under its name: "), "{e}");
+    }
+    assert_eq!(listed("supplies.sealant.tape_laps").cure(), Some("each value under its name: lap, laps_per_seam_side"));
 }
 
 #[test]
@@ -221,11 +239,20 @@ fn what_cannot_be_built_says_by_how_much() {
         ("supplies.sealant.tape_waste_ratio", json!(1e300), OutOfRange, "supplies.sealant.tape_waste_ratio", "*", "0 to 10"),
         ("supplies.sealant.tube_waste_ratio", json!(-0.5), OutOfRange, "supplies.sealant.tube_waste_ratio", "-0.5", "0 to 10"),
         ("supplies.sealant.tube", json!("0 mL"), OutOfRange, "supplies.sealant.tube", "0 m3", "more than 0"),
+        ("supplies.closures.tab", json!("0 in"), OutOfRange, "supplies.closures.tab", "0 mm", "more than 0 mm"),
+        ("supplies.closures.tab", json!("16 in"), Impossible, "supplies.closures.tab", "406.4 mm", "at most 3"),
+        ("supplies.closures.clearance", json!("16 in"), Impossible, "supplies.closures.clearance", "406.4 mm", "less than 3"),
+        ("supplies.closures.from_tab", json!("8 in"), Impossible, "supplies.closures.from_tab", "203.2 mm", "less than half of 3"),
         ("supplies.clips.screws", json!(0), OutOfRange, "supplies.clips.screws", "0", "1 or more"),
         ("panel.coverage", json!("0 in"), OutOfRange, "panel.coverage", "0 mm", "more than 0 mm"),
     ]);
     let e = refused(&demo_with("layout.limit.length", json!("12 ft")));
     assert_eq!((e.message(), e.cure()), ("a panel is longer than shipping allows", Some("allow end laps")));
+    // All of them are there, and told in a few lines: one, and the first places of the rest.
+    assert!(e.others().len() > 100 && e.others().iter().all(|o| o.message() == e.message() && o.path().starts_with("planes.")));
+    let text = e.to_string();
+    assert!(text.contains(&format!("\nthe same at {} more, the first of them planes.main south.strips[1].runs[0], ", e.others().len())), "{text}");
+    assert_eq!((text.lines().count(), text.matches("planes.").count()), (2, 9), "{text}");
     let lapped = work(&demo_with("layout.limit", json!({"length": "12 ft", "governs": "shipping", "end_lap": "6 in"}))).unwrap();
     assert!(lapped.summary.pieces > u64::try_from(lapped.summary.panels).unwrap() && lapped.summary.longest <= crate::units::Length::feet(12));
     let e = refused(&demo_with("supplies.trims.stock", json!([])));

@@ -7,7 +7,7 @@ use super::*;
 use crate::junction::Side;
 use crate::layout::LaidPanel;
 use crate::num;
-use crate::roof::{LineKind, Point, Side as RoofSide};
+use crate::roof::{Edge, LineKind, Point, Side as RoofSide};
 use crate::units::{AreaUnit, Length};
 use serde_json::json;
 
@@ -93,24 +93,68 @@ fn allowance(packet: &Packet, lay: &PlaneLay, edge: usize) -> Option<Length> {
     junction.section.end(side).map(|e| e.allowance().unwrap())
 }
 
+/// A line as struck on a plane: its outline's edge, shifted along the seams by what its end adds.
+struct Struck {
+    at: (f64, f64),
+    slope: f64,
+    add: f64,
+}
+
+impl Struck {
+    fn of(packet: &Packet, lay: &PlaneLay, number: usize, upward: f64) -> Option<(Edge, Struck)> {
+        let edge = lay.layout.outline.edges().nth(number)?;
+        let (across, up) = (edge.to.x.mm() - edge.from.x.mm(), edge.to.y.mm() - edge.from.y.mm());
+        let end = allowance(packet, lay, number).filter(|_| across.abs() > 1e-6)?.mm();
+        let add = upward * end * (1.0 + (up / across).powi(2)).sqrt();
+        Some((edge, Struck { at: (edge.from.x.mm(), edge.from.y.mm()), slope: up / across, add }))
+    }
+
+    fn y(&self, x: f64) -> f64 {
+        self.at.1 + self.slope * (x - self.at.0) + self.add
+    }
+
+    /// This line, and those of the edges before and after it where they turn in from it: all of them bound the plane's panels.
+    fn with_beside(packet: &Packet, lay: &PlaneLay, number: usize, upward: f64) -> Option<Vec<Struck>> {
+        let (own, line) = Struck::of(packet, lay, number, upward)?;
+        let mut out = vec![line];
+        for (k, other) in lay.layout.outline.edges().enumerate().filter(|(_, e)| e.from == own.to || e.to == own.from) {
+            let (one, two) = if other.from == own.to { (own, other) } else { (other, own) };
+            let turn =
+                (one.to.x.mm() - one.from.x.mm()) * (two.to.y.mm() - two.from.y.mm()) - (one.to.y.mm() - one.from.y.mm()) * (two.to.x.mm() - two.from.x.mm());
+            // One that turns back does not bound the same end.
+            let onward = (own.to.x > own.from.x) == (other.to.x > other.from.x);
+            out.extend(Struck::of(packet, lay, k, upward).filter(|_| turn > 0.0 && onward).map(|(_, s)| s));
+        }
+        Some(out)
+    }
+}
+
 #[test]
 fn finished_lengths_are_clear_lengths_and_the_two_ends_across_their_skews() {
     let packet = demo_packet();
-    let mut seen = 0;
+    let (mut seen, mut cut_beside) = (0, 0);
     for lay in &packet.planes {
         for panel in &lay.laid.panels {
             let ([low], [high]) = (panel.lower.as_slice(), panel.upper.as_slice()) else { continue };
-            let (Some(foot), Some(head)) = (allowance(packet, lay, low.edge), allowance(packet, lay, high.edge)) else { continue };
-            let ends = foot.mm() / num::cos_deg(low.skew.degrees()) + head.mm() / num::cos_deg(high.skew.degrees());
-            let left = high.left.y.mm() - low.left.y.mm() + ends;
-            let right = high.right.y.mm() - low.right.y.mm() + ends;
+            let Some(feet) = Struck::with_beside(packet, lay, low.edge, -1.0) else { continue };
+            let Some(heads) = Struck::with_beside(packet, lay, high.edge, 1.0) else { continue };
+            let length = |x: f64| heads.iter().map(|l| l.y(x)).fold(f64::INFINITY, f64::min) - feet.iter().map(|l| l.y(x)).fold(f64::NEG_INFINITY, f64::max);
+            let (left, right) = (panel.left.mm(), panel.right.mm());
+            // The length is greatest at a side, or where struck lines cross within the width.
+            let cross =
+                |lines: &[Struck]| lines.iter().skip(1).map(|l| l.at.0 + (lines[0].y(l.at.0) - l.y(l.at.0)) / (l.slope - lines[0].slope)).collect::<Vec<_>>();
+            let within = cross(&heads).into_iter().chain(cross(&feet)).filter(|x| *x > left && *x < right);
+            cut_beside += usize::from(within.clone().count() > 0);
+            let longest = within.chain([left, right]).map(length).fold(f64::NEG_INFINITY, f64::max);
             let name = format!("{} strip {} run {}", lay.name, panel.strip, panel.run);
-            assert!((panel.finished.mm() - left.max(right)).abs() < 1e-6, "{name}: {} not {left} or {right}", panel.finished);
-            assert!((panel.left_length.map_or(0.0, Length::mm) - left.max(0.0)).abs() < 1e-6, "{name}");
+            assert!((panel.finished.mm() - longest).abs() < 1e-6, "{name}: {} not {longest}", panel.finished);
+            assert!((panel.left_length.map_or(0.0, Length::mm) - length(left).max(0.0)).abs() < 1e-6, "{name}");
+            assert!((panel.right_length.map_or(0.0, Length::mm) - length(right).max(0.0)).abs() < 1e-6, "{name}");
             seen += 1;
         }
     }
     assert!(seen > packet.summary.panels * 3 / 4, "{seen} of {}", packet.summary.panels);
+    assert!(cut_beside > 0);
 }
 
 #[test]

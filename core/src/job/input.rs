@@ -5,13 +5,15 @@ use super::list_columns::{ListColumn, check_columns};
 use super::schedule::Schedule;
 use super::shared_seams::SharedSeams;
 use super::supplies::Supplies;
+use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
 use crate::metal::Sheet;
 use crate::panel::Panel;
+use crate::record::Calculation;
 use crate::roof::RoofInput;
 use crate::trim::BendRule;
-use crate::units::{Length, LengthFormat, Temperature};
+use crate::units::{Angle, Length, LengthFormat, Temperature};
 
 /// The name of the job format.
 ///
@@ -322,6 +324,28 @@ impl Job {
 }
 
 impl Job {
+    /// A whole bay of the panel takes a closure: else every bay of the roof would go without, as those do that are too small.
+    fn closures_fit(&self) -> Result<(), Error> {
+        let (panel, made) = (&self.panel, &self.supplies.closures);
+        let bay = ClosureBay {
+            coverage: panel.coverage,
+            seam_width_at_foot: panel.seam_foot(self.metals.panel.thickness()).map_err(|e| e.under("panel"))?,
+            seam_height: panel.seam_height,
+            compressed_tape: Length::ZERO,
+            meeting: Angle::SQUARE,
+            clearance: made.clearance,
+            tab: made.tab,
+            // At a square line the flanges take no part in whether it fits.
+            lower_flange: panel.coverage,
+            top_flange: Length::ZERO,
+            top_lap: made.top_lap,
+            fasteners: ClosureFasteners { from_tab: made.from_tab, engineered: None },
+        };
+        bay.compute()
+            .map(drop)
+            .map_err(|e| e.moved("fasteners.from_tab", "from_tab").under("supplies.closures").moved("supplies.closures.seam_width_at_foot", "panel.seam"))
+    }
+
     /// What can be checked before the roof is known.
     pub(super) fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
@@ -374,6 +398,9 @@ impl Job {
             );
         }
         faults.keep(self.supplies.check().map_err(|e| e.under("supplies")));
+        if faults.is_empty() {
+            faults.keep(self.closures_fit());
+        }
         if let Some(schedule) = &self.engineer {
             faults.keep(schedule.check().map_err(|e| e.under("engineer")));
         }

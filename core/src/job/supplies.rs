@@ -321,7 +321,6 @@ impl Supplies {
         let mut faults = Faults::default();
         faults.keep(self.trims.check().map_err(|e| e.under("trims")));
         let lengths = [
-            ("closures.tab", self.closures.tab),
             ("closures.clearance", self.closures.clearance),
             ("closures.top_lap", self.closures.top_lap),
             ("closures.from_tab", self.closures.from_tab),
@@ -335,7 +334,7 @@ impl Supplies {
         for (path, length) in lengths {
             faults.keep(length.not_negative(path));
         }
-        for (path, length) in [("sealant.roll", self.sealant.roll), ("clips.spacing", self.clips.spacing)] {
+        for (path, length) in [("closures.tab", self.closures.tab), ("sealant.roll", self.sealant.roll), ("clips.spacing", self.clips.spacing)] {
             faults.keep(length.positive(path));
         }
         if self.sealant.tube <= Volume::ZERO {

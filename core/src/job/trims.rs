@@ -92,12 +92,14 @@ pub(super) struct Wanted<'a> {
 /// Lengths apart by less than this are one: what the geometry of two like corners may differ by.
 const ALIKE: Length = Length::micrometres(1);
 
-/// Whether the shop would make one trim of the two.
+/// Whether the shop would make one trim of the two, whichever edge each is walked from.
 fn alike(a: &JunctionTrim, b: &JunctionTrim) -> bool {
-    let (p, q) = (&a.profile, &b.profile);
+    a.name == b.name && (same(&a.profile, &b.profile) || same(&a.profile, &b.profile.reversed()))
+}
+
+fn same(p: &Profile, q: &Profile) -> bool {
     let near = |x: Length, y: Length| (x - y).length().is_ok_and(|d| d.pm().unsigned_abs() <= ALIKE.pm().unsigned_abs());
-    a.name == b.name
-        && p.thickness == q.thickness
+    p.thickness == q.thickness
         && (&p.start_edge, &p.end_edge, p.painted) == (&q.start_edge, &q.end_edge, q.painted)
         && p.legs.len() == q.legs.len()
         && p.bends.len() == q.bends.len()

@@ -4,9 +4,9 @@
 //! [`Sidewall`](super::Sidewall)s, whose wall is the curb.
 
 use super::cautions::{CRICKET_REQUIRED, WATER_DAMS_BEHIND};
-use super::draft::{TrimSheet, Walk, along, keep_under, opposite_sign, refuse_short};
+use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
 use super::levels::RoofSide;
-use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat};
+use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat, StruckFrom};
 use super::parts::{LayoutLine, Side, Solved};
 use super::support::Support;
 use super::top_edge::TopEdge;
@@ -316,7 +316,7 @@ impl Calculation for CurbBack {
         let wall = r.part(|| "leg up the curb".into(), |r| d.wall.solve(r, face, corner, d.sheet));
         let wall = faults.keep(wall.map_err(|e| e.under("detail.wall")));
         let front_below_top = (d.reach - d.clear_width - d.cleat.gap).length()?;
-        let place = CleatPlace { side: Side::First, on: face, up: -1, front, front_below_top, panels: self.roof.levels };
+        let place = CleatPlace { side: Side::First, on: face, up: -1, front, front_below_top, struck: StruckFrom::TopEdge, panels: self.roof.levels };
         let cleat = r.part(|| "offset cleat".into(), |r| d.cleat.lay(r, &place));
         let cleat = faults.keep(cleat.map_err(|e| e.under("detail.cleat")));
         let screw_height = self.check_widths(r, &mut faults)?;
@@ -330,7 +330,7 @@ impl Calculation for CurbBack {
             name: "back pan",
             sheet: d.sheet,
             start: bed.point((-top).length()?)?,
-            legs: &[("pan", corner), ("leg", wall.top)],
+            legs: &[leg("pan", corner).long(d.reach), leg("leg", wall.top).long(d.wall.leg).bent(turned(slope, 90.0)?)],
             start_edge: d.top_edge.edge(),
             end_edge: Edge::Raw,
             painted: Face::Upper,

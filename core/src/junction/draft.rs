@@ -6,7 +6,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::record::{Seen, Source};
 use crate::trim::{Chain, ChainLeg, Direction, Edge, Face, Point};
-use crate::units::{Angle, Length, Sum};
+use crate::units::{Angle, BendAngle, Length, Sum};
 
 /// The sheet of a trim and how sharply it is bent.
 ///
@@ -130,12 +130,39 @@ pub(super) fn opposite_sign(angle: Angle) -> Result<Angle, Error> {
     Angle::degrees_from(-angle.degrees())
 }
 
+/// A leg of a walk to its corner. What is asked for, its length or the bend before it, is kept as asked: measured between corners, which are rounded to
+/// picometres, 90 degrees would come out beside 90.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct LegTo {
+    name: &'static str,
+    to: SectionPoint,
+    length: Option<Length>,
+    bend: Option<Angle>,
+}
+
+/// A leg that is measured between its corners.
+pub(super) const fn leg(name: &'static str, to: SectionPoint) -> LegTo {
+    LegTo { name, to, length: None, bend: None }
+}
+
+impl LegTo {
+    /// With the length that was asked for.
+    pub(super) const fn long(self, length: Length) -> LegTo {
+        LegTo { length: Some(length), ..self }
+    }
+
+    /// With the bend before it, from flat, whichever way it turns.
+    pub(super) const fn bent(self, bend: Angle) -> LegTo {
+        LegTo { bend: Some(bend), ..self }
+    }
+}
+
 /// A trim walked with its supports on the right hand.
 pub(super) struct Walk<'a> {
     pub(super) name: &'static str,
     pub(super) sheet: TrimSheet,
     pub(super) start: SectionPoint,
-    pub(super) legs: &'a [(&'static str, SectionPoint)],
+    pub(super) legs: &'a [LegTo],
     pub(super) start_edge: Edge,
     pub(super) end_edge: Edge,
     pub(super) painted: Face,
@@ -149,13 +176,21 @@ impl Walk<'_> {
             inside_radius: self.sheet.inside_radius,
             face: Face::Lower,
             start: point(self.start),
-            legs: self.legs.iter().map(|(name, to)| ChainLeg { name: (*name).into(), to: point(*to) }).collect(),
+            legs: self.legs.iter().map(|leg| ChainLeg { name: leg.name.into(), to: point(leg.to) }).collect(),
             start_edge: self.start_edge,
             end_edge: self.end_edge,
             painted: self.painted,
         };
-        let profile = chain.profile().map_err(|e| e.under(self.name))?;
-        let corners = std::iter::once(self.start).chain(self.legs.iter().map(|(_, to)| *to)).collect();
+        let mut profile = chain.profile().map_err(|e| e.under(self.name))?;
+        for (own, asked) in profile.legs.iter_mut().zip(self.legs) {
+            own.length = asked.length.unwrap_or(own.length);
+        }
+        for (own, asked) in profile.bends.iter_mut().zip(self.legs.iter().skip(1)) {
+            if let Some(bend) = asked.bend {
+                own.angle = BendAngle::from_flat(Angle::degrees_from(bend.degrees().abs())?)?;
+            }
+        }
+        let corners = std::iter::once(self.start).chain(self.legs.iter().map(|leg| leg.to)).collect();
         Ok(JunctionTrim { name: self.name.into(), profile, corners })
     }
 }

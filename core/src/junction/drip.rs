@@ -1,7 +1,7 @@
 //! A face that goes down over a fascia or a wall, kicks out to a drip, and hooks a continuous cleat if there is one.
 
 use super::cautions::DRIP_NEAR_FACE;
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, reaching, refuse_short, step, through, turned, within};
+use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, reaching, refuse_short, step, through, turned, within};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
@@ -174,6 +174,8 @@ pub(super) struct LaidFace {
     pub(super) bend: SectionPoint,
     pub(super) drip: SectionPoint,
     pub(super) edge: Edge,
+    /// Lengths of the face and of the drip, and the bend between them.
+    legs: (Length, Length, Angle),
     cleat: Option<LaidCleat>,
     cautions: Vec<Caution>,
 }
@@ -185,6 +187,12 @@ struct LaidCleat {
 }
 
 impl LaidFace {
+    /// The legs of the face and of its drip, after a bend from flat into the face.
+    pub(super) fn legs(&self, names: (&'static str, &'static str), into: Angle) -> [LegTo; 2] {
+        let (face, drip, kick) = self.legs;
+        [leg(names.0, self.bend).long(face).bent(into), leg(names.1, self.drip).long(drip).bent(kick)]
+    }
+
     /// Adds the cleat, which is set before the trim, and the cautions, under the detail's path.
     pub(super) fn give(self, solved: &mut Solved) {
         if let Some(cleat) = self.cleat {
@@ -240,12 +248,12 @@ impl DripFace {
                 .cured_by("a deeper face"));
         }
         r.step(|| Step::new("face leg").formula("depth - place of the corner").with("depth", self.depth).gives(length).source(Source::geometry()));
-        let leg = self.drip_leg()?;
+        let drip_leg = self.drip_leg()?;
         r.step(|| {
-            Step::new("drip leg").formula("clears / sin(kick)").with("clears", self.clears).with("kick", self.kick).gives(leg).source(Source::geometry())
+            Step::new("drip leg").formula("clears / sin(kick)").with("clears", self.clears).with("kick", self.kick).gives(drip_leg).source(Source::geometry())
         });
         let out = turned(heading, self.kick.degrees())?;
-        let drip = step(bend, out, leg)?;
+        let drip = step(bend, out, drip_leg)?;
         let mut cautions = Vec::new();
         if self.clears < practice::DRIP_CLEARS_FACE {
             cautions.push(
@@ -268,7 +276,7 @@ impl DripFace {
                 (Edge::open_hem(cleat.hem, cleat.hem_gap, Direction::Down), Some(self.lay_cleat(cleat, sheet, heading, out, drip)?))
             }
         };
-        Ok(LaidFace { bend, drip, edge, cleat, cautions })
+        Ok(LaidFace { bend, drip, edge, legs: (length, drip_leg, self.kick), cleat, cautions })
     }
 
     /// The cleat lies on the fascia and, below, behind the drip; its edge stands inside the hem.
@@ -287,7 +295,7 @@ impl DripFace {
             name: "continuous cleat",
             sheet: cleat.sheet,
             start: fascia.point(top)?,
-            legs: &[("face", bend), ("hook", behind.point(edge_at)?)],
+            legs: &[leg("face", bend).long(cleat.height), leg("hook", behind.point(edge_at)?).bent(self.kick)],
             start_edge: Edge::Raw,
             end_edge: Edge::Raw,
             painted: Face::Upper,

@@ -1,6 +1,6 @@
 //! The free edge of a flange: turned down and hemmed.
 
-use super::draft::hem;
+use super::draft::{LegTo, hem, leg};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::trim::{Direction, Edge};
@@ -54,6 +54,11 @@ impl DripEdge {
             faults.add(error.accepts("more than 0 deg and at most 90 deg"));
         }
         faults.check()
+    }
+
+    /// The edge's leg, walked from its outermost corner to the flange.
+    pub(super) const fn leg_to(&self, name: &'static str, flange: SectionPoint) -> LegTo {
+        leg(name, flange).long(self.leg)
     }
 
     pub(super) fn edge(&self) -> Edge {

@@ -3,7 +3,7 @@
 //! The junction line is the deck's lower edge, where the deck meets the fascia. The roof lies on the side of negative x, the fascia faces +x.
 
 use super::cautions::{EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, NOSE_BEHIND_DRIP};
-use super::draft::{TrimSheet, Walk, along, keep_under, opposite_sign, refuse_short, within};
+use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned, within};
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
 use super::levels::RoofSide;
@@ -242,11 +242,12 @@ impl Calculation for Eave {
         });
         let top = (corner_at - self.detail.flange.width).length()?;
         let face = self.detail.face.lay(r, self.detail.sheet, heading, corner).map_err(|e| e.under("detail"))?;
+        let [wall, drip] = face.legs(("face", "drip"), turned(fall, -slope.degrees())?);
         let drip = Walk {
             name: "eave trim",
             sheet: self.detail.sheet,
             start: deck.point(top)?,
-            legs: &[("deck flange", corner), ("face", face.bend), ("drip", face.drip)],
+            legs: &[leg("deck flange", corner).long(self.detail.flange.width), wall, drip],
             start_edge: Edge::Raw,
             end_edge: face.edge.clone(),
             painted: Face::Upper,
@@ -369,7 +370,7 @@ impl Eave {
             name: "hook strip",
             sheet: self.detail.strip.sheet,
             start: on_flange.point(top)?,
-            legs: &[("strip", on_flange.point(self.detail.panel.overhang)?)],
+            legs: &[leg("strip", on_flange.point(self.detail.panel.overhang)?).long(self.detail.strip.width)],
             start_edge: Edge::Raw,
             end_edge: Edge::Raw,
             painted: Face::Upper,

@@ -1,6 +1,6 @@
 //! The headwall: a roof's upper end against a plumb wall.
 
-use super::draft::{TrimSheet, Walk, along, keep_under};
+use super::draft::{TrimSheet, Walk, along, keep_under, leg, turned};
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::Support;
@@ -178,8 +178,9 @@ impl Calculation for Headwall {
 
         let (start, edge) = ended.corners;
         let mut legs = Vec::with_capacity(3);
-        legs.extend(edge.map(|p| ("drip", p)));
-        legs.extend([("flange", corner), ("leg", wall.top)]);
+        legs.extend(edge.map(|p| detail.end.drip.leg_to("drip", p)));
+        legs.push(detail.end.flange_to("flange", corner));
+        legs.push(leg("leg", wall.top).long(detail.wall.leg).bent(turned(slope, -90.0)?));
         let flashing = Walk {
             name: "headwall flashing",
             sheet: detail.sheet,

@@ -2,7 +2,7 @@
 //!
 //! The junction line is the deck's upper edge at the outer face of the wall. The roof lies on the side of negative x, the wall faces +x.
 
-use super::draft::{TrimSheet, Walk, along, keep_under};
+use super::draft::{TrimSheet, Walk, along, keep_under, turned};
 use super::drip::DripFace;
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
@@ -205,8 +205,9 @@ impl Calculation for HighSide {
         let face = r.part(|| "wall leg".into(), |r| detail.face.lay(r, detail.sheet, wall()?, apex)).map_err(|e| e.under("detail"))?;
         let (start, edge) = ended.corners;
         let mut legs = Vec::with_capacity(4);
-        legs.extend(edge.map(|p| ("roof drip", p)));
-        legs.extend([("roof flange", apex), ("wall leg", face.bend), ("wall drip", face.drip)]);
+        legs.extend(edge.map(|p| detail.end.drip.leg_to("roof drip", p)));
+        legs.push(detail.end.flange_to("roof flange", apex));
+        legs.extend(face.legs(("wall leg", "wall drip"), turned(slope, 90.0)?));
         let cap = Walk {
             name: "high-side cap",
             sheet: detail.sheet,

@@ -1,6 +1,6 @@
 //! The hip: a ridge in the plane square to it, where each roof plane falls at its backing angle.
 
-use super::draft::{TrimSheet, along, keep_under, opposite_sign};
+use super::draft::{TrimSheet, along, keep_under, opposite_sign, turned};
 use super::levels::Levels;
 use super::parts::{Side, Solved};
 use super::support::Support;
@@ -175,7 +175,8 @@ impl Calculation for Hip {
         }
         faults.check()?;
         let [first, second] = corners[..] else { return Ok(solved) };
-        solved.trims.push(cap("hip cap", detail.sheet, (first, &detail.first), ridge, (second, &detail.second))?);
+        let by = turned(s1.rise, -s2.rise.degrees())?;
+        solved.trims.push(cap("hip cap", detail.sheet, (first, &detail.first), (ridge, by), (second, &detail.second))?);
         Ok(solved)
     }
 }

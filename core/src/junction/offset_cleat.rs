@@ -2,14 +2,14 @@
 
 use super::Levels;
 use super::cautions::CLEAT_OFF_LEVEL;
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Edge, Face};
-use crate::units::{Length, Sum};
+use crate::units::{Angle, Length, Sum};
 
 /// An offset cleat, and the fold that hooks it. Distances along the slope run from its front, the edge of its tongue, up to its back, the edge of its foot.
 ///
@@ -72,6 +72,17 @@ pub struct OffsetCleat {
 
 /// The line that its front is held to.
 const FRONT: &str = "offset cleat, front";
+const SCREWS: &str = "cleat screws";
+const TAPE_EDGE: &str = "cleat tape, lower edge";
+
+/// What a cleat's lines are measured from.
+#[derive(Debug, Clone, Copy)]
+pub(super) enum StruckFrom {
+    /// The top edge of what it stands on, down the slope.
+    TopEdge,
+    /// A line struck before it and where that lies, up the slope.
+    Line(&'static str, Length),
+}
 
 /// Where a cleat stands, and which panels hook it.
 #[derive(Debug, Clone, Copy)]
@@ -85,6 +96,7 @@ pub(super) struct CleatPlace {
     pub(super) front: Length,
     /// From the top edge of what it stands on down to its front.
     pub(super) front_below_top: Length,
+    pub(super) struck: StruckFrom,
     /// The layers of the panels that hook it.
     pub(super) panels: Levels,
 }
@@ -171,17 +183,9 @@ impl OffsetCleat {
         faults.check()?;
 
         let screws = back + self.screws_below_tape_edge;
-        let tape_edge = back + self.tape_width;
         let top = (place.front + place.front_below_top).length()?;
         let from_line = |below: Sum| (top - below).length();
-        let line = |name: &'static str, below: Sum| LayoutLine::below_top_edge(name, place.side, top, below.length()?);
-        let lines = vec![
-            line("cleat back", back)?,
-            line("cleat tape, lower edge", tape_edge)?,
-            line("cleat screws", screws)?,
-            line(FRONT, place.front_below_top.into())?,
-            line("panel nose", place.front_below_top + self.gap)?,
-        ];
+        let lines = self.lines(place, top)?;
         for line in &lines {
             r.step(|| {
                 let step = Step::new(line.name.clone()).formula(format!("measured from {}", line.datum));
@@ -191,7 +195,7 @@ impl OffsetCleat {
         let along = vec![
             tape("cleat tape", place.side, self.tape_width, false, from_line(back + self.tape_width.station(1, 2)?)?),
             AlongLine { name: FRONT.into(), side: place.side, what: Along::OffsetCleat, from_line: place.front },
-            self.screws.line("cleat screws", place.side, Bites::Structure, from_line(screws)?),
+            self.screws.line(SCREWS, place.side, Bites::Structure, from_line(screws)?),
         ];
         let addition = self.panel_addition()?;
         r.step(|| Step::new("a panel adds beyond the cleat's front").formula("gap + fold").with("gap", self.gap).with("fold", self.fold).gives(addition));
@@ -206,18 +210,41 @@ impl OffsetCleat {
         Ok(LaidCleat { trim: self.trim(place)?, along, lines, end, lift })
     }
 
+    fn lines(&self, place: &CleatPlace, top: Length) -> Result<Vec<LayoutLine>, Error> {
+        let side = place.side;
+        let (back, edge, screws) =
+            (("cleat back", self.width.into()), (TAPE_EDGE, self.width - self.tape_width), (SCREWS, self.width - self.screws_below_tape_edge));
+        let nose = "panel nose";
+        match place.struck {
+            StruckFrom::TopEdge => {
+                let below = |name: &'static str, up: Sum| LayoutLine::below_top_edge(name, side, top, (place.front_below_top - up).length()?);
+                [back, edge, screws, (FRONT, Sum::ZERO), (nose, -self.gap)].into_iter().map(|(name, up)| below(name, up)).collect()
+            }
+            StruckFrom::Line(datum, at) => {
+                let mut out = vec![LayoutLine::from_line(FRONT, side, datum, at, place.front - at)?];
+                for (name, up) in [edge, screws, back] {
+                    out.push(LayoutLine::from_line(name, side, FRONT, place.front, up)?);
+                }
+                out.push(LayoutLine::from_line(nose, side, datum, at, place.front - self.gap - at)?);
+                Ok(out)
+            }
+        }
+    }
+
     /// The Z, its lower face on the tape; walked toward +x.
     fn trim(&self, place: &CleatPlace) -> Result<JunctionTrim, Error> {
         let low = Support { rise: place.on.rise, height: (place.on.height + self.tape).length()? };
         let high = Support { rise: place.on.rise, height: (low.height + self.rise).length()? };
         let at = |support: Support, up: Length| support.point(((place.front + up).length()? * place.up).length()?);
         let (front, web, foot, back) = (at(high, Length::ZERO)?, at(high, self.tongue)?, at(low, self.tongue)?, at(low, self.width)?);
+        let reach = (self.width - self.tongue).length()?;
+        let step = |to| leg("web", to).long(self.rise).bent(Angle::SQUARE);
         let walk = |start, legs: &[_]| {
             Walk { name: "offset cleat", sheet: self.sheet, start, legs, start_edge: Edge::Raw, end_edge: Edge::Raw, painted: Face::Upper }.lay()
         };
         if place.up < 0 {
-            return walk(back, &[("foot", foot), ("web", web), ("tongue", front)]);
+            return walk(back, &[leg("foot", foot).long(reach), step(web), leg("tongue", front).long(self.tongue).bent(Angle::SQUARE)]);
         }
-        walk(front, &[("tongue", web), ("web", foot), ("foot", back)])
+        walk(front, &[leg("tongue", web).long(self.tongue), step(foot), leg("foot", back).long(reach).bent(Angle::SQUARE)])
     }
 }

@@ -4,7 +4,7 @@
 //! deck's edge at the fascia; the roof lies on the side of negative x.
 
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::drip::DripFace;
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -261,7 +261,7 @@ impl Rake {
             name: "rake Z",
             sheet: z.sheet,
             start: at(web + z.top_flange, under_top)?,
-            legs: &[("top flange", at(web.into(), under_top)?), ("web", at(web.into(), foot)?), ("lower flange", at(web - z.lower_flange, foot)?)],
+            legs: &[leg("top flange", at(web.into(), under_top)?), leg("web", at(web.into(), foot)?), leg("lower flange", at(web - z.lower_flange, foot)?)],
             start_edge: Edge::Raw,
             end_edge: Edge::Raw,
             painted: Face::Lower,
@@ -326,11 +326,12 @@ impl Calculation for Rake {
         let face = self.detail.face.lay(r, self.detail.sheet, heading, corner).map_err(|e| e.under("detail"))?;
         let inner_corner = seam_tops.point((-inner).length()?)?;
         let inner_foot = SectionPoint { x: inner_corner.x, z: (inner_corner.z - self.detail.inner.drop).length()? };
+        let [wall, drip] = face.legs(("face", "drip"), Angle::SQUARE);
         let trim = Walk {
             name: "rake trim",
             sheet: self.detail.sheet,
             start: inner_foot,
-            legs: &[("inner edge", inner_corner), ("top", corner), ("face", face.bend), ("drip", face.drip)],
+            legs: &[leg("inner edge", inner_corner), leg("top", corner), wall, drip],
             start_edge: Edge::closed_hem(self.detail.inner.hem, Direction::Down),
             end_edge: face.edge.clone(),
             painted: Face::Upper,

@@ -4,7 +4,7 @@
 //! planes meet: over the ridge line only where pitches and heights are alike.
 
 use super::cautions::{CAP_OFF_LINE, VENT_CHOKED};
-use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short};
+use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short, turned};
 use super::levels::RoofSide;
 use super::parts::{LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
@@ -276,7 +276,8 @@ impl Calculation for Ridge {
         }
         faults.check()?;
         let [first, second] = corners[..] else { return Ok(solved) };
-        solved.trims.push(cap("ridge cap", detail.sheet, (first, &detail.first), apex, (second, &detail.second))?);
+        let by = turned(one.rise, -two.rise.degrees())?;
+        solved.trims.push(cap("ridge cap", detail.sheet, (first, &detail.first), (apex, by), (second, &detail.second))?);
         let off = apex.x.max((-apex.x).length()?);
         if off > practice::CAP_ON_LINE {
             let toward = if apex.x.is_negative() { Side::First } else { Side::Second };

@@ -1,7 +1,7 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
 use super::cautions::{KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
-use super::draft::{TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::drip_edge::DripEdge;
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -242,7 +242,7 @@ impl Sidewall {
                     name: "Z",
                     sheet: self.detail.sheet,
                     start,
-                    legs: &[("top flange", web_high), ("web", web_low), ("foot", foot_end)],
+                    legs: &[leg("top flange", web_high), leg("web", web_low), leg("foot", foot_end)],
                     start_edge: Edge::Raw,
                     end_edge: Edge::Raw,
                     painted: Face::Upper,
@@ -371,9 +371,9 @@ impl Calculation for Sidewall {
         faults.check()?;
         let Some(wall) = wall else { return Ok(Solved::default()) };
         let mut legs = Vec::with_capacity(3);
-        legs.extend(edge.map(|p| ("drip", p)));
-        legs.push(("flange", corner));
-        legs.push(("leg", wall.top));
+        legs.extend(edge.map(|p| self.detail.drip.leg_to("drip", p)));
+        legs.push(leg("flange", corner).bent(self.detail.drip.turn));
+        legs.push(leg("leg", wall.top).bent(Angle::SQUARE));
         let flashing = Walk {
             name: "sidewall flashing",
             sheet: self.detail.sheet,

@@ -4,7 +4,7 @@
 //! along the plane, square to the junction line.
 
 use super::cautions::{CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, refuse_short, tape};
+use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::drip_edge::DripEdge;
 use super::levels::Levels;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -134,17 +134,28 @@ impl Ended {
 type Corners = (SectionPoint, Option<SectionPoint>);
 
 /// A cap with a bend between two flanges, each with the corners that its end gave.
-pub(super) fn cap(name: &'static str, sheet: TrimSheet, one: (Corners, &TopEnd), bend: SectionPoint, two: (Corners, &TopEnd)) -> Result<JunctionTrim, Error> {
+pub(super) fn cap(
+    name: &'static str,
+    sheet: TrimSheet,
+    one: (Corners, &TopEnd),
+    (bend, by): (SectionPoint, Angle),
+    two: (Corners, &TopEnd),
+) -> Result<JunctionTrim, Error> {
     let ((start, first), (end, second)) = (one.0, two.0);
     let mut legs = Vec::with_capacity(4);
-    legs.extend(first.map(|p| ("first drip", p)));
-    legs.push(("first flange", bend));
-    legs.push(("second flange", second.unwrap_or(end)));
-    legs.extend(second.map(|_| ("second drip", end)));
+    legs.extend(first.map(|p| one.1.drip.leg_to("first drip", p)));
+    legs.push(one.1.flange_to("first flange", bend));
+    legs.push(leg("second flange", second.unwrap_or(end)).long(two.1.flange).bent(by));
+    legs.extend(second.map(|_| two.1.drip.leg_to("second drip", end).bent(two.1.drip.turn)));
     Walk { name, sheet, start, legs: &legs, start_edge: one.1.drip.edge(), end_edge: two.1.drip.edge(), painted: Face::Upper }.lay()
 }
 
 impl TopEnd {
+    /// The flange's leg, walked from its edge, or from the edge that turns down, to its bend.
+    pub(super) const fn flange_to(&self, name: &'static str, bend: SectionPoint) -> LegTo {
+        leg(name, bend).long(self.flange).bent(self.drip.turn)
+    }
+
     /// Whether the closures pin the panels.
     #[must_use]
     pub fn hold(&self) -> Hold {

@@ -4,9 +4,9 @@
 //! thickness `p`. With `D` the upper slope angle less the lower one, the two meet on the upper flange at
 //! `s = (h - p cos D) / sin D` from the line: up the slope where the roof below is the shallower (D > 0), down it where the roof below is the steeper.
 
-use super::draft::{TrimSheet, Walk, keep_under, refuse_short};
+use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, turned};
 use super::levels::RoofSide;
-use super::offset_cleat::{CleatPlace, OffsetCleat};
+use super::offset_cleat::{CleatPlace, OffsetCleat, StruckFrom};
 use super::parts::{JunctionTrim, Side, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_edge::TopEdge;
@@ -282,13 +282,15 @@ impl PitchTransition {
         let flange_start = flange_edge.unwrap_or(start);
         let end = Support { rise: self.upper.pitch.angle(), height: d.packing }.point(top)?;
         let mut legs = Vec::with_capacity(4);
-        legs.extend(flange_edge.map(|p| ("drip", p)));
+        legs.extend(flange_edge.map(|p| d.end.drip.leg_to("drip", p)));
+        let upper = leg("upper flange", end).long(d.upper_flange);
         if section.has_riser() {
-            legs.extend([("lower flange", section.foot), ("riser", section.top), ("upper flange", end)]);
+            let back = turned(section.difference, -90.0)?;
+            legs.extend([d.end.flange_to("lower flange", section.foot), leg("riser", section.top).bent(Angle::SQUARE), upper.bent(back)]);
         } else if stands_out(section.foot, flange_start, end)? {
-            legs.extend([("lower flange", section.foot), ("upper flange", end)]);
+            legs.extend([d.end.flange_to("lower flange", section.foot), upper.bent(section.difference)]);
         } else {
-            legs.push(("flange", end));
+            legs.push(leg("flange", end).long((d.end.flange + d.upper_flange).length()?).bent(d.end.drip.turn));
         }
         let edges = (d.end.drip.edge(), d.top_edge.edge());
         Walk { name: "transition trim", sheet: d.sheet, start, legs: &legs, start_edge: edges.0, end_edge: edges.1, painted: Face::Upper }.lay()
@@ -332,7 +334,8 @@ impl Calculation for PitchTransition {
         let ended = r.part(|| "lower panels".into(), |r| d.end.solve(r, &end));
         let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
         let on = Support { rise: self.upper.pitch.angle(), height: (d.packing + d.sheet.thickness).length()? };
-        let place = CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, panels: self.upper.levels };
+        let place =
+            CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, struck: StruckFrom::TopEdge, panels: self.upper.levels };
         r.step(|| {
             let step = Step::new("cleat's front from the line").formula("bend + upper flange - front below the top");
             step.with("bend", section.bend_on_upper).with("upper flange", d.upper_flange).with("front below the top", d.front_below_top).gives(front)

@@ -1,13 +1,14 @@
 //! The open valley: a pan under both planes, which the panels' skew ends hook.
 
 use super::cautions;
-use super::draft::{TrimSheet, Walk, along, hem, keep_under, refuse_short};
+use super::draft::{TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
+use super::levels::Levels;
+use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{meets_seams, skew_caution};
-use super::valley_hook::{Receiver, ValleyHook, add_receivers};
+use super::valley_hook::{HookPlace, Receiver, ValleyHook, add_receivers};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::panel::PanelEnd;
 use crate::pitch::{Corner, CornerSide, Pitch, SlopeRule};
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
@@ -36,8 +37,7 @@ pub struct SplashRib {
 /// One side of a valley. Distances are along the plane, square to the valley.
 ///
 /// In a job file `least_leg` is [`VALLEY_LEG_LEAST`](crate::practice::junction::VALLEY_LEG_LEAST), `least_beyond`
-/// [`VALLEY_BEYOND_CLEAT_LEAST`](crate::practice::junction::VALLEY_BEYOND_CLEAT_LEAST), `fold` [`END_FOLD`](crate::practice::panel::END_FOLD),
-/// `least_engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) and `field_trim`
+/// [`VALLEY_BEYOND_CLEAT_LEAST`](crate::practice::junction::VALLEY_BEYOND_CLEAT_LEAST) and `field_trim`
 /// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
@@ -48,13 +48,16 @@ pub struct SplashRib {
 ///     leg: Length::inches(10),
 ///     least_leg: practice::VALLEY_LEG_LEAST,
 ///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
-///     hook: ValleyHook::ReceiverFold { depth: Length::parse("1 1/2\"")?, opening: Length::parse("1/8\"")? },
-///     gap: Length::parse("1/4\"")?,
-///     fold: seamwright::practice::panel::END_FOLD,
-///     least_engagement: Length::parse("3/8\"")?,
+///     hook: ValleyHook::ReceiverFold {
+///         depth: Length::parse("1 1/2\"")?,
+///         opening: Length::parse("1/8\"")?,
+///         gap: Length::parse("1/4\"")?,
+///         fold: panel::END_FOLD,
+///         least_engagement: Length::parse("3/8\"")?,
+///     },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
-/// assert!(side.fold > side.gap);
+/// assert_eq!(side.hook.gap(), Length::parse("1/4\"")?);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -71,14 +74,6 @@ pub struct ValleySide {
     pub least_beyond: Length,
     /// What the panels hook.
     pub hook: ValleyHook,
-    /// From the panels' nose up to the front of what they hook, at the laying temperature.
-    pub gap: Length,
-    /// The fold of the panels' ends.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::end_fold"))]
-    pub fold: Length,
-    /// How much of the fold must be engaged at the laying temperature.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::engagement"))]
-    pub least_engagement: Length,
     /// Left on for a cut on the roof.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::skew_field_trim"))]
     pub field_trim: Length,
@@ -91,26 +86,29 @@ pub struct ValleySide {
 /// unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, TrimSheet, ValleyDetail, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyHook, ValleySide};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
+/// let cleat = OffsetCleat {
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+///     width: practice::CLEAT_WIDTH,
+///     tongue: Length::parse("1 1/4\"")?,
+///     rise: Length::parse("1/4\"")?,
+///     tape_width: Length::parse("1 1/2\"")?,
+///     tape: Length::parse("1/16\"")?,
+///     screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///     screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
+///     gap: Length::parse("1/4\"")?,
+///     fold: panel::END_FOLD,
+///     least_engagement: movement::ENGAGEMENT,
+/// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
 ///     least_leg: practice::VALLEY_LEG_LEAST,
 ///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
-///     hook: ValleyHook::OffsetCleat {
-///         width: practice::CLEAT_WIDTH,
-///         tongue: Length::parse("1 1/4\"")?,
-///         tape_width: Length::parse("1 1/2\"")?,
-///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-///         screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
-///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
-///     },
-///     gap: Length::parse("1/4\"")?,
-///     fold: panel::END_FOLD,
-///     least_engagement: movement::ENGAGEMENT,
+///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
 /// let detail = ValleyDetail {
@@ -162,26 +160,29 @@ pub struct ValleyDetail {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
 /// use seamwright::units::{Angle, Length};
+/// let cleat = OffsetCleat {
+///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
+///     width: practice::CLEAT_WIDTH,
+///     tongue: Length::parse("1 1/4\"")?,
+///     rise: Length::parse("1/4\"")?,
+///     tape_width: Length::parse("1 1/2\"")?,
+///     tape: Length::parse("1/16\"")?,
+///     screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///     screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
+///     gap: Length::parse("1/4\"")?,
+///     fold: panel::END_FOLD,
+///     least_engagement: movement::ENGAGEMENT,
+/// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
 ///     least_leg: practice::VALLEY_LEG_LEAST,
 ///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
-///     hook: ValleyHook::OffsetCleat {
-///         width: practice::CLEAT_WIDTH,
-///         tongue: Length::parse("1 1/4\"")?,
-///         tape_width: Length::parse("1 1/2\"")?,
-///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-///         screws: FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice },
-///         least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
-///     },
-///     gap: Length::parse("1/4\"")?,
-///     fold: panel::END_FOLD,
-///     least_engagement: movement::ENGAGEMENT,
+///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
 /// let detail = ValleyDetail {
@@ -196,7 +197,8 @@ pub struct ValleyDetail {
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
 /// };
 /// let p = Pitch::parse("6:12")?;
-/// let solved = Valley { corner: Corner { first: p, second: p, plan: Angle::SQUARE }, detail }.compute()?;
+/// let corner = Corner { first: p, second: p, plan: Angle::SQUARE };
+/// let solved = Valley { corner, first: Levels::default(), second: Levels::default(), detail }.compute()?;
 /// assert_eq!(solved.ends[0].end.allowance()?, Length::inches(-2));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -206,6 +208,10 @@ pub struct ValleyDetail {
 pub struct Valley {
     /// The two planes.
     pub corner: Corner,
+    /// The layers of the first plane.
+    pub first: Levels,
+    /// The layers of the second plane.
+    pub second: Levels,
     /// What is chosen.
     pub detail: ValleyDetail,
 }
@@ -214,54 +220,66 @@ impl ValleySide {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.leg.positive("leg"));
-        faults.keep(self.fold.positive("fold"));
-        for (path, length) in [
-            ("least_leg", self.least_leg),
-            ("least_beyond", self.least_beyond),
-            ("gap", self.gap),
-            ("least_engagement", self.least_engagement),
-            ("field_trim", self.field_trim),
-        ] {
+        for (path, length) in [("least_leg", self.least_leg), ("least_beyond", self.least_beyond), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
         self.hook.check(&mut faults);
         faults.check()
     }
 
-    /// One side, with the centreline of the pan this far up the slope from the line and half the open width.
-    fn solve<R: Recorder>(&self, r: &mut R, side: Side, seen: &CornerSide, centre: Length, half_open: Length) -> Result<Solved, Error> {
+    /// One side.
+    fn solve<R: Recorder>(&self, r: &mut R, place: &SidePlace<'_>) -> Result<Solved, Error> {
         self.check()?;
+        let (side, seen, centre) = (place.side, place.seen, place.centre);
         // From the centreline.
-        let front = (half_open + self.gap).length()?;
-        let reach = self.hook.reach();
-        let back = (front + reach).length()?;
-        r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.gap).gives(front));
+        let front = (place.half_open + self.hook.gap()).length()?;
+        let back = (front + self.hook.reach()).length()?;
+        r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.hook.gap()).gives(front));
         let mut faults = Faults::default();
         refuse_short(&mut faults, "leg", "the pan is too narrow", self.least_leg - self.leg, self.leg, "a wider pan")?;
         let cure = "a wider pan, or a smaller open width";
         refuse_short(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", back + self.least_beyond - self.leg, self.leg, cure)?;
-        refuse_short(
-            &mut faults,
-            "fold",
-            "the fold engages too little",
-            self.gap + self.least_engagement - self.fold,
-            self.fold,
-            "a longer fold, or a smaller gap",
-        )?;
-        refuse_short(&mut faults, "fold", "the fold is longer than what it hooks", self.fold - (self.gap + self.hook.tongue()), self.fold, "a shorter fold")?;
-        let from_line = (centre + front).length()?;
-        let (along, cautions) = self.hook.along(r, &mut faults, side, front, from_line, seen.backing)?;
-        faults.check()?;
-        let end = PanelEnd::hold_back(from_line).with_gap(self.gap).with_fold(self.fold).with_field_trim(self.field_trim);
         // The pan is set to its edge; everything else is struck on it from its centreline.
         let centreline = "pan centreline";
-        let mut lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
-        lines.extend(self.hook.lines(side, (centreline, centre), front)?);
-        lines.push(LayoutLine::from_line("panel nose", side, centreline, centre, half_open.into())?);
-        let mut solved = Solved { ends: vec![SideEnd { side, end }], along, lines, cautions, ..Solved::default() };
+        let hook = HookPlace {
+            cleat: CleatPlace {
+                side,
+                on: place.on,
+                up: if side == Side::First { -1 } else { 1 },
+                front: (centre + front).length()?,
+                front_below_top: (self.leg - front).length()?,
+                struck: StruckFrom::Line(centreline, centre),
+                panels: place.levels,
+            },
+            from_centre: front,
+            backing: seen.backing,
+        };
+        let hooked = self.hook.lay(r, &mut faults, &hook)?;
+        faults.check()?;
+        let Some(hooked) = hooked else { return Ok(Solved::default()) };
+        let lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
+        let mut solved = Solved { lines, cautions: hooked.cautions, ..Solved::default() };
+        if let Some(cleat) = hooked.cleat {
+            cleat.give(&mut solved);
+        } else {
+            solved.lines.extend(self.hook.nose(side, (centreline, centre), hook.cleat.front)?);
+        }
+        solved.ends = vec![SideEnd { side, end: hooked.end.end.with_field_trim(self.field_trim) }];
         solved.cautions.extend(skew_caution(seen.meeting(), self.field_trim));
         Ok(solved)
     }
+}
+
+/// One side of a valley, as its own detail sees it.
+struct SidePlace<'a> {
+    side: Side,
+    seen: &'a CornerSide,
+    /// The face of the pan.
+    on: Support,
+    levels: Levels,
+    /// From the line up the slope to the centreline of the pan.
+    centre: Length,
+    half_open: Length,
 }
 
 /// A plane whose panels end at the line and whose water runs to it.
@@ -356,15 +374,18 @@ impl Calculation for Valley {
         let (a1, a2) = (along(centre, s1.rise)?, along(centre, s2.rise)?);
         // Up the slope of side 1 is toward -x.
         let up = ((-a1).length()?, a2);
+        let face = |support: Support| -> Result<Support, Error> { Ok(Support { height: (support.height + self.detail.sheet.thickness).length()?, ..support }) };
         r.step(|| {
             let step = Step::new("centreline of the pan up each slope from the line").formula("bed tan((C1 + C2) / 2)");
             step.with("bed", self.detail.bed).with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
         });
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
-        let first = r.part(|| "side 1".into(), |r| self.detail.first.solve(r, Side::First, &one, up.0, half_open));
+        let place = SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open };
+        let first = r.part(|| "side 1".into(), |r| self.detail.first.solve(r, &place));
         let first = faults.keep(first.map_err(|e| e.under("detail.first")));
-        let second = r.part(|| "side 2".into(), |r| self.detail.second.solve(r, Side::Second, &two, up.1, half_open));
+        let place = SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open };
+        let second = r.part(|| "side 2".into(), |r| self.detail.second.solve(r, &place));
         let second = faults.keep(second.map_err(|e| e.under("detail.second")));
         faults.check()?;
 
@@ -372,6 +393,7 @@ impl Calculation for Valley {
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
         for (prefix, side, asked) in [("detail.first", first, &self.detail.first), ("detail.second", second, &self.detail.second)] {
             if let Some(side) = side {
+                solved.trims.extend(side.trims);
                 solved.along.extend(side.along);
                 solved.lines.extend(side.lines);
                 solved.ends.extend(side.ends);
@@ -390,8 +412,8 @@ impl Valley {
     /// The pan, from the edge of side 1 to that of side 2; each side's support with the centreline's place along it.
     fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<JunctionTrim, Error> {
         let receiver = |side: &ValleySide| -> Result<Option<Receiver>, Error> {
-            let ValleyHook::ReceiverFold { depth, opening } = side.hook else { return Ok(None) };
-            let front = (half_open + side.gap).length()?;
+            let ValleyHook::ReceiverFold { depth, opening, gap, .. } = side.hook else { return Ok(None) };
+            let front = (half_open + gap).length()?;
             Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.detail.sheet)? }))
         };
         let (r1, r2) = (receiver(&self.detail.first)?, receiver(&self.detail.second)?);
@@ -401,14 +423,17 @@ impl Valley {
         let end = two.0.point((two.1 + out2).length()?)?;
         let mut legs = Vec::with_capacity(4);
         match self.detail.rib {
-            None => legs.push(("leg 1", centre)),
+            None => {
+                legs.push(leg("leg 1", centre).long(out1));
+                legs.push(leg("leg 2", end).long(out2).bent(turned(two.0.rise, -one.0.rise.degrees())?));
+            }
             Some(rib) => {
-                legs.push(("leg 1", one.0.point((one.1 - rib.half_width).length()?)?));
-                legs.push(("rib 1", SectionPoint { x: centre.x, z: (centre.z + rib.height).length()? }));
-                legs.push(("rib 2", two.0.point((two.1 + rib.half_width).length()?)?));
+                legs.push(leg("leg 1", one.0.point((one.1 - rib.half_width).length()?)?).long((out1 - rib.half_width).length()?));
+                legs.push(leg("rib 1", SectionPoint { x: centre.x, z: (centre.z + rib.height).length()? }));
+                legs.push(leg("rib 2", two.0.point((two.1 + rib.half_width).length()?)?));
+                legs.push(leg("leg 2", end).long((out2 - rib.half_width).length()?));
             }
         }
-        legs.push(("leg 2", end));
         // A receiver's outer part carries the hem of its side; the back of a receiver is no edge.
         let edge = |r: Option<Receiver>| if r.is_some() { hem(Length::ZERO, Direction::Up) } else { hem(self.detail.edge_hem, Direction::Up) };
         let pan =

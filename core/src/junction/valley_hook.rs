@@ -1,24 +1,32 @@
 //! What the panels hook in a valley: an offset cleat, or a fold of the pan itself.
 
 use super::cautions;
-use super::draft::{FastenerRow, TrimSheet, refuse_short};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side};
+use super::draft::{TrimSheet, keep_under, refuse_short};
+use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat};
+use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd};
 use super::support::Support;
 use crate::error::{Error, Faults};
+use crate::panel::{Hold, PanelEnd};
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Bend, Direction, Edge, Leg, LegEnd};
-use crate::units::{Angle, BendAngle, Length, Sum};
+use crate::units::{Angle, BendAngle, Length};
 
 /// What the panels' ends hook on one side of a valley.
 ///
-/// In a job file a cleat's `width` is [`CLEAT_WIDTH`](crate::practice::junction::CLEAT_WIDTH), its `screws_below_tape_edge`
-/// [`CLEAT_SCREWS_BELOW_TAPE_EDGE`](crate::practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE) and its `least_screw_height`
-/// [`VALLEY_SCREW_HEIGHT_LEAST`](crate::practice::junction::VALLEY_SCREW_HEIGHT_LEAST) unless given.
+/// In a job file a cleat's `least_screw_height` is [`VALLEY_SCREW_HEIGHT_LEAST`](crate::practice::junction::VALLEY_SCREW_HEIGHT_LEAST), a receiver's `fold`
+/// [`END_FOLD`](crate::practice::panel::END_FOLD) and its `least_engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) unless given.
 ///
 /// ```
 /// use seamwright::junction::ValleyHook;
+/// use seamwright::practice;
 /// use seamwright::units::Length;
-/// let fold = ValleyHook::ReceiverFold { depth: Length::parse("1 1/4\"")?, opening: Length::parse("1/8\"")? };
+/// let fold = ValleyHook::ReceiverFold {
+///     depth: Length::parse("1 1/4\"")?,
+///     opening: Length::parse("1/8\"")?,
+///     gap: Length::parse("1/4\"")?,
+///     fold: practice::panel::END_FOLD,
+///     least_engagement: practice::movement::ENGAGEMENT,
+/// };
 /// assert_eq!(fold.reach(), Length::parse("1 1/4\"")?);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -28,19 +36,9 @@ use crate::units::{Angle, BendAngle, Length, Sum};
 pub enum ValleyHook {
     /// A Z on tape, screwed through the pan.
     OffsetCleat {
-        /// From its front up to its back.
-        #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_width"))]
-        width: Length,
-        /// From its front up to its web: the room for the panels' fold.
-        tongue: Length,
-        /// Width of the tape under it, whose upper edge lies at its back.
-        tape_width: Length,
-        /// From the tape's upper edge down to the screws.
-        #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_screws_below_tape_edge"))]
-        screws_below_tape_edge: Length,
-        /// The screws.
-        screws: FastenerRow,
-        /// How high they must stand above the flow line.
+        /// The cleat.
+        cleat: OffsetCleat,
+        /// How high its screws must stand above the flow line.
         #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_screw_height"))]
         least_screw_height: Length,
     },
@@ -50,7 +48,33 @@ pub enum ValleyHook {
         depth: Length,
         /// Clear between the pan and the fold over it.
         opening: Length,
+        /// From its front to the nose of the panels' fold, at laying.
+        gap: Length,
+        /// The panels' fold.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::end_fold"))]
+        fold: Length,
+        /// The least length that must be hooked.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::engagement"))]
+        least_engagement: Length,
     },
+}
+
+/// One side of a valley as its hook sees it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct HookPlace {
+    /// The side, the face of the pan there, and the rest of where a cleat would stand.
+    pub(super) cleat: CleatPlace,
+    /// From the pan's centreline to the hook's front.
+    pub(super) from_centre: Length,
+    /// How steeply the plane rises from the valley.
+    pub(super) backing: Angle,
+}
+
+/// What a hook gives to its side.
+pub(super) struct Hooked {
+    pub(super) cleat: Option<LaidCleat>,
+    pub(super) end: SideEnd,
+    pub(super) cautions: Vec<Caution>,
 }
 
 impl ValleyHook {
@@ -58,17 +82,17 @@ impl ValleyHook {
     #[must_use]
     pub fn reach(&self) -> Length {
         match self {
-            ValleyHook::OffsetCleat { width, .. } => *width,
+            ValleyHook::OffsetCleat { cleat, .. } => cleat.width,
             ValleyHook::ReceiverFold { depth, .. } => *depth,
         }
     }
 
-    /// The room for a fold, from its front.
+    /// From its front to the nose of the panels' fold, at laying.
     #[must_use]
-    pub fn tongue(&self) -> Length {
+    pub fn gap(&self) -> Length {
         match self {
-            ValleyHook::OffsetCleat { tongue, .. } => *tongue,
-            ValleyHook::ReceiverFold { depth, .. } => *depth,
+            ValleyHook::OffsetCleat { cleat, .. } => cleat.gap,
+            ValleyHook::ReceiverFold { gap, .. } => *gap,
         }
     }
 
@@ -85,80 +109,62 @@ impl ValleyHook {
 
     pub(super) fn check(&self, faults: &mut Faults) {
         match self {
-            ValleyHook::OffsetCleat { width, tongue, tape_width, screws_below_tape_edge, screws, least_screw_height } => {
-                faults.keep(width.positive("hook.offset-cleat.width"));
-                faults.keep(tongue.positive("hook.offset-cleat.tongue"));
-                faults.keep(screws.spacing.positive("hook.offset-cleat.screws.spacing"));
-                faults.keep(tape_width.not_negative("hook.offset-cleat.tape_width"));
-                faults.keep(screws_below_tape_edge.not_negative("hook.offset-cleat.screws_below_tape_edge"));
+            ValleyHook::OffsetCleat { cleat, least_screw_height } => {
+                keep_under(faults, "hook.offset-cleat.cleat", cleat.check());
                 faults.keep(least_screw_height.not_negative("hook.offset-cleat.least_screw_height"));
             }
-            ValleyHook::ReceiverFold { depth, opening } => {
-                faults.keep(depth.positive("hook.receiver-fold.depth"));
-                faults.keep(opening.positive("hook.receiver-fold.opening"));
+            ValleyHook::ReceiverFold { depth, opening, gap, fold, least_engagement } => {
+                for (path, length) in [("depth", depth), ("opening", opening), ("fold", fold)] {
+                    faults.keep(length.positive(path).map_err(|e| e.under("hook.receiver-fold")));
+                }
+                for (path, length) in [("gap", gap), ("least_engagement", least_engagement)] {
+                    faults.keep(length.not_negative(path).map_err(|e| e.under("hook.receiver-fold")));
+                }
             }
         }
     }
 
-    /// What lies along the valley on this side: `front` from the pan's centreline and `from_line` from the junction line, where the plane rises at `backing`.
-    pub(super) fn along<R: Recorder>(
-        &self,
-        r: &mut R,
-        faults: &mut Faults,
-        side: Side,
-        front: Length,
-        from_line: Length,
-        backing: Angle,
-    ) -> Result<(Vec<AlongLine>, Vec<Caution>), Error> {
-        let ValleyHook::OffsetCleat { width, tongue, tape_width, screws_below_tape_edge, screws, least_screw_height } = self else {
-            return Ok((Vec::new(), Vec::new()));
-        };
-        let up = (*width - *screws_below_tape_edge).length()?;
-        let from_centre = (front + up).length()?;
-        let height = Length::from_mm(from_centre.mm() * backing.sin())?;
-        r.step(|| {
-            let step = Step::new("height of the cleat's screws above the flow line").formula("d sin C");
-            step.with("d", from_centre).with("C", backing).with("least", *least_screw_height).gives(height).source(Source::geometry())
-        });
-        refuse_short(
-            faults,
-            "hook.offset-cleat.least_screw_height",
-            "the cleat's screws stand too low above the flow line",
-            *least_screw_height - height,
-            *least_screw_height,
-            "a greater open width, or a receiver fold",
-        )?;
-        let path = "hook.offset-cleat.tape_width";
-        refuse_short(faults, path, "the cleat's screws miss their tape", *screws_below_tape_edge - *tape_width, *tape_width, "wider tape")?;
-        let room = (*width - *tongue).length()?;
-        refuse_short(faults, path, "the cleat's tape is wider than its foot", *tape_width - room, *tape_width, "narrower tape, or a wider cleat")?;
-        let at = |name: &'static str, what: Along, up: Length| -> Result<AlongLine, Error> {
-            Ok(AlongLine { name: name.into(), side, what, from_line: (from_line + up).length()? })
-        };
-        let tape_centre = (*width - tape_width.station(1, 2)?).length()?;
-        let fasteners = Along::Fasteners { bites: Bites::Structure, spacing: screws.spacing, source: screws.source.clone() };
-        let along = vec![
-            at("cleat tape", Along::Tape { width: *tape_width, over_seams: false }, tape_centre)?,
-            at("offset cleat, front", Along::OffsetCleat, Length::ZERO)?,
-            at("cleat screws", fasteners, up)?,
-        ];
-        let through = Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height);
-        Ok((along, vec![through]))
+    /// What hooks the panels here: the cleat with its lines, or nothing beside the pan, and the end that it sets; every fault of it is kept.
+    pub(super) fn lay<R: Recorder>(&self, r: &mut R, faults: &mut Faults, place: &HookPlace) -> Result<Option<Hooked>, Error> {
+        match self {
+            ValleyHook::OffsetCleat { cleat, least_screw_height } => {
+                let from_centre = (place.from_centre + cleat.width - cleat.screws_below_tape_edge).length()?;
+                let height = Length::from_mm(from_centre.mm() * place.backing.sin())?;
+                r.step(|| {
+                    let step = Step::new("height of the cleat's screws above the flow line").formula("d sin C");
+                    step.with("d", from_centre).with("C", place.backing).with("least", *least_screw_height).gives(height).source(Source::geometry())
+                });
+                let path = "hook.offset-cleat.least_screw_height";
+                let what = "the cleat's screws stand too low above the flow line";
+                let cure = "a greater open width, or a receiver fold";
+                refuse_short(faults, path, what, *least_screw_height - height, *least_screw_height, cure)?;
+                let laid = cleat.lay(r, &place.cleat).map_err(|e| e.under("hook.offset-cleat.cleat"));
+                let Some(laid) = faults.keep(laid) else { return Ok(None) };
+                let mut cautions = vec![Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height)];
+                if laid.lift.is_negative() {
+                    cautions.extend(laid.off_level("hook.offset-cleat.cleat.rise")?);
+                }
+                let end = laid.end.clone();
+                Ok(Some(Hooked { cleat: Some(laid), end, cautions }))
+            }
+            ValleyHook::ReceiverFold { depth, gap, fold, least_engagement, opening } => {
+                let path = "hook.receiver-fold.fold";
+                let cure = "a longer fold, or a smaller gap";
+                refuse_short(faults, path, "the fold engages too little", *gap + *least_engagement - *fold, *fold, cure)?;
+                refuse_short(faults, path, "the fold is longer than what it hooks", *fold - *gap - *depth, *fold, "a shorter fold")?;
+                let tight = place.cleat.panels.pan - *opening;
+                let what = "the panels' fold does not fit into the pan's";
+                refuse_short(faults, "hook.receiver-fold.opening", what, tight, *opening, "a wider opening")?;
+                let end = PanelEnd::hold_back(place.cleat.front).with_gap(*gap).with_fold(*fold).holding(Hold::Slides);
+                Ok(Some(Hooked { cleat: None, end: SideEnd { side: place.cleat.side, end }, cautions: Vec::new() }))
+            }
+        }
     }
-}
 
-impl ValleyHook {
-    /// The lines of a cleat whose front lies this far from the pan's centreline; a receiver fold is part of the pan.
-    pub(super) fn lines(&self, side: Side, centreline: (&'static str, Length), front: Length) -> Result<Vec<LayoutLine>, Error> {
-        let ValleyHook::OffsetCleat { width, tape_width, screws_below_tape_edge, .. } = self else { return Ok(Vec::new()) };
-        let (name, front_at) = ("offset cleat, front", (centreline.1 + front).length()?);
-        let from_front = |line: &'static str, by: Sum| LayoutLine::from_line(line, side, name, front_at, by);
-        Ok(vec![
-            LayoutLine::from_line(name, side, centreline.0, centreline.1, front.into())?,
-            from_front("cleat tape, lower edge", *width - *tape_width)?,
-            from_front("cleat screws", *width - *screws_below_tape_edge)?,
-            from_front("cleat back", (*width).into())?,
-        ])
+    /// The line of a nose that no cleat gives.
+    pub(super) fn nose(&self, side: Side, centreline: (&'static str, Length), front: Length) -> Result<Option<LayoutLine>, Error> {
+        let ValleyHook::ReceiverFold { gap, .. } = self else { return Ok(None) };
+        LayoutLine::from_line("panel nose", side, centreline.0, centreline.1, front - *gap).map(Some)
     }
 }
 

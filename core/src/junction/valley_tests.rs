@@ -1,42 +1,39 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
-use super::test_sections::{between as distance, len, paths, row};
-use super::{SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
+use super::test_sections::{between as distance, len, levels, paths, row};
+use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
 use crate::num;
 use crate::panel::{Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
-use crate::practice::junction as practice;
+use crate::practice::{junction as practice, panel};
 use crate::record::{Calculation, Source};
 use crate::trim::{BendRule, Face, LegEnd, NeutralFactor, Part, Placement, Point};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, BendAngle, Length};
 use proptest::prelude::*;
 
 fn cleat() -> ValleyHook {
-    ValleyHook::OffsetCleat {
+    let cleat = OffsetCleat {
+        sheet: TrimSheet { thickness: Length::mils(40), inside_radius: Length::mils(40) },
         width: practice::CLEAT_WIDTH,
         tongue: len("1 1/4\""),
+        rise: len("1/4\""),
         tape_width: len("1 1/2\""),
+        tape: len("1/16\""),
         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
         screws: row(),
-        least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
-    }
+        gap: len("1/4\""),
+        fold: panel::END_FOLD,
+        least_engagement: len("3/8\""),
+    };
+    ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST }
 }
 
 pub(super) fn receiver() -> ValleyHook {
-    ValleyHook::ReceiverFold { depth: len("1 1/2\""), opening: len("1/8\"") }
+    ValleyHook::ReceiverFold { depth: len("1 1/2\""), opening: len("1/8\""), gap: len("1/4\""), fold: panel::END_FOLD, least_engagement: len("3/8\"") }
 }
 
 fn side(hook: ValleyHook) -> ValleySide {
-    ValleySide {
-        leg: len("12\""),
-        least_leg: practice::VALLEY_LEG_LEAST,
-        least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
-        hook,
-        gap: len("1/4\""),
-        fold: crate::practice::panel::END_FOLD,
-        least_engagement: len("3/8\""),
-        field_trim: len("2\""),
-    }
+    ValleySide { leg: len("12\""), least_leg: practice::VALLEY_LEG_LEAST, least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: len("2\"") }
 }
 
 pub(super) fn valley(first: &str, second: &str) -> Valley {
@@ -51,7 +48,8 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         second: side(cleat()),
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
-    Valley { corner: Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE }, detail }
+    let corner = Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE };
+    Valley { corner, first: levels(), second: levels(), detail }
 }
 
 /// Height above a plane through the origin that rises at so many degrees toward +x.
@@ -164,10 +162,17 @@ fn widths_are_refused_by_how_much() {
     assert_eq!(paths(&e), ["detail.open_width", "detail.first.leg", "detail.second.leg", "detail.second.leg"]);
     assert!(e.message().ends_with("by 25.4 mm") && e.others()[0].message().ends_with("by 6.35 mm"), "{e}");
     let mut v = valley("6:12", "6:12");
-    v.detail.first.fold = len("1/2\"");
-    v.detail.second.fold = len("2\"");
+    let with = |hook: ValleyHook, own: Length| match hook {
+        ValleyHook::OffsetCleat { cleat, least_screw_height } => ValleyHook::OffsetCleat { cleat: OffsetCleat { fold: own, ..cleat }, least_screw_height },
+        ValleyHook::ReceiverFold { depth, opening, gap, least_engagement, .. } => ValleyHook::ReceiverFold { depth, opening, gap, fold: own, least_engagement },
+    };
+    v.detail.first.hook = with(cleat(), len("1/2\""));
+    v.detail.second.hook = with(cleat(), len("2\""));
     let e = v.compute().unwrap_err();
-    assert_eq!(paths(&e), ["detail.first.fold", "detail.second.fold"]);
+    assert_eq!(paths(&e), ["detail.first.hook.offset-cleat.cleat.fold", "detail.second.hook.offset-cleat.cleat.fold"]);
+    v.detail.first.hook = with(receiver(), len("1/2\""));
+    v.detail.second.hook = with(receiver(), len("2 1/4\""));
+    assert_eq!(paths(&v.compute().unwrap_err()), ["detail.first.hook.receiver-fold.fold", "detail.second.hook.receiver-fold.fold"]);
     assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 12.7 mm"), "{e}");
 }
 
@@ -229,8 +234,9 @@ fn what_is_asked_is_read_back() {
 #[test]
 fn what_a_job_leaves_out_is_common_practice() {
     let detail = valley("6:12", "8:12").detail;
-    let cleat = ["width", "screws_below_tape_edge", "least_screw_height"].map(|f| format!("/first/hook/offset-cleat/{f}"));
-    let side = ["least_leg", "least_beyond", "fold", "least_engagement", "field_trim"].map(|f| format!("/first/{f}"));
+    let cleat = ["cleat/width", "cleat/screws_below_tape_edge", "cleat/fold", "cleat/least_engagement", "least_screw_height"];
+    let cleat = cleat.map(|f| format!("/first/hook/offset-cleat/{f}"));
+    let side = ["least_leg", "least_beyond", "field_trim"].map(|f| format!("/first/{f}"));
     let pan = ["open_width", "least_open_width", "edge_hem"].map(|f| format!("/{f}"));
     let left_out: Vec<&str> = cleat.iter().chain(&side).chain(&pan).map(String::as_str).collect();
     assert_eq!(read_without(&detail, &left_out), detail);
@@ -279,6 +285,36 @@ proptest! {
             }
             (Err(a), Err(b)) => prop_assert_eq!(a, b),
             (a, b) => prop_assert!(false, "{:?} {:?}", a, b),
+        }
+    }
+}
+
+#[test]
+fn the_cleat_of_a_valley_is_metal_to_fold() {
+    // Across the fall of the first side, and up that of the second: a Z of 1 1/4, 1/4 and 2 1/4 in on 1/16 in of tape, on the pan.
+    let v = valley("4:12", "8:12");
+    let solved = v.compute().unwrap();
+    let g = v.corner.compute().unwrap();
+    let cleats: Vec<_> = solved.trims.iter().filter(|t| t.name == "offset cleat").collect();
+    let up = [(cleats[0], -g.first.backing.degrees(), -1.0), (cleats[1], g.second.backing.degrees(), 1.0)];
+    let low = 25.4 * (0.125 + 0.024 + 0.0625);
+    for ((cleat, rise, way), side) in up.into_iter().zip([Side::First, Side::Second]) {
+        let legs: Vec<Length> = cleat.profile.legs.iter().map(|l| l.length).collect();
+        let mut wanted = [len("1 1/4\""), len("1/4\""), len("2 1/4\"")];
+        if side == Side::First {
+            wanted.reverse();
+        }
+        assert_eq!(legs, wanted);
+        assert!(cleat.profile.bends.iter().all(|b| b.angle == BendAngle::SQUARE), "bends of 90 degrees are 90 degrees");
+        let mut corners = cleat.corners.clone();
+        if side == Side::First {
+            corners.reverse();
+        }
+        let front = solved.along.iter().find(|a| a.side == side && a.name == "offset cleat, front").unwrap().from_line.mm();
+        for (corner, (along, height)) in corners.iter().zip([(0.0, low + 6.35), (31.75, low + 6.35), (31.75, low), (88.9, low)]) {
+            assert!((above(*corner, rise) - height).abs() < 1e-6);
+            let at = corner.x.mm() * num::cos_deg(rise) + corner.z.mm() * num::sin_deg(rise);
+            assert!((at * way - front - along).abs() < 1e-6);
         }
     }
 }

@@ -1,6 +1,6 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
-use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, refuse_short};
+use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, leg, refuse_short};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
@@ -290,7 +290,7 @@ impl WallLeg {
                 // It lies on the outer face of the leg.
                 let x = (-(self.stands_out + sheet.thickness)).length()?;
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
-                let legs = [("counterflashing face", SectionPoint { x, z }), ("tongue", SectionPoint { x: c.tongue, z })];
+                let legs = [leg("counterflashing face", SectionPoint { x, z }), leg("tongue", SectionPoint { x: c.tongue, z })];
                 lines.insert(0, LayoutLine::from_junction("reglet", Side::Second, z.into())?);
                 let bead = Along::Bead { width: c.bead_width, depth: c.bead_depth };
                 along.push(AlongLine { name: "reglet bead".into(), side: Side::Second, what: bead, from_line: z });

@@ -3,6 +3,7 @@
 use super::cautions::THICKNESS_IGNORED;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
+use crate::trim::NominalSeam;
 use crate::units::Length;
 
 const DOUBLE_LOCK: Source = Source::published("Copper Roofings: A Manual", "1920s", "p. 6", Seen::Derived);
@@ -279,7 +280,8 @@ impl Panel {
     fn legs(&self) -> Result<(Length, Length), Error> {
         Ok(match self.seam {
             Seam::SnapLock { male, female, .. } => (male.developed()?, female.developed()?),
-            Seam::SingleLock { lock } | Seam::DoubleLock { lock } => ((self.seam_height + lock).length()?, (self.seam_height + lock * 2).length()?),
+            Seam::SingleLock { lock } => NominalSeam::SingleLock { height: self.seam_height, lock }.sides()?,
+            Seam::DoubleLock { lock } => NominalSeam::DoubleLock { height: self.seam_height, lock }.sides()?,
             Seam::Batten { leg, .. } => (leg.developed()?, leg.developed()?),
         })
     }

@@ -11,3 +11,4 @@ pub mod movement;
 pub mod panel;
 pub mod roof;
 pub mod sealant;
+pub mod trim;

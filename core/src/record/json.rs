@@ -1,5 +1,6 @@
 //! Values from JSON, with refusals that name the place in the text: one reader for every format.
 
+use super::by_field::{ByField, LISTED};
 use crate::error::told::heard;
 use crate::error::{Error, ErrorKind};
 use serde::de::DeserializeOwned;
@@ -37,7 +38,7 @@ pub fn read_json<T: DeserializeOwned>(json: &[u8], limit: usize) -> Result<T, Er
             .accepts("JSON in UTF-8")
     })?;
     let mut from = serde_json::Deserializer::from_str(text);
-    let value = serde_path_to_error::deserialize(&mut from).map_err(|e| refusal(text, &path(e.path()), e.inner()))?;
+    let value = serde_path_to_error::deserialize(ByField(&mut from)).map_err(|e| refusal(text, &path(e.path()), e.inner()))?;
     from.end().map_err(|e| refusal(text, "", &e))?;
     Ok(value)
 }
@@ -106,7 +107,11 @@ fn refusal(text: &str, path: &str, fault: &serde_json::Error) -> Error {
                 _ => accepted,
             },
         };
-        Error::new(ErrorKind::Format, "a value of another kind").at(path).value_of(value).accepts(accepted)
+        let error = Error::new(ErrorKind::Format, "a value of another kind").at(path).value_of(value);
+        match accepted.strip_prefix(LISTED) {
+            Some(fields) => error.accepts("an object").cured_by(format!("each value under its name: {fields}")),
+            None => error.accepts(accepted),
+        }
     } else {
         Error::new(ErrorKind::Format, said.to_owned()).at(path)
     }

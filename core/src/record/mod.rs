@@ -1,5 +1,7 @@
 //! Where numbers come from: sources, cautions, and the steps of a calculation.
 
+#[cfg(feature = "serde")]
+mod by_field;
 mod caution;
 #[cfg(feature = "serde")]
 mod json;

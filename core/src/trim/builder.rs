@@ -1,10 +1,12 @@
 //! A profile said leg by leg.
 
 use super::edge::Edge;
+use super::joggle::Joggle;
 use super::leg::{Bend, Direction, Face, Leg, LegEnd};
 use super::profile::Profile;
 use super::rule::BendRule;
 use crate::error::{Error, ErrorKind, Faults};
+use crate::record::{Calculation, Off, Recorder};
 use crate::units::{BendAngle, Length};
 use std::borrow::Cow;
 
@@ -48,6 +50,8 @@ pub struct ProfileBuilder {
     legs: Vec<Pending>,
     bends: Vec<Bend>,
     faults: Faults,
+    /// The item of a list that is being taken, by which a fault of an order of things is placed.
+    item: Option<usize>,
 }
 
 impl core::fmt::Debug for ProfileBuilder {
@@ -68,7 +72,19 @@ impl ProfileBuilder {
             legs: Vec::new(),
             bends: Vec::new(),
             faults: Faults::default(),
+            item: None,
         }
+    }
+
+    /// What follows comes from this item of a list.
+    pub(super) fn of_item(mut self, index: usize) -> Self {
+        self.item = Some(index);
+        self
+    }
+
+    /// Where a fault of what is being said is placed: its item, or what it becomes.
+    fn place(&self, becomes: String) -> String {
+        self.item.map_or(becomes, |i| format!("items[{i}]"))
     }
 
     /// The painted face, or the face shown.
@@ -126,11 +142,59 @@ impl ProfileBuilder {
         self.turn(angle, direction, Some(Box::new(rule)))
     }
 
+    /// An offset bend under the radius last said: two like bends, there and back, with a web between them that takes the sheet over by the depth.
+    ///
+    /// It stands between two legs, as a bend does.
+    ///
+    /// ```
+    /// use seamwright::trim::{BendRule, Direction, Face, HandbookMetal, Profile};
+    /// use seamwright::units::{Angle, BendAngle, Length};
+    /// let lapped = Profile::builder(Length::mils(24))
+    ///     .painted(Face::Upper)
+    ///     .inside_radius(Length::mils(30))
+    ///     .leg("lap", Length::inches(1))
+    ///     .joggle("step", Length::mils(125), BendAngle::from_flat(Angle::parse("45 deg")?)?, Direction::Up)
+    ///     .leg("apron", Length::inches(6))
+    ///     .build()?;
+    /// let bounds = lapped.unfold(&BendRule::Handbook(HandbookMetal::SoftSteel))?.outline()?.bounds();
+    /// assert_eq!(bounds.size()?.1, Length::mils(125 + 24));
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    pub fn joggle(self, name: impl Into<Cow<'static, str>>, depth: Length, angle: BendAngle, direction: Direction) -> Self {
+        self.joggle_told(name.into(), depth, angle, direction, &mut Off)
+    }
+
+    /// The same, telling its working.
+    pub(super) fn joggle_told<R: Recorder>(mut self, name: Cow<'static, str>, depth: Length, angle: BendAngle, direction: Direction, r: &mut R) -> Self {
+        let joggle = Joggle { name, depth, angle, direction, inside_radius: self.radius.unwrap_or_default(), thickness: self.thickness };
+        let place = self.place(format!("legs[{}]", self.legs.len()));
+        let parts = r.part(|| joggle.title(), |r| joggle.run(r));
+        // The thickness and a missing radius are told where they stand.
+        let parts = match parts {
+            Ok(parts) => Some(parts),
+            Err(e) if !self.thickness.is_positive() && e.others().is_empty() && e.path() == "thickness" => None,
+            Err(e) => {
+                self.faults.add(e.under(&place));
+                None
+            }
+        };
+        let web = parts.map_or_else(
+            || Pending { name: joggle.name.clone(), length: depth, start: Some(LegEnd::OuterCorner), end: Some(LegEnd::InnerCorner) },
+            |p| Pending { name: p.web.name, length: p.web.length, start: Some(p.web.start), end: Some(p.web.end) },
+        );
+        self.turn(angle, direction, None).push(web).turn(angle, direction.opposite(), None)
+    }
+
+    /// A leg with as many of its ends as are said.
+    pub(super) fn leg_with(self, name: Cow<'static, str>, length: Length, start: Option<LegEnd>, end: Option<LegEnd>) -> Self {
+        self.push(Pending { name, length, start, end })
+    }
+
     fn push(mut self, leg: Pending) -> Self {
         if self.legs.len() > self.bends.len() {
             self.faults.add(
                 Error::new(ErrorKind::Conflict, "two legs without a bend between them")
-                    .at(format!("legs[{}]", self.legs.len()))
+                    .at(self.place(format!("legs[{}]", self.legs.len())))
                     .value_of(&leg.name)
                     .accepts("a bend"),
             );
@@ -139,10 +203,11 @@ impl ProfileBuilder {
         self
     }
 
-    fn turn(mut self, angle: BendAngle, direction: Direction, rule: Option<Box<BendRule>>) -> Self {
+    pub(super) fn turn(mut self, angle: BendAngle, direction: Direction, rule: Option<Box<BendRule>>) -> Self {
         let at = self.bends.len();
         if self.legs.len() <= at {
-            self.faults.add(Error::new(ErrorKind::Conflict, "a bend without a leg before it").at(format!("bends[{at}]")).value_of(angle).accepts("a leg"));
+            let place = self.place(format!("bends[{at}]"));
+            self.faults.add(Error::new(ErrorKind::Conflict, "a bend without a leg before it").at(place).value_of(angle).accepts("a leg"));
         }
         if self.radius.is_none() {
             self.faults.add(Error::new(ErrorKind::Missing, "no inside radius").at(format!("bends[{at}].inside_radius")).accepts("a length of 0 mm or more"));

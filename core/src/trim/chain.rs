@@ -8,6 +8,7 @@ use super::profile::Profile;
 use super::walk::Part;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
+use crate::record::{Calculation, Off, Recorder, Source, Step};
 use crate::units::{Angle, BendAngle, Length};
 use std::borrow::Cow;
 
@@ -85,6 +86,68 @@ impl Chain {
     /// [`ErrorKind::Geometry`] at `legs[i].to` for a vertex on the one before it, in the line of its neighbours (within 1 micrometre) or doubling back;
     /// and every fault of [`Profile::validate`].
     pub fn profile(&self) -> Result<Profile, Error> {
+        self.run(&mut Off)
+    }
+
+    fn line(&self) -> Line<'_> {
+        Line { start: self.start, legs: &self.legs, inside_radius: self.inside_radius }
+    }
+
+    /// Where the folded outline of this chain's profile must be put to lie on the vertices.
+    ///
+    /// # Errors
+    /// As [`Chain::profile`].
+    pub fn placement(&self) -> Result<Placement, Error> {
+        let mut faults = Faults::default();
+        let first = self.line().steps(&mut faults).first().copied();
+        faults.check()?;
+        let (x, y) = first.ok_or_else(|| Error::new(ErrorKind::Missing, "a chain needs a leg").at("legs").accepts("at least one leg"))?;
+        let at = if self.start_edge.is_raw() {
+            self.start
+        } else {
+            // The flat part starts at the tangent line of the hem's fold.
+            let back = (self.start_edge.first_radius(self.thickness) + self.thickness).length()?.mm() / num::hypot(x, y);
+            self.start.moved(x * back, y * back)?
+        };
+        Ok(Placement { leg: Part::Body(0), face: self.face, at, heading: Angle::degrees_from(num::atan2_deg(y, x))? })
+    }
+}
+
+impl Calculation for Chain {
+    type Out = Profile;
+
+    fn title(&self) -> String {
+        format!("profile whose {} face follows {} vertices", if self.face == Face::Upper { "upper" } else { "lower" }, self.legs.len() + 1)
+    }
+
+    /// # Errors
+    /// As [`Chain::profile`].
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Profile, Error> {
+        let corner = |bend: &Bend| if bend.direction.inside() == self.face { LegEnd::InnerCorner } else { LegEnd::OuterCorner };
+        let (legs, bends) = self.line().legs_and_bends((&self.start_edge, &self.end_edge), corner, r)?;
+        let profile =
+            Profile { thickness: self.thickness, start_edge: self.start_edge.clone(), legs, bends, end_edge: self.end_edge.clone(), painted: self.painted };
+        profile.validate()?;
+        Ok(profile)
+    }
+}
+
+/// A line through vertices, of which a profile's legs and bends are made.
+#[derive(Clone, Copy)]
+pub(super) struct Line<'a> {
+    pub(super) start: Point,
+    pub(super) legs: &'a [ChainLeg],
+    pub(super) inside_radius: Length,
+}
+
+impl Line<'_> {
+    /// The legs between the vertices, dimensioned to the corner that each bend is given, and the bends at them.
+    pub(super) fn legs_and_bends<R: Recorder>(
+        &self,
+        edges: (&Edge, &Edge),
+        corner: impl Fn(&Bend) -> LegEnd,
+        r: &mut R,
+    ) -> Result<(Vec<Leg>, Vec<Bend>), Error> {
         let mut faults = Faults::default();
         let steps = self.steps(&mut faults);
         faults.check()?;
@@ -98,46 +161,24 @@ impl Chain {
         faults.check()?;
 
         let at_edge = |edge: &Edge| if edge.is_raw() { LegEnd::SheetEdge } else { LegEnd::OuterTangent };
-        let corner = |bend: Option<&Bend>, edge: &Edge| match bend {
-            Some(bend) if bend.direction.inside() == self.face => LegEnd::InnerCorner,
-            Some(_) => LegEnd::OuterCorner,
-            None => at_edge(edge),
-        };
+        let end_at = |bend: Option<&Bend>, edge: &Edge| bend.map_or_else(|| at_edge(edge), &corner);
         let mut legs = Vec::with_capacity(self.legs.len());
         let mut from = self.start;
         for (i, leg) in self.legs.iter().enumerate() {
-            legs.push(Leg {
-                name: leg.name.clone(),
-                length: from.distance(leg.to)?,
-                start: corner(i.checked_sub(1).and_then(|b| bends.get(b)), &self.start_edge),
-                end: corner(bends.get(i), &self.end_edge),
+            let length = from.distance(leg.to)?;
+            r.step(|| {
+                let step = Step::new(format!("leg {}", leg.name)).formula("distance of its vertices").with("from", format_args!("{}, {}", from.x, from.y));
+                step.with("to", format_args!("{}, {}", leg.to.x, leg.to.y)).gives(length).source(Source::geometry())
             });
+            let bend = bends.get(i);
+            if let Some(bend) = bend {
+                r.step(|| Step::new(format!("bend {}", i + 1)).formula("turn from leg to leg").gives(bend.angle).source(Source::geometry()));
+            }
+            let start = end_at(i.checked_sub(1).and_then(|b| bends.get(b)), edges.0);
+            legs.push(Leg { name: leg.name.clone(), length, start, end: end_at(bend, edges.1) });
             from = leg.to;
         }
-        let profile =
-            Profile { thickness: self.thickness, start_edge: self.start_edge.clone(), legs, bends, end_edge: self.end_edge.clone(), painted: self.painted };
-        profile.validate()?;
-        Ok(profile)
-    }
-
-    /// Where the folded outline of this chain's profile must be put to lie on the vertices.
-    ///
-    /// # Errors
-    /// As [`Chain::profile`].
-    pub fn placement(&self) -> Result<Placement, Error> {
-        let mut faults = Faults::default();
-        let first = self.steps(&mut faults).first().copied();
-        faults.check()?;
-        let (x, y) = first.ok_or_else(|| Error::new(ErrorKind::Missing, "a chain needs a leg").at("legs").accepts("at least one leg"))?;
-        let at = match self.start_edge.fold() {
-            None => self.start,
-            // The flat part starts at the tangent line of the hem's fold.
-            Some(fold) => {
-                let back = (fold.inside_radius + self.thickness).length()?.mm() / num::hypot(x, y);
-                self.start.moved(x * back, y * back)?
-            }
-        };
-        Ok(Placement { leg: Part::Body(0), face: self.face, at, heading: Angle::degrees_from(num::atan2_deg(y, x))? })
+        Ok((legs, bends))
     }
 
     /// The way along each leg.

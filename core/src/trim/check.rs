@@ -3,9 +3,9 @@
 use super::leg::{Leg, LegEnd};
 use super::profile::Profile;
 use super::rule::BendRule;
-use super::size::{BendMm, to_length};
+use super::size::BendMm;
 use super::solve::{self, flat_part, setback};
-use super::walk::{self, Part, WalkBend, WalkLeg};
+use super::walk::{Part, Walk, WalkBend, WalkLeg};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::units::Length;
 
@@ -23,7 +23,7 @@ pub(super) fn profile(profile: &Profile, rule: Option<&BendRule>) -> Result<(), 
         )));
     }
     for (path, edge) in [("start_edge", &profile.start_edge), ("end_edge", &profile.end_edge)] {
-        if let Err(e) = edge.check() {
+        if let Err(e) = edge.check(profile.thickness) {
             faults.add(e.under(path));
         }
     }
@@ -33,19 +33,20 @@ pub(super) fn profile(profile: &Profile, rule: Option<&BendRule>) -> Result<(), 
     // The counts fit: now the walk.
     let mut faults = Faults::default();
     let t = profile.thickness.mm();
-    let bends: Vec<Option<BendMm>> = walk::bends(profile).map(|bend| faults.keep(check_bend(profile, bend, t, rule))).collect();
-    let mut flats: Vec<(Part, Option<Length>)> = Vec::with_capacity(bends.len() + 1);
-    for (i, leg) in walk::legs(profile).enumerate() {
+    let walk = Walk::of(profile);
+    let bends: Vec<Option<BendMm>> = walk.bends().map(|bend| faults.keep(check_bend(profile, bend, t, rule))).collect();
+    let mut flats: Vec<(WalkLeg<'_>, Option<Length>)> = Vec::with_capacity(bends.len() + 1);
+    for (i, leg) in walk.legs().enumerate() {
         let before = i.checked_sub(1).and_then(|b| bends.get(b));
         let after = bends.get(i);
         let flat = match (before, after) {
             // A bend that is no bend has been reported; what it does to the leg is unknown.
             (Some(None), _) | (_, Some(None)) => None,
-            _ => faults.keep(check_leg(&leg, before.and_then(Option::as_ref), after.and_then(Option::as_ref))),
+            _ => faults.keep(check_leg(profile, &leg, before.and_then(Option::as_ref), after.and_then(Option::as_ref))),
         };
-        flats.push((leg.part, flat));
+        flats.push((leg, flat));
     }
-    check_hems(&flats, &mut faults);
+    check_hems(profile, &flats, &mut faults);
     faults.check()
 }
 
@@ -79,12 +80,12 @@ fn check_edge_ends(profile: &Profile, faults: &mut Faults) {
 fn check_bend(profile: &Profile, bend: WalkBend<'_>, t: f64, rule: Option<&BendRule>) -> Result<BendMm, Error> {
     let place = |e: Error| match bend.part {
         Part::Body(_) => e.under(&bend.part.bend_path()),
-        // A hem's angle and radius are not fields of its edge.
-        Part::StartHem | Part::EndHem => e.at(bend.part.bend_path()),
+        // A hem's angle is no field of its edge.
+        _ => e.at(bend.part.bend_path()),
     };
     let mm = solve::measure(&bend, profile.thickness, t).map_err(place)?;
     if let Some(rule) = bend.rule.or(rule) {
-        let allowance = rule.allowance_mm(&mm).and_then(to_length).map_err(place)?;
+        let allowance = solve::allowance(&bend, &mm, rule).map_err(place)?;
         if allowance.is_negative() {
             return Err(place(solve::negative_allowance(allowance)));
         }
@@ -92,7 +93,7 @@ fn check_bend(profile: &Profile, bend: WalkBend<'_>, t: f64, rule: Option<&BendR
     Ok(mm)
 }
 
-fn check_leg(leg: &WalkLeg<'_>, before: Option<&BendMm>, after: Option<&BendMm>) -> Result<Length, Error> {
+fn check_leg(profile: &Profile, leg: &WalkLeg<'_>, before: Option<&BendMm>, after: Option<&BendMm>) -> Result<Length, Error> {
     let field = |name: &'static str| {
         let path = leg.part.leg_path();
         move |e: Error| match e.path() {
@@ -105,23 +106,31 @@ fn check_leg(leg: &WalkLeg<'_>, before: Option<&BendMm>, after: Option<&BendMm>)
     let start = faults.keep(setback(leg.start, before).map_err(field("start")));
     let end = faults.keep(setback(leg.end, after).map_err(field("end")));
     faults.check()?;
-    let width = matches!(leg.part, Part::StartHem | Part::EndHem);
-    flat_part(leg, start.unwrap_or_default(), end.unwrap_or_default())
-        .map_err(|e| e.at(format!("{}.{}", leg.part.leg_path(), if width { "width" } else { "length" })))
+    flat_part(leg, start.unwrap_or_default(), end.unwrap_or_default()).map_err(|e| e.at(length_path(profile, leg.part)))
 }
 
-fn check_hems(flats: &[(Part, Option<Length>)], faults: &mut Faults) {
+/// The field that says how long a leg or a return is.
+fn length_path(profile: &Profile, part: Part) -> String {
+    let field = match part {
+        Part::StartLip | Part::StartHem => profile.start_edge.length_field(),
+        Part::Body(_) => "length",
+        Part::EndHem | Part::EndLip => profile.end_edge.length_field(),
+    };
+    format!("{}.{field}", part.leg_path())
+}
+
+fn check_hems(profile: &Profile, flats: &[(WalkLeg<'_>, Option<Length>)], faults: &mut Faults) {
     for pair in flats.windows(2) {
-        let (path, hem, body) = match pair {
-            [(Part::StartHem, Some(hem)), (_, Some(body))] => ("start_edge.width", hem, body),
-            [(_, Some(body)), (Part::EndHem, Some(hem))] => ("end_edge.width", hem, body),
+        let (hem, body) = match pair {
+            [(hem, Some(_)), (_, Some(body))] if hem.part.is_of_start_edge() => (hem, body),
+            [(_, Some(body)), (hem, Some(_))] if hem.part.is_of_end_edge() => (hem, body),
             _ => continue,
         };
-        if hem > body {
+        if hem.reach > *body {
             faults.add(
                 Error::new(ErrorKind::Impossible, "the hem is longer than the flat part of the leg it lies on")
-                    .at(path)
-                    .value_of(format_args!("flat part {hem}"))
+                    .at(length_path(profile, hem.part))
+                    .value_of(format_args!("flat part {}", hem.reach))
                     .accepts(format!("a flat part of at most {body}")),
             );
         }

@@ -32,8 +32,8 @@ pub struct Deduction {
 
 /// A table of measured deductions with its source; cloning shares the rows.
 ///
-/// Thickness and radius are found exactly. Between two rows of one thickness and radius the deduction is interpolated linearly in the angle;
-/// there is no extrapolation.
+/// Between its rows the deduction is interpolated, in proportion, in the thickness, the radius and the angle; there is no extrapolation, and each thickness (and each
+/// radius in it) speaks only for the range of its own rows. In thickness and radius a deduction is straight as long as the neutral line keeps its place.
 ///
 /// ```
 /// use seamwright::record::Source;
@@ -126,18 +126,108 @@ impl DeductionTable {
         &self.source
     }
 
-    /// The rows on either side of this size in angle; the same row twice where it is in the table.
-    pub(super) fn around(&self, size: BendSize) -> Result<(&Deduction, &Deduction), Error> {
-        let key = (size.thickness, size.inside_radius);
-        let start = self.rows.partition_point(|d| (d.thickness, d.inside_radius) < key);
-        let rest = self.rows.get(start..).unwrap_or_default();
-        let family = rest.get(..rest.partition_point(|d| (d.thickness, d.inside_radius) == key)).unwrap_or_default();
-        let at = family.partition_point(|d| d.angle.degrees() < size.angle.degrees());
-        match (at.checked_sub(1).and_then(|i| family.get(i)), family.get(at)) {
-            (_, Some(row)) if row.angle == size.angle => Ok((row, row)),
-            (Some(low), Some(high)) => Ok((low, high)),
-            _ => Err(not_in_table(size, family)),
+    /// The rows that speak for this size.
+    pub(super) fn around(&self, size: BendSize) -> Result<Around<'_>, Error> {
+        let thick = neighbours(&self.rows, size.thickness, |d| d.thickness).ok_or_else(|| not_in_table(&self.rows, size, "thickness"))?;
+        let mut found = Around { thickness: thick.share, sides: [Side::default(); 2] };
+        for (side, rows) in found.sides.iter_mut().zip([thick.low, thick.high]) {
+            let round = neighbours(rows, size.inside_radius, |d| d.inside_radius).ok_or_else(|| not_in_table(rows, size, "inside_radius"))?;
+            side.radius = round.share;
+            for (pair, rows) in side.angles.iter_mut().zip([round.low, round.high]) {
+                let turn = neighbours(rows, Turn(size.angle.degrees()), |d| Turn(d.angle.degrees())).ok_or_else(|| not_in_table(rows, size, "angle"))?;
+                *pair = Pair { low: turn.low.first(), high: turn.high.first(), share: turn.share };
+            }
         }
+        Ok(found)
+    }
+}
+
+/// A quantity by which rows are sorted, and how far one lies between two others.
+trait Key: Copy + PartialOrd {
+    fn share(self, low: Self, high: Self) -> f64;
+}
+
+impl Key for Length {
+    fn share(self, low: Length, high: Length) -> f64 {
+        (self.mm() - low.mm()) / (high.mm() - low.mm())
+    }
+}
+
+/// Degrees from flat.
+#[derive(Clone, Copy, PartialEq, PartialOrd)]
+struct Turn(f64);
+
+impl Key for Turn {
+    fn share(self, low: Turn, high: Turn) -> f64 {
+        (self.0 - low.0) / (high.0 - low.0)
+    }
+}
+
+/// The rows of the two keys on either side, and how far this one lies from the lower to the higher; the same rows twice where the key is in the table.
+struct Neighbours<'a> {
+    low: &'a [Deduction],
+    high: &'a [Deduction],
+    share: f64,
+}
+
+fn neighbours<K: Key>(rows: &[Deduction], at: K, key: impl Fn(&Deduction) -> K) -> Option<Neighbours<'_>> {
+    let family = |k: K| {
+        let start = rows.partition_point(|d| key(d) < k);
+        rows.get(start..rows.partition_point(|d| key(d) <= k)).unwrap_or_default()
+    };
+    let next = rows.partition_point(|d| key(d) < at);
+    let above = rows.get(next).map(&key)?;
+    if above == at {
+        let same = family(at);
+        return Some(Neighbours { low: same, high: same, share: 0.0 });
+    }
+    let below = next.checked_sub(1).and_then(|i| rows.get(i)).map(&key)?;
+    Some(Neighbours { low: family(below), high: family(above), share: at.share(below, above) })
+}
+
+/// Two rows of one thickness and radius, on either side of an angle.
+#[derive(Debug, Clone, Copy, Default)]
+pub(super) struct Pair<'a> {
+    pub(super) low: Option<&'a Deduction>,
+    pub(super) high: Option<&'a Deduction>,
+    share: f64,
+}
+
+/// The rows of one thickness, on either side of a radius.
+#[derive(Debug, Clone, Copy, Default)]
+struct Side<'a> {
+    angles: [Pair<'a>; 2],
+    radius: f64,
+}
+
+/// The rows that speak for a size: up to eight, on either side of it in thickness, radius and angle.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Around<'a> {
+    sides: [Side<'a>; 2],
+    thickness: f64,
+}
+
+impl<'a> Around<'a> {
+    /// The deduction between the rows, in proportion in each of the three.
+    fn deduction_mm(&self) -> f64 {
+        let between = |low: f64, high: f64, share: f64| low + share * (high - low);
+        let of = |row: Option<&Deduction>| row.map_or(f64::NAN, |d| d.deduction.mm());
+        let [thin, thick] = self.sides.map(|side| {
+            let [sharp, round] = side.angles.map(|pair| between(of(pair.low), of(pair.high), pair.share));
+            between(sharp, round, side.radius)
+        });
+        between(thin, thick, self.thickness)
+    }
+
+    /// The rows, each once.
+    pub(super) fn rows(&self) -> Vec<&'a Deduction> {
+        let mut out: Vec<&Deduction> = Vec::new();
+        for row in self.sides.iter().flat_map(|s| s.angles.iter().flat_map(|p| [p.low, p.high])).flatten() {
+            if !out.iter().any(|d| core::ptr::eq(*d, row)) {
+                out.push(row);
+            }
+        }
+        out
     }
 }
 
@@ -155,36 +245,48 @@ fn check_row(row: &Deduction) -> Result<(), Error> {
 }
 
 #[cold]
-fn not_in_table(size: BendSize, family: &[Deduction]) -> Error {
-    let e = Error::new(ErrorKind::OutOfRange, "the table of deductions does not cover this bend")
-        .value_of(format_args!("thickness {}, radius {}, {}", size.thickness, size.inside_radius, size.angle));
-    match (family.first(), family.last()) {
-        (Some(first), Some(last)) => e.at("angle").accepts(format!("{} to {} from flat", first.angle, last.angle)),
-        _ => e.at("inside_radius").accepts("a thickness and radius of the table, exactly"),
+fn not_in_table(rows: &[Deduction], size: BendSize, field: &'static str) -> Error {
+    let (first, last) = (rows.first(), rows.last());
+    let said = |d: &Deduction| match field {
+        "thickness" => d.thickness.to_string(),
+        "inside_radius" => d.inside_radius.to_string(),
+        _ => d.angle.to_string(),
+    };
+    let e = Error::new(ErrorKind::OutOfRange, "the table of deductions does not cover this bend").at(field).value_of(match field {
+        "thickness" => size.thickness.to_string(),
+        "inside_radius" => size.inside_radius.to_string(),
+        _ => size.angle.to_string(),
+    });
+    match (first, last) {
+        (Some(a), Some(b)) if field == "thickness" => e.accepts(format!("{} to {}", said(a), said(b))),
+        (Some(a), Some(b)) if field == "inside_radius" => e.accepts(format!("{} to {} in thickness {}", said(a), said(b), a.thickness)),
+        (Some(a), Some(b)) => e.accepts(format!("{} to {} from flat in thickness {} with radius {}", said(a), said(b), a.thickness, a.inside_radius)),
+        _ => e,
     }
     .cured_by("a row for this bend, or another rule for it")
 }
 
 #[inline]
 pub(super) fn allowance_mm(table: &DeductionTable, bend: &BendMm) -> Result<f64, Error> {
-    let two = bend.two_setbacks()?;
-    let (low, high) = table.around(bend.size)?;
-    let (d0, d1) = (low.deduction.mm(), high.deduction.mm());
-    let span = high.angle.degrees() - low.angle.degrees();
-    let share = if span > 0.0 { (bend.degrees() - low.angle.degrees()) / span } else { 0.0 };
-    Ok(two - (d0 + share * (d1 - d0)))
+    Ok(bend.two_setbacks()? - table.around(bend.size)?.deduction_mm())
 }
 
 pub(super) fn step(table: &DeductionTable, bend: &BendMm, allowance: Length) -> Step {
-    let step = Step::new("flat length of the bend BA")
+    let mut step = Step::new("flat length of the bend BA")
         .formula("2 (R + T) tan(A/2) - BD, BD from the table")
         .with("A", bend.size.angle)
         .with("R", bend.size.inside_radius)
         .with("T", bend.size.thickness);
-    let step = match table.around(bend.size) {
-        Ok((low, high)) if low.angle == high.angle => step.with("BD", low.deduction),
-        Ok((low, high)) => step.with(format!("BD at {}", low.angle), low.deduction).with(format!("BD at {}", high.angle), high.deduction),
-        Err(_) => step,
-    };
+    if let Ok(around) = table.around(bend.size) {
+        let rows = around.rows();
+        for row in &rows {
+            let name = match rows.as_slice() {
+                [_] => "BD".to_owned(),
+                _ if rows.iter().all(|d| (d.thickness, d.inside_radius) == (row.thickness, row.inside_radius)) => format!("BD at {}", row.angle),
+                _ => format!("BD at {}, {}, {}", row.thickness, row.inside_radius, row.angle),
+            };
+            step = step.with(name, row.deduction);
+        }
+    }
     step.gives(allowance).source(table.source.clone())
 }

@@ -12,6 +12,7 @@
 //! common. v may have either sign. The standard adds a mostly negative v; here, as in the table books, a positive v is subtracted.
 
 use super::factors::DinFactor;
+use super::rule::BendRule;
 use super::size::{BendMm, BendSize, to_length};
 use crate::error::{Error, ErrorKind};
 use crate::record::{Source, Step};
@@ -45,11 +46,15 @@ impl LastFactor {
     }
 }
 
-/// The length of the neutral line in the bend, without the third range.
+/// The length of the neutral line in the bend with this factor k, without the third range.
 #[inline]
-fn arc_mm(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
-    let k = factors.of(bend)?.value();
-    Ok(bend.radians() * (bend.r + k * bend.t / 2.0))
+fn arc_mm(bend: &BendMm, k: f64) -> f64 {
+    bend.radians() * (bend.r + k * bend.t / 2.0)
+}
+
+/// Whether the factor k enters: not in the third range.
+pub(super) fn takes_factor(bend: &BendMm) -> bool {
+    bend.degrees() >= NEGLIGIBLE_BELOW
 }
 
 pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
@@ -59,23 +64,35 @@ pub(super) fn allowance_mm(bend: &BendMm) -> Result<f64, Error> {
 /// The same, with the factor of the bend before where it had this radius; the sheet must be one.
 #[inline]
 pub(super) fn allowance_after(bend: &BendMm, factors: &mut LastFactor) -> Result<f64, Error> {
-    if bend.degrees() >= 180.0 {
-        return Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
-            .at("angle")
-            .value_of(bend.size.angle)
-            .accepts("less than 180 deg from flat")
-            .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"));
+    no_hem(bend)?;
+    allowance_with(bend, factors.of(bend)?.value())
+}
+
+/// Hems are outside the range.
+#[inline]
+pub(super) fn no_hem(bend: &BendMm) -> Result<(), Error> {
+    if bend.degrees() < 180.0 {
+        return Ok(());
     }
-    let arc = arc_mm(bend, factors)?;
-    if bend.degrees() < NEGLIGIBLE_BELOW { bend.two_setbacks() } else { Ok(arc) }
+    Err(Error::new(ErrorKind::OutOfRange, "a hem is outside the range of DIN 6935")
+        .at("angle")
+        .value_of(bend.size.angle)
+        .accepts("less than 180 deg from flat")
+        .cured_by("for the hem alone the neutral-axis, handbook, aviation or sharp-corner rule"))
+}
+
+/// The allowance with this factor k, in the range that the angle falls in.
+#[inline]
+pub(super) fn allowance_with(bend: &BendMm, k: f64) -> Result<f64, Error> {
+    if takes_factor(bend) { Ok(arc_mm(bend, k)) } else { bend.two_setbacks() }
 }
 
 /// What the third range drops: the v that the second range would give. `None` outside the third range.
 pub(super) fn dropped_mm(bend: &BendMm) -> Option<f64> {
-    if bend.degrees() >= NEGLIGIBLE_BELOW {
+    if takes_factor(bend) {
         return None;
     }
-    Some(bend.two_setbacks().ok()? - arc_mm(bend, &mut LastFactor::default()).ok()?)
+    Some(bend.two_setbacks().ok()? - arc_mm(bend, LastFactor::default().of(bend).ok()?.value()))
 }
 
 /// The compensation value v of DIN 6935, to be subtracted from the sum of the legs.
@@ -118,4 +135,78 @@ pub(super) fn step(bend: &BendMm, allowance: Length) -> Step {
         Err(_) => step,
     };
     step.gives(allowance).source(SOURCE.clone())
+}
+
+/// DIN 6935 where it holds, and a rule of the caller's choice where it does not: hems, and bends sharper than r/s of about 0.05.
+///
+/// A result says at which bends the other rule was used.
+///
+/// ```
+/// use seamwright::trim::{BendRule, BendSize, DinOr, NeutralFactor};
+/// use seamwright::units::{BendAngle, Length};
+/// let hems = BendRule::neutral_axis(NeutralFactor::MIDDLE);
+/// let rule = BendRule::Din6935Or(DinOr::new(hems.clone())?);
+/// let bend = BendSize { thickness: Length::mils(24), inside_radius: Length::mils(24), angle: BendAngle::SQUARE };
+/// assert_eq!(rule.allowance(bend)?, BendRule::Din6935.allowance(bend)?);
+/// let hem = BendSize { inside_radius: Length::ZERO, angle: BendAngle::FOLDED, ..bend };
+/// assert_eq!(rule.allowance(hem)?, hems.allowance(hem)?);
+/// assert!(DinOr::new(BendRule::Din6935).is_err());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "DinOrForm", into = "DinOrForm"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct DinOr {
+    otherwise: Box<BendRule>,
+}
+
+#[cfg(feature = "serde")]
+#[derive(serde::Serialize, serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+#[serde(deny_unknown_fields)]
+struct DinOrForm {
+    otherwise: Box<BendRule>,
+}
+
+#[cfg(feature = "serde")]
+impl TryFrom<DinOrForm> for DinOr {
+    type Error = crate::error::told::Told;
+    fn try_from(form: DinOrForm) -> Result<Self, crate::error::told::Told> {
+        Ok(DinOr::new(*form.otherwise)?)
+    }
+}
+
+#[cfg(feature = "serde")]
+impl From<DinOr> for DinOrForm {
+    fn from(rule: DinOr) -> Self {
+        DinOrForm { otherwise: rule.otherwise }
+    }
+}
+
+impl DinOr {
+    /// DIN 6935, and otherwise this rule.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`] at `otherwise` for DIN 6935 itself, which does not hold there.
+    pub fn new(otherwise: BendRule) -> Result<DinOr, Error> {
+        if matches!(otherwise, BendRule::Din6935 | BendRule::Din6935Or(_)) {
+            return Err(Error::new(ErrorKind::Conflict, "where DIN 6935 does not hold, another rule must")
+                .at("otherwise")
+                .value_of(&otherwise)
+                .accepts("a rule other than DIN 6935"));
+        }
+        Ok(DinOr { otherwise: Box::new(otherwise) })
+    }
+
+    /// The rule where DIN 6935 does not hold.
+    #[must_use]
+    pub fn otherwise(&self) -> &BendRule {
+        &self.otherwise
+    }
+
+    /// The other rule, if it is the one for this bend.
+    #[inline]
+    pub(super) fn other_for(&self, bend: &BendMm) -> Option<&BendRule> {
+        (bend.degrees() >= 180.0 || DinFactor::of_ratio(bend.r / bend.t).is_err()).then_some(&*self.otherwise)
+    }
 }

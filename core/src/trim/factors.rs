@@ -112,11 +112,14 @@ impl DinFactor {
         Self::of_ratio(inside_radius.mm() / thickness.mm())
     }
 
+    /// The formula alone, which is negative for a bend sharper than it covers.
+    #[inline]
+    pub(super) fn formula(ratio: f64) -> f64 {
+        if ratio > 5.0 { 1.0 } else { 0.65 + 0.5 * num::log10(ratio) }
+    }
+
     pub(super) fn of_ratio(ratio: f64) -> Result<DinFactor, Error> {
-        if ratio > 5.0 {
-            return Ok(DinFactor(1.0));
-        }
-        let k = 0.65 + 0.5 * num::log10(ratio);
+        let k = DinFactor::formula(ratio);
         if k >= 0.0 {
             Ok(DinFactor(k))
         } else {

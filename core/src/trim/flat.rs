@@ -4,7 +4,7 @@ use super::leg::Direction;
 use super::profile::Profile;
 use super::rule::BendRule;
 use super::solve::{self, Sink, Solved};
-use super::walk::{self, Part, WalkLeg};
+use super::walk::{Part, Walk, WalkBend, WalkLeg};
 use super::{cautions, check};
 use crate::error::Error;
 use crate::record::{Calculation, Caution, Off, Recorder};
@@ -200,26 +200,27 @@ impl Sink for FlatSink {
     }
 
     #[inline]
-    fn bend(&mut self, bend: &Solved<'_>, from: Length, to: Length) {
-        cautions::of_bend(bend, &mut self.cautions);
+    fn bend(&mut self, bend: &WalkBend<'_>, solved: &Solved<'_>, from: Length, to: Length) {
+        cautions::of_bend(bend, solved, &mut self.cautions);
         self.bends.push(FlatBend {
-            part: bend.walk.part,
+            part: bend.part,
             from,
-            line: solve::halfway(from, bend.allowance),
+            line: solve::halfway(from, solved.allowance),
             to,
-            angle: bend.walk.angle,
-            direction: bend.walk.direction,
-            inside_radius: bend.walk.inside_radius,
-            rule: bend.walk.rule.map(|rule| Box::new(rule.clone())),
+            angle: bend.angle,
+            direction: bend.direction,
+            inside_radius: bend.inside_radius,
+            rule: bend.rule.map(|rule| Box::new(rule.clone())),
         });
     }
 }
 
 #[inline]
 fn flatten<R: Recorder>(profile: &Profile, rule: &BendRule, r: &mut R) -> Result<Flat, Error> {
-    let count = walk::bend_count(profile);
+    let walk = Walk::of(profile);
+    let count = walk.bend_count();
     let mut sink = FlatSink { legs: Vec::with_capacity(count + 1), bends: Vec::with_capacity(count), cautions: Vec::new() };
-    let girth = solve::unfold(profile, rule, r, &mut sink).map_err(|e| all_faults(profile, rule, e))?;
+    let girth = solve::unfold(profile, &walk, rule, r, &mut sink).map_err(|e| all_faults(profile, rule, e))?;
     let ruled = sink.bends.iter().filter(|b| b.rule.is_none()).count();
     cautions::of_rule(rule, "rule", ruled, &mut sink.cautions);
     Ok(Flat { girth, thickness: profile.thickness, legs: sink.legs, bends: sink.bends, rule: rule.clone(), cautions: sink.cautions })
@@ -244,7 +245,7 @@ impl Profile {
     /// # Errors
     /// As [`Profile::unfold`].
     pub fn girth(&self, rule: &BendRule) -> Result<Length, Error> {
-        solve::unfold(self, rule, &mut Off, &mut ()).map_err(|e| all_faults(self, rule, e))
+        solve::unfold(self, &Walk::of(self), rule, &mut Off, &mut ()).map_err(|e| all_faults(self, rule, e))
     }
 }
 

@@ -308,10 +308,15 @@ fn any_rule() -> impl Strategy<Value = BendRule> {
 
 fn any_edge() -> impl Strategy<Value = Edge> {
     let way = prop_oneof![Just(Direction::Up), Just(Direction::Down)];
-    (0..3, 5_000_i32..15_000, 500_i32..4000, way).prop_map(|(kind, width, gap, way)| match kind {
+    let um = Length::micrometres;
+    (0..6, 5_000_i32..15_000, 500_i32..4000, way).prop_map(move |(kind, width, gap, way)| match kind {
         0 => Edge::Raw,
-        1 => Edge::closed_hem(Length::micrometres(width), way),
-        _ => Edge::open_hem(Length::micrometres(width), Length::micrometres(gap), way),
+        1 => Edge::closed_hem(um(width), way),
+        2 => Edge::open_hem(um(width), um(gap), way),
+        3 => Edge::double_hem(um(width), way),
+        // Past 180 degrees, where not every rule goes.
+        4 => Edge::teardrop_hem(um(gap), um(width), um(gap / 3), way).with_rule(axis(0.4)),
+        _ => Edge::wired_edge(um(gap), way).with_rule(axis(0.4)),
     })
 }
 
@@ -339,7 +344,7 @@ pub(super) fn any_profile() -> impl Strategy<Value = Profile> {
 }
 
 /// A profile with one thing in it changed, mostly for the worse.
-fn spoil(mut p: Profile, what: u8, which: usize, by: Length) -> Profile {
+pub(super) fn spoil(mut p: Profile, what: u8, which: usize, by: Length) -> Profile {
     let leg = which % p.legs.len();
     match what {
         0 => p.legs[leg].length = by,
@@ -420,12 +425,12 @@ proptest! {
     #[test]
     fn how_a_leg_is_dimensioned_does_not_change_the_flat(p in any_profile(), rule in any_rule()) {
         let flat = p.unfold(&rule).unwrap();
-        let skip = usize::from(!p.start_edge.is_raw());
+        let skip = flat.legs().iter().take_while(|l| l.part.is_of_start_edge()).count();
         let mut said = p.clone();
         let last = said.legs.len() - 1;
         for (i, leg) in said.legs.iter_mut().enumerate() {
             leg.length = flat.legs()[i + skip].length();
-            if i > 0 || skip == 1 { leg.start = LegEnd::Tangent; }
+            if i > 0 || skip > 0 { leg.start = LegEnd::Tangent; }
             if i < last || !p.end_edge.is_raw() { leg.end = LegEnd::Tangent; }
         }
         let again = said.unfold(&rule).unwrap();

@@ -138,17 +138,31 @@ impl LegEnd {
 
     #[inline(always)]
     pub(super) fn beyond(self, bend: &BendMm) -> Result<Length, Error> {
+        if self == LegEnd::OuterCorner && bend.degrees() < 180.0 { Ok(bend.outside) } else { self.beyond_other(bend) }
+    }
+
+    /// What is rarer than an outer corner, out of the way of the loop over legs.
+    #[inline(never)]
+    fn beyond_other(self, bend: &BendMm) -> Result<Length, Error> {
+        match self {
+            LegEnd::OuterTangent if bend.degrees() >= 90.0 => (bend.size.inside_radius + bend.size.thickness).length(),
+            _ => self.beyond_mm(bend).and_then(to_length),
+        }
+    }
+
+    /// The same in the working unit, unrounded: radius and thickness each times a number that the angle gives.
+    pub(super) fn beyond_mm(self, bend: &BendMm) -> Result<f64, Error> {
         let degrees = bend.degrees();
         match self {
-            LegEnd::OuterCorner if degrees < 180.0 => Ok(bend.outside),
-            LegEnd::InnerCorner if degrees < 180.0 => to_length(bend.r * bend.half_tangent),
-            LegEnd::OuterCorner | LegEnd::InnerCorner => Err(no_corner(bend.size.angle).at("")),
-            LegEnd::OuterTangent if degrees >= 90.0 => (bend.size.inside_radius + bend.size.thickness).length(),
+            LegEnd::OuterCorner | LegEnd::InnerCorner if degrees >= 180.0 => Err(no_corner(bend.size.angle).at("")),
+            LegEnd::OuterCorner => Ok((bend.r + bend.t) * bend.half_tangent),
+            LegEnd::InnerCorner => Ok(bend.r * bend.half_tangent),
+            LegEnd::OuterTangent if degrees >= 90.0 => Ok(bend.r + bend.t),
             LegEnd::OuterTangent => Err(Error::new(ErrorKind::OutOfRange, "a bend of less than 90 degrees has no outer tangent square to the leg")
                 .value_of(bend.size.angle)
                 .accepts("90 deg or more from flat")
                 .cured_by("measure the leg to the outer corner")),
-            LegEnd::Tangent => Ok(Length::ZERO),
+            LegEnd::Tangent => Ok(0.0),
             LegEnd::SheetEdge => Err(Error::new(ErrorKind::Conflict, "the leg ends at a bend, not at the sheet's edge")
                 .value_of("sheet-edge")
                 .accepts("outer-corner, inner-corner, outer-tangent, tangent")),

@@ -3,7 +3,7 @@
 use super::flat::{Flat, FlatBend};
 use super::leg::{Direction, Face};
 use super::point::Point;
-use super::size::to_length;
+use super::size::{QUICK_MM, round, sum, to_length};
 use super::walk::Part;
 use crate::error::{Error, ErrorKind};
 use crate::num;
@@ -255,61 +255,73 @@ fn chords(piece: &Piece, arc: &Arc, tolerance: f64, out: &mut Vec<Point>) -> Res
 
 /// Where the walk stands: a point of the lower face in the working unit, and its heading.
 #[derive(Debug, Clone, Copy)]
-struct Pen {
+pub(super) struct Pen {
     x: f64,
     y: f64,
-    heading: f64,
+    pub(super) heading: f64,
     sin: f64,
     cos: f64,
 }
 
-/// One bend in the working unit, as the pen passes it.
-struct Swing {
-    /// From the centre to the lower face, the upper face and the neutral line.
-    lower: f64,
-    upper: f64,
-    neutral: f64,
-    centre: (f64, f64),
+/// The centre and the two ends of one bend in the working unit.
+pub(super) struct Swing {
+    pub(super) centre: (f64, f64),
     /// From the centre towards the sheet, at the start and at the end.
-    out: (f64, f64),
-    out_after: (f64, f64),
-    turn: f64,
+    pub(super) out: (f64, f64),
+    pub(super) out_after: (f64, f64),
+    pub(super) turn: f64,
     /// Direction of `out` in degrees.
-    out_heading: f64,
+    pub(super) out_heading: f64,
+    /// From the centre to the outer face.
+    outer: f64,
 }
 
 impl Pen {
-    fn at(x: f64, y: f64, heading: f64) -> Pen {
+    pub(super) fn at(x: f64, y: f64, heading: f64) -> Pen {
         Pen { x, y, heading, sin: num::sin_deg(heading), cos: num::cos_deg(heading) }
     }
 
     /// A point of the sheet beside the pen, so far above its lower face.
-    fn above(&self, height: f64) -> (f64, f64) {
+    #[inline(always)]
+    pub(super) fn above(&self, height: f64) -> (f64, f64) {
         (self.x - height * self.sin, self.y + height * self.cos)
     }
 
-    fn forward(&mut self, by: f64) {
+    #[inline(always)]
+    pub(super) fn forward(&mut self, by: f64) {
         self.x += by * self.cos;
         self.y += by * self.sin;
     }
 
-    fn swing(&mut self, bend: &FlatBend, t: f64) -> Swing {
+    #[inline(always)]
+    pub(super) fn swing(&mut self, bend: &FlatBend, t: f64) -> Swing {
         let r = bend.inside_radius.mm();
         let sign = bend.direction.sign();
         let turn = sign * bend.angle.degrees();
-        let (lower, upper) = match bend.direction {
-            Direction::Up => (r + t, r),
-            Direction::Down => (r, r + t),
+        let lower = match bend.direction {
+            Direction::Up => r + t,
+            Direction::Down => r,
         };
-        let neutral = bend.allowance().mm() / bend.angle.angle().radians();
         let out = (sign * self.sin, -sign * self.cos);
         let centre = (self.x - lower * out.0, self.y - lower * out.1);
         let before = self.heading;
         let next = Pen::at(0.0, 0.0, self.heading + turn);
         let out_after = (sign * next.sin, -sign * next.cos);
         *self = Pen { x: centre.0 + lower * out_after.0, y: centre.1 + lower * out_after.1, ..next };
-        Swing { lower, upper, neutral, centre, out, out_after, turn, out_heading: before - sign * 90.0 }
+        Swing { centre, out, out_after, turn, out_heading: before - sign * 90.0, outer: r + t }
     }
+}
+
+/// The lesser of two coordinates, none of which is NaN.
+#[inline(always)]
+fn less(a: f64, b: f64) -> f64 {
+    if a < b { a } else { b }
+}
+
+/// The greater of two coordinates, none of which is NaN.
+#[inline(always)]
+fn more(a: f64, b: f64) -> f64 {
+    if a > b { a } else { b }
 }
 
 /// A box that grows, in the working unit.
@@ -319,21 +331,44 @@ struct Reach {
 }
 
 impl Reach {
+    #[inline(always)]
     fn take(&mut self, p: (f64, f64)) {
-        self.least = (self.least.0.min(p.0), self.least.1.min(p.1));
-        self.greatest = (self.greatest.0.max(p.0), self.greatest.1.max(p.1));
+        self.least = (less(p.0, self.least.0), less(p.1, self.least.1));
+        self.greatest = (more(p.0, self.greatest.0), more(p.1, self.greatest.1));
     }
 
     /// The outermost points of an arc along the axes, where it passes them.
+    #[inline(always)]
     fn take_swing(&mut self, swing: &Swing) {
-        let radius = swing.lower.max(swing.upper);
-        for (axis, (x, y)) in [(0.0, (1.0, 0.0)), (90.0, (0.0, 1.0)), (180.0, (-1.0, 0.0)), (270.0, (0.0, -1.0))] {
-            let ahead = (axis - swing.out_heading) * swing.turn.signum() % 360.0;
+        // How far the start is turned past the first axis, the way that the bend turns.
+        let past = num::within_turn(swing.out_heading * swing.turn.signum());
+        let past = if past < 0.0 { past + 360.0 } else { past };
+        let side = swing.turn.signum();
+        for (axis, (x, y)) in [(0.0, (1.0, 0.0)), (90.0, (0.0, side)), (180.0, (-1.0, 0.0)), (270.0, (0.0, -side))] {
+            let ahead = axis - past;
             let ahead = if ahead < 0.0 { ahead + 360.0 } else { ahead };
             if ahead <= swing.turn.abs() {
-                self.take((swing.centre.0 + radius * x, swing.centre.1 + radius * y));
+                self.take((swing.centre.0 + swing.outer * x, swing.centre.1 + swing.outer * y));
             }
         }
+    }
+}
+
+/// The place of an end of a leg on the lower face, the upper face and the neutral line.
+#[derive(Clone, Copy)]
+struct Across {
+    lower: Point,
+    upper: Point,
+    neutral: Point,
+}
+
+impl Across {
+    #[inline(always)]
+    fn of(pen: &Pen, t: f64, reach: &mut Reach, mut put: impl FnMut((f64, f64)) -> Result<Point, Error>) -> Result<Across, Error> {
+        let (lower, upper) = (pen.above(0.0), pen.above(t));
+        reach.take(lower);
+        reach.take(upper);
+        Ok(Across { lower: put(lower)?, upper: put(upper)?, neutral: put(pen.above(t / 2.0))? })
     }
 }
 
@@ -357,47 +392,57 @@ impl Flat {
                 .value_of(placement.leg)
                 .accepts(format!("the {} legs of the profile, and its hems", self.legs().iter().filter(|l| matches!(l.part, Part::Body(_))).count()))
         })?;
-        let t = self.thickness().mm();
-        let start = self.start_of(anchor, placement, t);
-        let count = self.bends().len();
-        let mut out = Outline {
-            upper: Vec::with_capacity(2 * count + 1),
-            lower: Vec::with_capacity(2 * count + 1),
-            neutral: Vec::with_capacity(2 * count + 1),
-            bounds: Bounds { least: placement.at, greatest: placement.at },
-        };
-        let mut reach = Reach { least: (f64::INFINITY, f64::INFINITY), greatest: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
-        let put = |p: (f64, f64)| placement.at.moved(p.0, p.1);
-        let mut pen = start;
-        for (i, leg) in self.legs().iter().enumerate() {
-            let before = pen;
-            pen.forward(leg.length().mm());
-            let line = |height: f64| -> Result<Piece, Error> {
-                Ok(Piece { part: leg.part, from: put(before.above(height))?, to: put(pen.above(height))?, arc: None })
-            };
-            out.lower.push(line(0.0)?);
-            out.upper.push(line(t)?);
-            out.neutral.push(line(t / 2.0)?);
-            for p in [before.above(0.0), before.above(t), pen.above(0.0), pen.above(t)] {
-                reach.take(p);
+        let start = self.start_of(anchor, placement, self.thickness().mm());
+        // A section that is not kilometres wide or away is put without a question for each point; the rare other one is put again with it.
+        let Point { x, y } = placement.at;
+        if x.pm().unsigned_abs().max(y.pm().unsigned_abs()) < 1 << 62 {
+            let mut most = 0.0;
+            let near = self.fold(start, |p| {
+                most = more(more(most, p.0.abs()), p.1.abs());
+                Ok(Point { x: Length::from_pm(x.pm().wrapping_add(round(p.0))), y: Length::from_pm(y.pm().wrapping_add(round(p.1))) })
+            })?;
+            if most < QUICK_MM {
+                return Ok(near);
             }
+        }
+        self.fold(start, |p| placement.at.moved(p.0, p.1))
+    }
+
+    /// The walk along the folded section.
+    #[inline(always)]
+    fn fold(&self, mut pen: Pen, mut put: impl FnMut((f64, f64)) -> Result<Point, Error>) -> Result<Outline, Error> {
+        let t = self.thickness().mm();
+        let pieces = 2 * self.bends().len() + 1;
+        let (mut upper, mut lower, mut neutral) = (Vec::with_capacity(pieces), Vec::with_capacity(pieces), Vec::with_capacity(pieces));
+        let mut reach = Reach { least: (f64::INFINITY, f64::INFINITY), greatest: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
+        // The ends of neighbours are one point, so that a face has no gap of a picometre.
+        let mut from = Across::of(&pen, t, &mut reach, &mut put)?;
+        for (i, leg) in self.legs().iter().enumerate() {
+            pen.forward(leg.length().mm());
+            let to = Across::of(&pen, t, &mut reach, &mut put)?;
+            let line = |from: Point, to: Point| Piece { part: leg.part, from, to, arc: None };
+            lower.push(line(from.lower, to.lower));
+            upper.push(line(from.upper, to.upper));
+            neutral.push(line(from.neutral, to.neutral));
             if let Some(bend) = self.bends().get(i) {
                 let swing = pen.swing(bend, t);
                 reach.take_swing(&swing);
-                let centre = put(swing.centre)?;
-                let turn = Angle::of_degrees(swing.turn);
-                let on = |radius: f64, out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
-                let arc = |radius: f64| -> Result<Piece, Error> {
-                    let arc = Arc { centre, radius: to_length(radius)?, turn };
-                    Ok(Piece { part: bend.part, from: on(radius, swing.out)?, to: on(radius, swing.out_after)?, arc: Some(arc) })
+                from = Across::of(&pen, t, &mut reach, &mut put)?;
+                let (inside, outside) = (bend.inside_radius, sum(bend.inside_radius, self.thickness())?);
+                let (below, above) = match bend.direction {
+                    Direction::Up => (outside, inside),
+                    Direction::Down => (inside, outside),
                 };
-                out.lower.push(arc(swing.lower)?);
-                out.upper.push(arc(swing.upper)?);
-                out.neutral.push(arc(swing.neutral)?);
+                let (centre, turn) = (put(swing.centre)?, Angle::of_degrees(swing.turn));
+                let arc = |radius: Length, from: Point, to: Point| Piece { part: bend.part, from, to, arc: Some(Arc { centre, radius, turn }) };
+                lower.push(arc(below, to.lower, from.lower));
+                upper.push(arc(above, to.upper, from.upper));
+                let radius = bend.allowance().mm() / bend.angle.angle().radians();
+                let mut on = |out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
+                neutral.push(arc(to_length(radius)?, on(swing.out)?, on(swing.out_after)?));
             }
         }
-        out.bounds = Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? };
-        Ok(out)
+        Ok(Outline { upper, lower, neutral, bounds: Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? } })
     }
 
     /// Where the walk must start so that the anchored leg comes to lie where it is put.

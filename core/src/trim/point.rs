@@ -1,5 +1,6 @@
 //! Points of a section.
 
+use super::size::{sum, to_length};
 use crate::error::Error;
 use crate::units::Length;
 
@@ -32,7 +33,7 @@ impl Point {
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range of a length.
     pub fn distance(self, other: Point) -> Result<Length, Error> {
         let (x, y) = self.to(other)?;
-        super::size::to_length(crate::num::hypot(x, y))
+        to_length(crate::num::hypot(x, y))
     }
 
     /// The way to another point in the working unit, subtracted exactly first.
@@ -41,8 +42,8 @@ impl Point {
     }
 
     /// This point moved by so much.
+    #[inline(always)]
     pub(super) fn moved(self, x: f64, y: f64) -> Result<Point, Error> {
-        use super::size::to_length;
-        Ok(Point { x: (self.x + to_length(x)?).length()?, y: (self.y + to_length(y)?).length()? })
+        Ok(Point { x: sum(self.x, to_length(x)?)?, y: sum(self.y, to_length(y)?)? })
     }
 }

@@ -3,14 +3,14 @@
 use super::builder::ProfileBuilder;
 use super::check;
 use super::edge::Edge;
-use super::leg::{Bend, Face, Leg};
+use super::leg::{Bend, Direction, Face, Leg};
 use super::rule::BendRule;
 use crate::error::Error;
 use crate::units::Length;
 
 /// The section of a trim: legs joined by bends between two edges.
 ///
-/// It is walked from the start edge to the end edge; see [`Face`] and [`Direction`](super::Direction) for what is up. There is one bend between
+/// It is walked from the start edge to the end edge; see [`Face`] and [`Direction`] for what is up. There is one bend between
 /// every two legs; hems belong to the edges and are not among the bends.
 ///
 /// ```
@@ -55,6 +55,20 @@ impl Profile {
     /// Starts a profile in sheet of this thickness, leg by leg.
     pub fn builder(thickness: Length) -> ProfileBuilder {
         ProfileBuilder::new(thickness)
+    }
+
+    /// Whether a bend this way has the painted face on its inside, where a hem hides it and the nose of the tool meets it.
+    ///
+    /// ```
+    /// use seamwright::trim::{Direction, Face, Profile};
+    /// use seamwright::units::Length;
+    /// let strip = Profile::builder(Length::mils(24)).painted(Face::Upper).leg("strip", Length::inches(6)).build()?;
+    /// assert!(strip.closes_on_paint(Direction::Up) && !strip.closes_on_paint(Direction::Down));
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    #[must_use]
+    pub fn closes_on_paint(&self, direction: Direction) -> bool {
+        direction.inside() == self.painted
     }
 
     /// Checks everything that does not depend on a bend rule, and reports every fault.

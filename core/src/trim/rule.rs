@@ -1,11 +1,12 @@
 //! The bend rules as one type.
 
 use super::deductions::DeductionTable;
+use super::din::DinOr;
 use super::factors::NeutralFactor;
 use super::handbook::HandbookMetal;
 use super::neutral_axis::NeutralAxis;
 use super::size::{BendMm, BendSize, to_length};
-use super::{aviation, deductions, din, handbook, neutral_axis, sharp_corner};
+use super::{aviation, deductions, din, din_linear, handbook, neutral_axis, sharp_corner};
 use crate::error::Error;
 use crate::record::{Source, Step};
 use crate::units::Length;
@@ -37,6 +38,12 @@ pub enum BendRule {
     /// DIN 6935, three ranges; refuses hems and bends sharper than r/s of about 0.05.
     #[cfg_attr(feature = "serde", serde(rename = "din-6935"))]
     Din6935,
+    /// DIN 6935, and a rule of the caller's choice for hems and for bends sharper than it covers.
+    #[cfg_attr(feature = "serde", serde(rename = "din-6935-or"))]
+    Din6935Or(DinOr),
+    /// The older linear rule of DIN 6935, `v = 0.43 r + 1.48 s`: square bends only.
+    #[cfg_attr(feature = "serde", serde(rename = "din-6935-linear"))]
+    Din6935Linear,
     /// The handbook constants for three groups of metals.
     Handbook(HandbookMetal),
     /// `BA = (0.01743 R + 0.0078 T)` per degree, 1 to 180 degrees.
@@ -60,6 +67,8 @@ impl BendRule {
         match self {
             BendRule::NeutralAxis(_) => "neutral axis",
             BendRule::Din6935 => "DIN 6935",
+            BendRule::Din6935Or(_) => "DIN 6935 or another",
+            BendRule::Din6935Linear => "DIN 6935 linear",
             BendRule::Handbook(_) => "handbook",
             BendRule::Aviation => "aviation",
             BendRule::Deductions(_) => "deduction table",
@@ -72,7 +81,8 @@ impl BendRule {
     pub fn source(&self) -> &Source {
         match self {
             BendRule::NeutralAxis(axis) => &axis.source,
-            BendRule::Din6935 => &din::SOURCE,
+            BendRule::Din6935 | BendRule::Din6935Or(_) => &din::SOURCE,
+            BendRule::Din6935Linear => &din_linear::SOURCE,
             BendRule::Handbook(_) => &handbook::SOURCE,
             BendRule::Aviation => &aviation::SOURCE,
             BendRule::Deductions(table) => table.source(),
@@ -99,11 +109,16 @@ impl BendRule {
         to_length(bend.two_setbacks()? - self.allowance_mm(&bend)?)
     }
 
-    #[inline(always)]
+    #[inline]
     pub(super) fn allowance_mm(&self, bend: &BendMm) -> Result<f64, Error> {
         match self {
             BendRule::NeutralAxis(axis) => Ok(neutral_axis::allowance_mm(axis, bend)),
             BendRule::Din6935 => din::allowance_mm(bend),
+            BendRule::Din6935Or(rule) => match rule.other_for(bend) {
+                Some(other) => other.allowance_mm(bend),
+                None => din::allowance_mm(bend),
+            },
+            BendRule::Din6935Linear => din_linear::allowance_mm(bend),
             BendRule::Handbook(metal) => Ok(handbook::allowance_mm(*metal, bend)),
             BendRule::Aviation => aviation::allowance_mm(bend),
             BendRule::Deductions(table) => deductions::allowance_mm(table, bend),
@@ -115,6 +130,15 @@ impl BendRule {
         match self {
             BendRule::NeutralAxis(axis) => neutral_axis::step(axis, bend, allowance),
             BendRule::Din6935 => din::step(bend, allowance),
+            BendRule::Din6935Or(rule) => match rule.other_for(bend) {
+                Some(other) => {
+                    let mut step = other.step(bend, allowance);
+                    step.what = format!("{}, outside DIN 6935, by the {other}", step.what).into();
+                    step
+                }
+                None => din::step(bend, allowance),
+            },
+            BendRule::Din6935Linear => din_linear::step(bend, allowance),
             BendRule::Handbook(metal) => handbook::step(*metal, bend, allowance),
             BendRule::Aviation => aviation::step(bend, allowance),
             BendRule::Deductions(table) => deductions::step(table, bend, allowance),
@@ -129,6 +153,7 @@ impl fmt::Display for BendRule {
         match self {
             BendRule::NeutralAxis(axis) => write!(f, ", factor {}", axis.factor),
             BendRule::Handbook(metal) => write!(f, ", {}", metal.metals()),
+            BendRule::Din6935Or(rule) => write!(f, ", {}", rule.otherwise()),
             _ => Ok(()),
         }
     }

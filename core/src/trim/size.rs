@@ -94,6 +94,12 @@ impl BendMm {
         Ok(BendMm { size, t, r, half_tangent, outside })
     }
 
+    /// The bend of this angle with this radius and thickness, one of which may be nothing: for what is linear in both.
+    pub(super) fn unit(angle: BendAngle, r: f64, t: f64) -> BendMm {
+        let size = BendSize { thickness: Length::ZERO, inside_radius: Length::ZERO, angle };
+        BendMm { size, t, r, half_tangent: angle.half_tangent(), outside: Length::ZERO }
+    }
+
     /// Degrees from flat.
     #[inline]
     pub(super) fn degrees(&self) -> f64 {
@@ -112,16 +118,27 @@ impl BendMm {
     }
 }
 
-/// Millimetres to a length, half-even to the picometre: the one rounding of this room, quick for anything that fits on a brake.
+/// What [`round`] can take, in millimetres: anything that fits on a brake.
+pub(super) const QUICK_MM: f64 = 2.0e6;
+
+/// Millimetres below [`QUICK_MM`] to picometres, half-even: a whole number below 2^51 plus 1.5 * 2^52 stands in the low bits of the sum.
+#[inline(always)]
+pub(super) fn round(mm: f64) -> i64 {
+    const SHIFT: f64 = 6_755_399_441_055_744.0;
+    (mm * 1e9 + SHIFT).to_bits().cast_signed().wrapping_sub(SHIFT.to_bits().cast_signed())
+}
+
+/// Millimetres to a length, half-even to the picometre: the one rounding of this room.
 #[inline(always)]
 pub(super) fn to_length(mm: f64) -> Result<Length, Error> {
-    // Adding and taking away 1.5 * 2^52 rounds half-even at the units' place.
-    const SHIFT: f64 = 6_755_399_441_055_744.0;
-    if mm.abs() < 2.0e6 {
-        #[allow(clippy::cast_possible_truncation, reason = "a whole number below 2^51")]
-        let pm = (mm * 1e9 + SHIFT - SHIFT) as i64;
-        Ok(Length::from_pm(pm))
-    } else {
-        Length::from_mm(mm)
+    if mm.abs() < QUICK_MM { Ok(Length::from_pm(round(mm))) } else { Length::from_mm(mm) }
+}
+
+/// The sum of two lengths, which can leave the range.
+#[inline(always)]
+pub(super) fn sum(a: Length, b: Length) -> Result<Length, Error> {
+    match a.pm().checked_add(b.pm()) {
+        Some(pm) => Ok(Length::from_pm(pm)),
+        None => (a + b).length(),
     }
 }

@@ -7,16 +7,15 @@ use super::din::{self, LastFactor};
 use super::leg::LegEnd;
 use super::profile::Profile;
 use super::rule::BendRule;
-use super::size::{BendMm, BendSize, to_length};
-use super::walk::{self, Part, WalkBend, WalkLeg};
+use super::size::{BendMm, BendSize, sum, to_length};
+use super::walk::{Part, Walk, WalkBend, WalkLeg};
 use crate::error::{Error, ErrorKind};
 use crate::record::{Recorder, Source, Step};
 use crate::units::Length;
 
-/// A bend with its allowance.
+/// What one bend takes, whatever its place in the walk.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Solved<'a> {
-    pub(super) walk: WalkBend<'a>,
     pub(super) mm: BendMm,
     pub(super) rule: &'a BendRule,
     pub(super) allowance: Length,
@@ -25,7 +24,7 @@ pub(super) struct Solved<'a> {
 /// What takes the parts of the flat as they come.
 pub(super) trait Sink {
     fn leg(&mut self, leg: &WalkLeg<'_>, from: Length, to: Length);
-    fn bend(&mut self, bend: &Solved<'_>, from: Length, to: Length);
+    fn bend(&mut self, bend: &WalkBend<'_>, solved: &Solved<'_>, from: Length, to: Length);
 }
 
 /// The girth alone needs no parts.
@@ -33,7 +32,7 @@ impl Sink for () {
     #[inline(always)]
     fn leg(&mut self, _: &WalkLeg<'_>, _: Length, _: Length) {}
     #[inline(always)]
-    fn bend(&mut self, _: &Solved<'_>, _: Length, _: Length) {}
+    fn bend(&mut self, _: &WalkBend<'_>, _: &Solved<'_>, _: Length, _: Length) {}
 }
 
 /// The bend in the working unit; refuses what is not a bend.
@@ -46,36 +45,60 @@ pub(super) fn measure(bend: &WalkBend<'_>, thickness: Length, t: f64) -> Result<
     BendMm::of(size, t)
 }
 
-#[inline(always)]
-fn solve<'a>(bend: WalkBend<'a>, thickness: Length, t: f64, rule: &'a BendRule, factors: &mut LastFactor) -> Result<Solved<'a>, Error> {
-    let mm = measure(&bend, thickness, t)?;
-    let allowance = match rule {
-        BendRule::Din6935 => din::allowance_after(&mm, factors)?,
-        rule => rule.allowance_mm(&mm)?,
-    };
-    let allowance = to_length(allowance)?;
-    if allowance.is_negative() {
-        return Err(negative_allowance(allowance));
-    }
-    Ok(Solved { walk: bend, mm, rule, allowance })
-}
-
-/// Solves the bend in place. Most bends of a trim are like the one before: then its figures stay.
-#[inline(always)]
-fn solve_into<'a>(
-    solved: &mut Option<Solved<'a>>,
-    bend: WalkBend<'a>,
+/// Solves the bends of one sheet. Most bends of a trim are like the one before: then its figures stay.
+struct Solver<'a> {
     thickness: Length,
     t: f64,
     rule: &'a BendRule,
-    factors: &mut LastFactor,
-) -> Result<(), Error> {
-    let rule = bend.rule.unwrap_or(rule);
-    match solved {
-        Some(s) if s.walk.angle == bend.angle && s.walk.inside_radius == bend.inside_radius && core::ptr::eq(s.rule, rule) => s.walk = bend,
-        _ => *solved = Some(solve(bend, thickness, t, rule, factors)?),
+    last: Option<Solved<'a>>,
+    /// Whether the last bend took a nominal figure of its own, which no other takes.
+    nominal: bool,
+    factors: LastFactor,
+}
+
+impl<'a> Solver<'a> {
+    /// Solves the bend into `last`.
+    #[inline(always)]
+    fn solve(&mut self, bend: &WalkBend<'a>) -> Result<(), Error> {
+        let rule = bend.rule.unwrap_or(self.rule);
+        match &self.last {
+            Some(s)
+                if s.mm.size.angle == bend.angle
+                    && s.mm.size.inside_radius == bend.inside_radius
+                    && core::ptr::eq(s.rule, rule)
+                    && !self.nominal
+                    && bend.nominal.is_none() =>
+            {
+                Ok(())
+            }
+            _ => self.anew(bend, rule),
+        }
     }
-    Ok(())
+
+    /// Out of line, so that the loop over like bends stays small.
+    #[inline(never)]
+    fn anew(&mut self, bend: &WalkBend<'a>, rule: &'a BendRule) -> Result<(), Error> {
+        let mm = measure(bend, self.thickness, self.t)?;
+        let allowance = match rule {
+            BendRule::Din6935 => to_length(din::allowance_after(&mm, &mut self.factors)?)?,
+            rule => allowance(bend, &mm, rule)?,
+        };
+        if allowance.is_negative() {
+            return Err(negative_allowance(allowance));
+        }
+        self.nominal = bend.nominal.is_some();
+        self.last = Some(Solved { mm, rule, allowance });
+        Ok(())
+    }
+}
+
+/// What the bend takes under the rule; an edge's fold may have a nominal figure of its own.
+#[inline(always)]
+pub(super) fn allowance(bend: &WalkBend<'_>, mm: &BendMm, rule: &BendRule) -> Result<Length, Error> {
+    match (rule, bend.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => Ok(nominal.allowance),
+        _ => to_length(rule.allowance_mm(mm)?),
+    }
 }
 
 /// How far one end of a leg lies beyond the tangent line of the bend there.
@@ -84,27 +107,21 @@ pub(super) fn setback(end: LegEnd, bend: Option<&BendMm>) -> Result<Length, Erro
     match (end, bend) {
         (LegEnd::SheetEdge, None) => Ok(Length::ZERO),
         (end, Some(bend)) => end.beyond(bend),
-        (_, None) => Err(Error::new(ErrorKind::Conflict, "the leg ends at the sheet's edge, not at a bend").accepts("sheet-edge")),
+        (_, None) => Err(not_an_edge()),
     }
+}
+
+#[cold]
+pub(super) fn not_an_edge() -> Error {
+    Error::new(ErrorKind::Conflict, "the leg ends at the sheet's edge, not at a bend").accepts("sheet-edge")
 }
 
 /// The flat part of a leg between its setbacks.
 #[inline(always)]
 pub(super) fn flat_part(leg: &WalkLeg<'_>, start: Length, end: Length) -> Result<Length, Error> {
-    // A positive length less something that is not negative stays in range; what would not is negative anyway.
-    let flat = leg.length.pm().saturating_sub(start.pm()).saturating_sub(end.pm());
-    if flat < 0 || !leg.length.is_positive() {
-        return Err(swallowed(leg, start, end));
-    }
-    Ok(Length::from_pm(flat))
-}
-
-/// The next station; the sum of many long legs can leave the range.
-#[inline]
-fn beyond(from: Length, by: Length) -> Result<Length, Error> {
-    match from.pm().checked_add(by.pm()) {
-        Some(pm) => Ok(Length::from_pm(pm)),
-        None => (from + by).length(),
+    match leg.length.pm().checked_sub(start.pm()).and_then(|rest| rest.checked_sub(end.pm())) {
+        Some(flat) if flat >= 0 && leg.length.is_positive() => Ok(Length::from_pm(flat)),
+        _ => Err(swallowed(leg, start, end)),
     }
 }
 
@@ -123,70 +140,73 @@ fn swallowed(leg: &WalkLeg<'_>, start: Length, end: Length) -> Error {
     }
 }
 
-/// Holds that a hem's return does not reach past the leg that it lies on.
-#[derive(Default)]
-struct Hems {
-    last: Option<(Part, Length)>,
+/// The leg before, as the next one sees it.
+struct Before {
+    flat: Length,
+    /// How far a return of the start edge reaches over the next leg.
+    reach: Length,
 }
 
-impl Hems {
+impl Before {
+    /// Whether no return reaches past the leg that it lies on: the next one at the start edge, the one before at the end edge.
     #[inline(always)]
-    fn take(&mut self, part: Part, flat: Length) -> Result<(), Error> {
-        let (hem, body) = match (self.last, part) {
-            (Some((Part::StartHem, hem)), _) => (hem, flat),
-            (Some((_, body)), Part::EndHem) => (flat, body),
-            _ => (flat, flat),
-        };
-        self.last = Some((part, flat));
-        if hem > body { Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg")) } else { Ok(()) }
+    fn bears(&self, leg: &WalkLeg<'_>, flat: Length) -> bool {
+        self.reach <= flat && (!leg.part.is_of_end_edge() || leg.reach <= self.flat)
     }
+
+    #[inline(always)]
+    fn of(leg: &WalkLeg<'_>, flat: Length) -> Before {
+        Before { flat, reach: if leg.part.is_of_start_edge() { leg.reach } else { Length::ZERO } }
+    }
+}
+
+/// Whether it has a bend between every two legs, and edges that can be folded.
+#[inline(always)]
+pub(super) fn is_whole(profile: &Profile) -> bool {
+    let edges = || profile.start_edge.is_sound(profile.thickness) && profile.end_edge.is_sound(profile.thickness);
+    profile.legs.len() == profile.bends.len() + 1 && edges()
+}
+
+#[cold]
+pub(super) fn not_a_profile() -> Error {
+    Error::new(ErrorKind::Conflict, "not a profile")
 }
 
 /// Unfolds the profile into the sink and gives its girth. Faults come without their path: the caller asks [`super::check`] for all of them.
 #[inline]
-pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, rule: &BendRule, r: &mut R, sink: &mut S) -> Result<Length, Error> {
-    let misfit = profile.legs.len() != profile.bends.len() + 1 || !profile.thickness.is_positive();
-    if misfit || profile.start_edge.lacks_gap() || profile.end_edge.lacks_gap() {
-        return Err(Error::new(ErrorKind::Conflict, "not a profile"));
+pub(super) fn unfold<R: Recorder, S: Sink>(profile: &Profile, walk: &Walk<'_>, rule: &BendRule, r: &mut R, sink: &mut S) -> Result<Length, Error> {
+    if !is_whole(profile) || !profile.thickness.is_positive() {
+        return Err(not_a_profile());
     }
-    let t = profile.thickness.mm();
-    let mut bends = walk::bends(profile);
-    let mut legs = walk::legs(profile);
-    let mut next = legs.next();
-    let mut start = match &next {
-        Some(leg) => setback(leg.start, None)?,
-        None => Length::ZERO,
-    };
-    let mut solved: Option<Solved<'_>> = None;
-    let mut factors = LastFactor::default();
-    let mut hems = Hems::default();
+    let mut solver = Solver { thickness: profile.thickness, t: profile.thickness.mm(), rule, last: None, nominal: false, factors: LastFactor::default() };
+    let mut before = Before { flat: Length::ZERO, reach: Length::ZERO };
     let mut from = Length::ZERO;
-    while let Some(leg) = next {
-        let after = match bends.next() {
-            Some(bend) => {
-                solve_into(&mut solved, bend, profile.thickness, t, rule, &mut factors)?;
-                solved.as_ref()
-            }
-            None => None,
-        };
-        let end = setback(leg.end, after.map(|b| &b.mm))?;
+    let mut at = 0;
+    while let Some(leg) = walk.leg(at) {
+        let start = setback(leg.start, solver.last.as_ref().map(|before| &before.mm))?;
+        let bend = walk.bend(at);
+        if let Some(bend) = &bend {
+            solver.solve(bend)?;
+        }
+        let after = bend.as_ref().zip(solver.last.as_ref());
+        let end = setback(leg.end, after.map(|(_, solved)| &solved.mm))?;
         let flat = flat_part(&leg, start, end)?;
-        hems.take(leg.part, flat)?;
-        let to = beyond(from, flat)?;
+        if !before.bears(&leg, flat) {
+            return Err(Error::new(ErrorKind::Impossible, "a hem longer than its leg"));
+        }
+        before = Before::of(&leg, flat);
+        let to = sum(from, flat)?;
         r.step(|| leg_step(&leg, start, end, flat, to));
         sink.leg(&leg, from, to);
         from = to;
-        next = legs.next();
-        if let Some(bend) = after {
-            let to = beyond(from, bend.allowance)?;
-            r.step(|| bend_step(bend));
-            r.step(|| line_step(bend, from, to));
-            sink.bend(bend, from, to);
+        if let Some((bend, solved)) = after {
+            let to = sum(from, solved.allowance)?;
+            r.step(|| bend_step(bend, solved));
+            r.step(|| line_step(bend, solved, from, to));
+            sink.bend(bend, solved, from, to);
             from = to;
-            if let Some(leg) = &next {
-                start = setback(leg.start, Some(&bend.mm))?;
-            }
         }
+        at += 1;
     }
     r.step(|| Step::new("girth").formula("sum of the flat parts and the bends").gives(from).source(Source::geometry()));
     Ok(from)
@@ -204,7 +224,7 @@ pub(super) fn negative_allowance(allowance: Length) -> Error {
 fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Length) -> Step {
     Step::new(match leg.part {
         Part::Body(_) => format!("flat part of leg {}", leg.name),
-        Part::StartHem | Part::EndHem => format!("flat part of {}", leg.name),
+        _ => format!("flat part of {}", leg.name),
     })
     .formula("length - setback at its start - setback at its end")
     .with("length", leg.length)
@@ -215,25 +235,28 @@ fn leg_step(leg: &WalkLeg<'_>, start: Length, end: Length, flat: Length, to: Len
     .source(Source::geometry())
 }
 
-fn bend_step(bend: &Solved<'_>) -> Step {
-    let mut step = bend.rule.step(&bend.mm, bend.allowance);
-    step.what = match bend.walk.part {
-        Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, bend.rule),
-        part => format!("{} of {part}, {}", step.what, bend.rule),
+fn bend_step(bend: &WalkBend<'_>, solved: &Solved<'_>) -> Step {
+    let mut step = match (solved.rule, &bend.nominal) {
+        (BendRule::SharpCorner, Some(nominal)) => nominal.step(&solved.mm),
+        (rule, _) => rule.step(&solved.mm, solved.allowance),
+    };
+    step.what = match bend.part {
+        Part::Body(i) => format!("{} of bend {}, {}", step.what, i + 1, solved.rule),
+        part => format!("{} of {part}, {}", step.what, solved.rule),
     }
     .into();
     step
 }
 
-fn line_step(bend: &Solved<'_>, from: Length, to: Length) -> Step {
-    Step::new(match bend.walk.part {
+fn line_step(bend: &WalkBend<'_>, solved: &Solved<'_>, from: Length, to: Length) -> Step {
+    Step::new(match bend.part {
         Part::Body(i) => format!("line of bend {}", i + 1),
         part => format!("line of {part}"),
     })
     .formula("halfway between its tangent lines, from the start edge")
     .with("first tangent line", from)
     .with("second tangent line", to)
-    .gives(halfway(from, bend.allowance))
+    .gives(halfway(from, solved.allowance))
 }
 
 /// The bend's centre line: half the allowance beyond the first tangent line, cut to the picometre.

@@ -50,12 +50,7 @@ struct Scan<'a> {
 /// Reads a length; `bare` is the unit of a number without one, `exact` refuses rounding.
 pub(super) fn parse(text: &str, bare: Option<LengthUnit>, exact: bool) -> Result<Length, Error> {
     let mut s = Scan { text, bytes: text.as_bytes(), at: 0 };
-    s.spaces();
-    let negative = s.sign();
-    s.spaces();
-    if s.done() {
-        return Err(s.fault("a length is missing", s.at));
-    }
+    let negative = s.lead()?;
     let first = s.number()?;
     s.spaces();
     let unit_at = s.at;
@@ -165,7 +160,8 @@ impl Scan<'_> {
 
     #[inline(always)]
     fn spaces(&mut self) {
-        loop {
+        // Most often something else stands here: one question instead of three.
+        while !matches!(self.peek(), b'!'..=0x7f) {
             match self.peek() {
                 b' ' | b'\t' => self.at += 1,
                 0x80.. => match self.wide() {
@@ -212,6 +208,18 @@ impl Scan<'_> {
             }
             _ => self.take_wide(|c| c == '\u{2212}'),
         }
+    }
+
+    /// What may stand in front of the first number; whether it is a minus. Most texts start with a digit.
+    #[inline(always)]
+    fn lead(&mut self) -> Result<bool, Error> {
+        if self.peek().is_ascii_digit() {
+            return Ok(false);
+        }
+        self.spaces();
+        let negative = self.sign();
+        self.spaces();
+        if self.done() { Err(self.fault("a length is missing", self.at)) } else { Ok(negative) }
     }
 
     /// What may stand between feet and inches: spaces and one hyphen.
@@ -418,6 +426,29 @@ impl Scan<'_> {
 
     #[inline(always)]
     fn word(&mut self) -> Result<LengthUnit, Error> {
+        // The usual words have two letters; a third, or the start of a wide character, makes it another.
+        let unit = match self.bytes.get(self.at..self.at + 2) {
+            Some(b"in") => LengthUnit::Inch,
+            Some(b"ft") => LengthUnit::Foot,
+            Some(b"mm") => LengthUnit::Millimetre,
+            _ => return self.other_word().map(|(unit, end)| self.step_to(end, unit)),
+        };
+        match self.bytes.get(self.at + 2) {
+            Some(b'a'..=b'z' | b'A'..=b'Z' | 0x80..) => self.other_word().map(|(unit, end)| self.step_to(end, unit)),
+            Some(b'.') if unit != LengthUnit::Millimetre => Ok(self.step_to(self.at + 3, unit)),
+            _ => Ok(self.step_to(self.at + 2, unit)),
+        }
+    }
+
+    #[inline(always)]
+    fn step_to(&mut self, end: usize, unit: LengthUnit) -> LengthUnit {
+        self.at = end;
+        unit
+    }
+
+    /// A longer word, or one with other letters, and where it ends.
+    #[inline(never)]
+    fn other_word(mut self) -> Result<(LengthUnit, usize), Error> {
         let at = self.at;
         // The micro sign and the Greek letter are part of a word.
         while self.peek().is_ascii_alphabetic() || matches!(self.wide(), '\u{b5}' | '\u{3bc}') {
@@ -435,7 +466,7 @@ impl Scan<'_> {
         if matches!(unit, LengthUnit::Foot | LengthUnit::Inch) {
             self.take(b'.');
         }
-        Ok(unit)
+        Ok((unit, self.at))
     }
 
     /// A unit with capitals.

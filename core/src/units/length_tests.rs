@@ -24,6 +24,9 @@ fn reads_every_notation() {
         " 12'-3.625\" ",
         "12 feet 3 5/8 inches",
         "12FT 3-5/8IN",
+        "12 ft. 3.625 in.",
+        "12ft. 3 5/8inches.",
+        "3749.675 mm\u{a0}",
         "12'-3 \u{215d}\"",
         "147.625 in.",
         "3749.675 mm",
@@ -75,6 +78,11 @@ fn refuses_and_points_at_the_character() {
         ("--1\"", ErrorKind::Parse, 1),
         ("1.2.3 mm", ErrorKind::Parse, 3),
         ("5' -", ErrorKind::Parse, 3),
+        ("5 mm.", ErrorKind::Parse, 4),
+        ("5 mmm", ErrorKind::Unit, 2),
+        ("5 inn", ErrorKind::Unit, 2),
+        ("5 in\u{b5}", ErrorKind::Unit, 2),
+        ("5 ft\u{b5}m", ErrorKind::Unit, 2),
     ] {
         let e = Length::parse(text).expect_err(text);
         assert_eq!((e.kind(), e.span().unwrap().0), (kind, at), "{text}: {e}");

@@ -3,6 +3,7 @@
 //! | quantity | held as | text |
 //! |---|---|---|
 //! | [`Length`] | whole picometres, exact | `12'-3 5/8"`, `92.075 mm` |
+//! | [`LengthArray`] | plain numbers of one unit, for batch functions | |
 //! | [`Sum`] | a total of lengths on its way back to a [`Length`] | |
 //! | [`Angle`], [`BendAngle`] | degrees | `18.5 deg` |
 //! | [`Area`], [`Volume`], [`Mass`], [`Force`], [`Pressure`], [`LineLoad`] ... | finite SI numbers | `9.290304 m2` |
@@ -12,6 +13,7 @@
 
 mod angle;
 mod length;
+mod length_array;
 mod length_format;
 mod length_parse;
 mod quantities;
@@ -28,6 +30,7 @@ mod length_tests;
 
 pub use angle::{Angle, BendAngle};
 pub use length::{Length, LengthUnit};
+pub use length_array::LengthArray;
 pub use length_format::{LengthFormat, LengthStyle, LengthText};
 pub use quantities::{
     Area, AreaUnit, Density, DensityUnit, Expansion, ExpansionUnit, Force, ForceUnit, LineLoad, LineLoadUnit, LineMass, LineMassUnit, Mass, MassUnit, Pressure,

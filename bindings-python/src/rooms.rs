@@ -1,0 +1,144 @@
+//! The rooms: one module each, made when its room is first asked for, because making its classes is most of what an import costs.
+
+use pyo3::prelude::*;
+use pyo3::wrap_pymodule;
+
+/// The compiled part of the room with this name.
+#[pyfunction]
+pub(crate) fn _room(py: Python<'_>, name: &str) -> PyResult<Py<PyModule>> {
+    Ok(match name {
+        "assembly" => wrap_pymodule!(assembly)(py),
+        "closure" => wrap_pymodule!(closure)(py),
+        "job" => wrap_pymodule!(job)(py),
+        "junction" => wrap_pymodule!(junction)(py),
+        "layout" => wrap_pymodule!(layout)(py),
+        "metal" => wrap_pymodule!(metal)(py),
+        "movement" => wrap_pymodule!(movement)(py),
+        "panel" => wrap_pymodule!(panel)(py),
+        "pitch" => wrap_pymodule!(pitch)(py),
+        "record" => wrap_pymodule!(record)(py),
+        "roof" => wrap_pymodule!(roof)(py),
+        "spacing" => wrap_pymodule!(spacing)(py),
+        "stock" => wrap_pymodule!(stock)(py),
+        "trim" => wrap_pymodule!(trim)(py),
+        "units" => wrap_pymodule!(units)(py),
+        _ => return Err(pyo3::exceptions::PyKeyError::new_err(name.to_owned())),
+    })
+}
+
+/// The classes of `seamwright.assembly`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod assembly {
+    #[pymodule_export]
+    use crate::assembly::{
+        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, Corner, CornerLine, CornerPair, EdgeMovement,
+        FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs, SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+    };
+}
+
+/// The classes of `seamwright.closure`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod closure {
+    #[pymodule_export]
+    use crate::closure::ClosurePiece;
+}
+
+/// The classes of `seamwright.job`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod job {
+    #[pymodule_export]
+    use crate::job::{Job, JunctionItem, OrderLine, Packet, PlaneClips, PlaneHeat, PlaneLay, Progress, SectionSide, SourceCount, Summary, TrimItem, TrimRun};
+}
+
+/// The classes of `seamwright.junction`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod junction {
+    #[pymodule_export]
+    use crate::junction::{
+        AlongLine, CurbBack, Eave, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall,
+        Solved, Valley,
+    };
+}
+
+/// The classes of `seamwright.layout`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod layout {
+    #[pymodule_export]
+    use crate::layout::{Coil, EdgeUse, EndPart, Group, LaidPanel, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, Start, mark};
+}
+
+/// The classes of `seamwright.metal`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod metal {
+    #[pymodule_export]
+    use crate::metal::{Gauge, GaugeSystem};
+}
+
+/// The classes of `seamwright.movement`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod movement {
+    #[pymodule_export]
+    use crate::movement::{EndVerdict, LengthChange};
+}
+
+/// The classes of `seamwright.panel`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod panel {
+    #[pymodule_export]
+    use crate::panel::{DevelopedWidth, Leg, Levels, Panel, PanelEnd, Reach, Seam, along_seam};
+}
+
+/// The classes of `seamwright.pitch`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod pitch {
+    #[pymodule_export]
+    use crate::pitch::{BendAt, Corner, CornerGeometry, CornerSide, Framing, FramingRow, JunctionBend, Pitch, SlopeCheck, SlopeRule};
+}
+
+/// The classes of `seamwright.record`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod record {
+    #[pymodule_export]
+    use crate::record::{Caution, Source, Step, Worksheet};
+}
+
+/// The classes of `seamwright.roof`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod roof {
+    #[pymodule_export]
+    use crate::roof::{Bounds, Drain, Edge, Line, Outline, Plane, Point, Roof, RoofInput, Side, Vertex, Wall};
+}
+
+/// The classes of `seamwright.spacing`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod spacing {
+    #[pymodule_export]
+    use crate::spacing::Stations;
+}
+
+/// The classes of `seamwright.stock`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod stock {
+    #[pymodule_export]
+    use crate::stock::{CutPlan, ScrapReport, StickPlan};
+}
+
+/// The classes of `seamwright.trim`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod trim {
+    #[pymodule_export]
+    use crate::trim::{
+        Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile, SetbackFactor,
+        din_compensation,
+    };
+}
+
+/// The classes of `seamwright.units`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod units {
+    #[pymodule_export]
+    use crate::units::{
+        Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,
+        TemperatureDifference, Volume,
+    };
+}

@@ -1,0 +1,17 @@
+//! Mitres: where two runs of a trim meet in one plane, and the line of that plane on each flat.
+
+mod corner;
+mod cut;
+mod half;
+mod joint;
+mod section;
+mod unlike;
+mod vector;
+
+#[cfg(test)]
+mod mitre_tests;
+
+pub use corner::{MitreCorner, RunWay, Way};
+pub use half::{LegCut, MitreHalf};
+pub use joint::{Mitre, MitredCorner, SecondHalf};
+pub use section::SheetSurface;

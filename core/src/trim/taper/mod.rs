@@ -1,0 +1,13 @@
+//! Tapered trims: one profile at one end, another at the other, and the true development between them.
+
+mod develop;
+mod ends;
+mod piece;
+mod run;
+
+#[cfg(test)]
+mod taper_tests;
+
+pub use ends::HeldLine;
+pub use piece::{Taper, TaperBend, TaperLeg, TaperedTrim};
+pub use run::{TaperedPiece, TaperedPieces, TaperedRun};
