@@ -8,6 +8,8 @@
 //! | [`BlankDrawing`] | a blank with its notches, tabs, mitres and bend lines, as SVG and as DXF |
 //! | [`JunctionDrawing`] | the section of a junction for the crew, as SVG |
 //! | [`length_list_csv`] | the grouped length list of a layout, as CSV |
+//! | [`panel_rows_csv`] | the grouped list or the pieces in the order of laying, as CSV; `panel_rows_json` the same as JSON |
+//! | [`seam_marks_csv`], [`creep_checks_csv`] | the marks of the seams and the checks of creep, as CSV |
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
 //! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`measuring_sheet_html`] | what to measure on a roof, as HTML with blanks to fill in |
@@ -25,6 +27,7 @@ mod fold;
 mod junction_drawing;
 mod labels;
 mod length_list;
+mod mark_list;
 mod measuring_drawing;
 mod measuring_page;
 mod number;
@@ -42,6 +45,7 @@ mod section_marks;
 mod section_metal;
 mod section_panel;
 mod section_scene;
+mod sheet_text;
 mod svg;
 mod trim_drawing;
 mod trim_flat;
@@ -58,11 +62,15 @@ mod junction_samples;
 #[cfg(test)]
 mod trim_drawing_tests;
 
+pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
-pub use length_list::{ListColumn, ListField, length_list_csv};
+#[cfg(feature = "serde")]
+pub use length_list::panel_rows_json;
+pub use length_list::{PanelRow, PieceCells, length_list_csv, panel_rows_csv};
+pub use mark_list::{creep_checks_csv, seam_marks_csv};
 pub use measuring_page::measuring_sheet_html;
 pub use order_list::order_list_csv;
 pub use packet_files::{Artefact, packet_files, packet_summary};

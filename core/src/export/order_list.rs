@@ -1,5 +1,6 @@
 //! The order as CSV (RFC 4180).
 
+use super::sheet_text::sheet_text;
 use crate::error::{Error, ErrorKind};
 use crate::job::OrderLine;
 use crate::units::{Length, LengthFormat, MassUnit};
@@ -25,9 +26,9 @@ pub fn order_list_csv(order: &[OrderLine], format: LengthFormat) -> Result<Vec<u
     for line in order {
         out.write_record([
             line.group.name(),
-            &line.mark,
-            &line.item,
-            &line.spec,
+            &sheet_text(&line.mark),
+            &sheet_text(&line.item),
+            &sheet_text(&line.spec),
             &line.count.to_string(),
             line.unit,
             &length(line.length)?,
@@ -38,7 +39,7 @@ pub fn order_list_csv(order: &[OrderLine], format: LengthFormat) -> Result<Vec<u
                 Some(false) => "NOT ENGINEERED",
                 None => "",
             },
-            &line.source.as_ref().map_or(String::new(), ToString::to_string),
+            &line.source.as_ref().map_or(String::new(), |source| sheet_text(&source.to_string()).into_owned()),
         ])
         .map_err(unwritten)?;
     }

@@ -3,7 +3,10 @@
 use super::crew_page::crew_page_html;
 use super::crew_sheets::{crew_sheet, drawing};
 use super::dxf::DrawingUnit;
-use super::length_list::{ListColumn, ListField, length_list_csv};
+#[cfg(feature = "serde")]
+use super::length_list::panel_rows_json;
+use super::length_list::{PanelRow, panel_rows_csv};
+use super::mark_list::{creep_checks_csv, seam_marks_csv};
 use super::order_list::order_list_csv;
 use super::plan::roof_plan_svg;
 use super::svg::PaperUnit;
@@ -11,7 +14,7 @@ use super::trim_drawing::TrimDrawing;
 use super::wording::{caution, file_stem};
 use super::worksheet::worksheet_markdown;
 use crate::error::Error;
-use crate::job::{Packet, Paper, TrimItem};
+use crate::job::{ListColumn, ListField, Packet, Paper, TrimItem};
 use crate::record::{Entry, Worksheet};
 use crate::units::Length;
 use std::collections::BTreeMap;
@@ -54,7 +57,7 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
     #[cfg(feature = "serde")]
     add("packet.json".into(), json(packet)?);
     let format = packet.paperwork.lengths;
-    add("lists/panels.csv".into(), panel_list(packet)?);
+    lists(packet, &mut add)?;
     add("lists/order.csv".into(), order_list_csv(&packet.order, format)?);
     add("plan.svg".into(), plan(packet)?.into_bytes());
     for junction in &packet.junctions {
@@ -82,18 +85,58 @@ fn json(packet: &Packet) -> Result<Vec<u8>, Error> {
     Ok(bytes)
 }
 
-fn panel_list(packet: &Packet) -> Result<Vec<u8>, Error> {
+fn column(heading: &'static str, field: ListField) -> ListColumn {
+    ListColumn { heading: heading.into(), field }
+}
+
+/// The job's own columns, or the usual ones.
+fn panel_columns(packet: &Packet) -> Vec<ListColumn> {
+    if !packet.columns.is_empty() {
+        return packet.columns.clone();
+    }
     let format = packet.paperwork.lengths;
-    let column = |heading: &'static str, field: ListField| ListColumn { heading: heading.into(), field };
-    let columns = [
+    vec![
         column("mark", ListField::Mark),
         column("pieces", ListField::Count),
         column("order length", ListField::OrderLength(format)),
         column("covers", ListField::Width(packet.paperwork.small())),
         column("total", ListField::Total(format)),
         column("plane", ListField::Plane),
-    ];
-    length_list_csv(packet.planes.iter().flat_map(|p| p.laid.groups.iter().map(|g| (p.name.as_str(), g))), &columns)
+    ]
+}
+
+/// The list of marks, in columns that a grouped list has; then, where the job asks for it, every piece in the order of laying, and the marks of the seams.
+fn lists(packet: &Packet, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), Error> {
+    let (format, small) = (packet.paperwork.lengths, packet.paperwork.small());
+    let columns = panel_columns(packet);
+    let grouped = || packet.planes.iter().flat_map(PanelRow::groups);
+    add("lists/panels.csv".into(), panel_rows_csv(grouped(), &columns)?);
+    #[cfg(feature = "serde")]
+    if !packet.columns.is_empty() {
+        add("lists/panels.json".into(), panel_rows_json(grouped(), &columns)?);
+    }
+    if packet.planes.iter().any(|p| p.list.is_some()) {
+        let columns = [
+            column("plane", ListField::Plane),
+            column("panel", ListField::Panel),
+            column("piece", ListField::Piece),
+            column("mark", ListField::Mark),
+            column("order length", ListField::OrderLength(format)),
+            column("covers", ListField::Width(small)),
+            column("edge", ListField::Edge),
+            column("lower end above the plane's foot", ListField::Low(format)),
+            column("bundle", ListField::Bundle),
+            column("shared blank", ListField::Blank),
+        ];
+        add("lists/pieces.csv".into(), panel_rows_csv(packet.planes.iter().flat_map(PanelRow::pieces), &columns)?);
+    }
+    if packet.planes.iter().any(|p| p.marks.is_some()) {
+        add("lists/seam-marks.csv".into(), seam_marks_csv(&packet.planes, format)?);
+    }
+    if packet.planes.iter().filter_map(|p| p.marks.as_ref()).any(|m| !m.checks.is_empty()) {
+        add("lists/creep-checks.csv".into(), creep_checks_csv(&packet.planes, format)?);
+    }
+    Ok(())
 }
 
 /// The longer side of the plan's figure: what an upright sheet of the job's paper leaves.

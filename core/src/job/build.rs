@@ -96,7 +96,9 @@ impl Job {
             all.push(Caution::new(cautions::LINE_UNKNOWN, format!("lines.{}", line.name), Source::geometry()));
         }
         for plane in &planes {
-            all.extend(plane.laid.cautions.iter().map(|c| c.clone().under(&format!("planes.{}", plane.name))));
+            let path = format!("planes.{}", plane.name);
+            let more = plane.list.iter().flat_map(|l| &l.cautions).chain(plane.marks.iter().flat_map(|m| &m.cautions));
+            all.extend(plane.laid.cautions.iter().chain(more).map(|c| c.clone().under(&path)));
         }
         for junction in &junctions {
             let path = format!("lines.{}", junction.name);
@@ -127,6 +129,7 @@ impl Job {
             paperwork: self.paperwork,
             metals: self.metals.clone(),
             temperatures: self.temperatures,
+            columns: self.layout.columns.clone(),
             summary,
             roof,
             planes,
@@ -191,7 +194,9 @@ impl Job {
     }
 
     fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
-        let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet: self.metals.panel.surface_mass()?, around: lines_around(roof) };
+        let starts = self.layout.starts(roof, self.panel.coverage).map_err(|e| e.under("layout"))?;
+        let (sheet, tape) = (self.metals.panel.surface_mass()?, self.supplies.crew.tape);
+        let lay = Lay { roof, panel: self.panel, choices: &self.layout, sheet, tape, starts, around: lines_around(roof) };
         let end = |line: &Line, number: usize, plane: usize| -> Result<EdgeUse, Error> {
             if along_the_seams(line.kind) {
                 return Ok(EdgeUse::Side);

@@ -162,11 +162,15 @@ calculations! {
     "junction.ridge" => junction::Ridge,
     "junction.sidewall" => junction::Sidewall,
     "junction.valley" => junction::Valley,
+    "layout.coil-totals" => layout::CoilTotals,
     "layout.direction-of-lay" => layout::DirectionOfLay,
     "layout.layout" => layout::Layout,
+    "layout.panel-list" => layout::PanelList,
+    "layout.revision" => layout::Revision,
     "layout.seam-clearance" => layout::SeamClearance,
     "layout.seam-marks" => layout::SeamMarks,
     "layout.tapered-lay" => layout::TaperedLay,
+    "job.job-revision" => super::JobRevision,
 }
 
 /// The names of all calculations, by floor and room.

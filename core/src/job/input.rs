@@ -1,11 +1,13 @@
 //! The job as its caller gives it.
 
 use super::choices::JunctionChoices;
+use super::list_columns::{ListColumn, check_columns};
 use super::schedule::Schedule;
+use super::shared_seams::SharedSeams;
 use super::supplies::Supplies;
 use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::layout::{LengthLimit, NarrowLimit, OrderRounding, Start};
+use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
 use crate::metal::Sheet;
 use crate::panel::Panel;
 use crate::record::Calculation;
@@ -117,13 +119,34 @@ pub struct PlaneStart {
     pub start: Start,
 }
 
+/// Which marks of the seams the crew gets.
+///
+/// ```
+/// use seamwright::job::MarkChoices;
+/// use seamwright::layout::MarkFrom;
+/// let marks = MarkChoices { from: MarkFrom::Left, creep: None };
+/// assert_eq!(marks.creep, None);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MarkChoices {
+    /// What the marks of every plane run from.
+    pub from: MarkFrom,
+    /// How panels creep; none for marks alone. How far seams may be apart where they meet is asked of planes with shared seams alone.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub creep: Option<Creep>,
+}
+
 /// How panels are laid.
 ///
 /// ```
 /// use seamwright::job::LayoutChoices;
 /// use seamwright::layout::{OrderRounding, Start};
 /// let rounding = OrderRounding::common_practice()?;
-/// let plain = LayoutChoices { start: Start::Left, planes: vec![], rounding, narrow: None, limit: None };
+/// let plain = LayoutChoices {
+///     start: Start::Left, planes: vec![], shared: vec![], rounding, narrow: None, limit: None, marks: None, list: None, columns: vec![],
+/// };
 /// assert_eq!(plain.limit, None); // panels of any length
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -136,6 +159,9 @@ pub struct LayoutChoices {
     /// Planes with a start of their own.
     #[cfg_attr(feature = "serde", serde(default))]
     pub planes: Vec<PlaneStart>,
+    /// Planes whose seams meet across the lines between them.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub shared: Vec<SharedSeams>,
     /// The shop's rounding of order lengths.
     pub rounding: OrderRounding,
     /// The least width of a panel; none for no limit.
@@ -144,6 +170,15 @@ pub struct LayoutChoices {
     /// The greatest length of a panel; none for no limit.
     #[cfg_attr(feature = "serde", serde(default))]
     pub limit: Option<LengthLimit>,
+    /// The marks of the seams for the crew; none for no marks.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub marks: Option<MarkChoices>,
+    /// How the list of each plane is made: the order of laying, end laps, pairs, bundles; none for the grouped list alone.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub list: Option<ListChoices>,
+    /// The columns of the panel list; none for the usual ones.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub columns: Vec<ListColumn>,
 }
 
 impl LayoutChoices {
@@ -155,6 +190,15 @@ impl LayoutChoices {
         }
         if let Some(limit) = &self.limit {
             faults.keep(limit.check().map_err(|e| e.under("limit")));
+        }
+        if let Some(creep) = self.marks.and_then(|m| m.creep) {
+            faults.keep(creep.check().map_err(|e| e.under("marks.creep")));
+        }
+        if let Some(list) = &self.list {
+            faults.keep(list.check(self.limit.as_ref()).map_err(|e| e.under("list")));
+        }
+        if !self.columns.is_empty() {
+            faults.keep(check_columns(&self.columns));
         }
         faults.check()
     }
@@ -338,6 +382,7 @@ impl Job {
             }
         }
         faults.keep(self.layout.check().map_err(|e| e.under("layout")));
+        self.layout.check_shared(&planes, &mut faults);
         let l = &self.levels;
         for (path, length) in [("underlayment", l.underlayment), ("stand_off", l.stand_off), ("closure_metal", l.closure_metal), ("tape", l.tape)] {
             faults.keep(length.not_negative(path).map_err(|e| e.under("levels")));

@@ -1,12 +1,12 @@
 //! Panels on every plane: the lines around a plane tell the layout how the panels end at each edge.
 
-use super::input::LayoutChoices;
+use super::input::{LayoutChoices, MarkChoices};
 use crate::error::{Error, ErrorKind};
-use crate::layout::{EdgeUse, LaidPanel, LaidPlane, Layout};
+use crate::layout::{Creep, EdgeUse, LaidPanel, LaidPlane, Layout, ListedPlane, MarkedSeams, PanelList, SeamMarks, Start};
 use crate::panel::Panel;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Line, Outline, Point, Roof, Side};
-use crate::units::{Length, SurfaceMass};
+use crate::units::{Length, ShopRounding, SurfaceMass};
 
 /// The panels of one plane, with the line behind every edge of the outline that they were laid on.
 ///
@@ -32,8 +32,14 @@ pub struct PlaneLay {
     pub layout: Layout,
     /// For every edge of that outline, the number of its line in the roof.
     pub lines: Vec<usize>,
-    /// The panels.
+    /// The panels. Where there is a list, marks, order lengths and coil are the list's, and a panel in pieces has those of its lowest.
     pub laid: LaidPlane,
+    /// The list for shop and crew, where the job asks for one.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub list: Option<ListedPlane>,
+    /// The marks of the seams, where the job asks for them.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub marks: Option<MarkedSeams>,
 }
 
 impl PlaneLay {
@@ -90,6 +96,10 @@ pub(super) struct Lay<'a> {
     pub(super) panel: Panel,
     pub(super) choices: &'a LayoutChoices,
     pub(super) sheet: SurfaceMass,
+    /// What the crew's tape is read to.
+    pub(super) tape: ShopRounding,
+    /// Where the seams of every plane lie.
+    pub(super) starts: Vec<Start>,
     /// For every plane, the lines around it by number.
     pub(super) around: Vec<Vec<(usize, &'a Side)>>,
 }
@@ -120,7 +130,7 @@ impl Lay<'_> {
         let layout = Layout {
             outline,
             panel: self.panel,
-            start: self.choices.start_on(own.name()),
+            start: self.starts.get(plane).copied().ok_or_else(|| Error::new(ErrorKind::Internal, "a plane has no start").value_of(plane))?,
             edges,
             rounding: self.choices.rounding,
             narrow: self.choices.narrow,
@@ -128,11 +138,35 @@ impl Lay<'_> {
             sheet: Some(self.sheet),
         };
         let name = own.name().to_owned();
-        let mut laid = r.part(|| format!("panels on {name}"), |r| layout.run(r)).map_err(|e| e.under(&format!("planes.{name}")))?;
+        let path = format!("planes.{name}");
+        let mut laid = r.part(|| format!("panels on {name}"), |r| layout.run(r)).map_err(|e| e.under(&path))?;
+        let marks = match self.choices.marks {
+            Some(choice) => Some(self.marks(r, &name, &layout, &laid, choice).map_err(|e| e.under(&path))?),
+            None => None,
+        };
+        let mut list = match &self.choices.list {
+            Some(choices) => {
+                Some(r.part(|| format!("list of {name}"), |r| PanelList::of(&layout, &laid, choices, r)).map_err(|e| e.under("layout.list").about(&name))?)
+            }
+            None => None,
+        };
         // A mark must be unlike those of every other plane of the roof: the plane's number stands before it.
+        if let Some(list) = &mut list {
+            list.onto(&mut laid);
+            for group in &mut list.groups {
+                group.mark = format!("{}{}", plane + 1, group.mark);
+            }
+        }
         for group in &mut laid.groups {
             group.mark = format!("{}{}", plane + 1, group.mark);
         }
-        Ok(PlaneLay { plane, name, layout, lines, laid })
+        Ok(PlaneLay { plane, name, layout, lines, laid, list, marks })
+    }
+
+    fn marks<R: Recorder>(&self, r: &mut R, name: &str, layout: &Layout, laid: &LaidPlane, choice: MarkChoices) -> Result<MarkedSeams, Error> {
+        let shares = self.choices.shares(name);
+        let creep = choice.creep.map(|c| Creep { meets_within: c.meets_within.filter(|_| shares), ..c });
+        let marks = SeamMarks { layout: layout.clone(), from: choice.from, tape: self.tape, creep };
+        r.part(|| format!("marks of the seams on {name}"), |r| marks.of(laid, r))
     }
 }

@@ -10,16 +10,19 @@ mod cautions;
 mod choices;
 mod input;
 mod lay;
+mod list_columns;
 mod order;
 mod packet;
 #[cfg(feature = "serde")]
 mod packet_json;
 mod plane_work;
 mod progress;
+mod revise;
 mod schedule;
 #[cfg(feature = "schema")]
 mod schema;
 mod sections;
+mod shared_seams;
 mod supplies;
 mod trims;
 mod wire;
@@ -33,6 +36,8 @@ mod demo_tests;
 #[cfg(test)]
 mod law_tests;
 #[cfg(test)]
+mod list_tests;
+#[cfg(test)]
 mod mutation_tests;
 #[cfg(test)]
 mod schedule_tests;
@@ -45,14 +50,19 @@ mod test_jobs;
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
 pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED};
 pub use choices::{Detail, JunctionChoices, LineChoice};
-pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
+pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use lay::PlaneLay;
+#[cfg(feature = "export")]
+pub(crate) use list_columns::check_columns;
+pub use list_columns::{ListColumn, ListField};
 pub use order::{OrderGroup, OrderLine};
 pub use packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
 pub use plane_work::{PlaneClips, PlaneHeat};
 pub use progress::{Progress, Stage};
+pub use revise::{JobRevised, JobRevision, PanelChange};
 pub use schedule::{Schedule, ScheduledRow};
 #[cfg(feature = "schema")]
 pub use schema::{job_schema, packet_schema};
+pub use shared_seams::SharedSeams;
 pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
 pub use trims::{TrimItem, TrimRun};

@@ -2,6 +2,7 @@
 
 use super::input::{Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
+use super::list_columns::ListColumn;
 use super::order::OrderLine;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
@@ -222,6 +223,9 @@ pub struct Packet {
     pub metals: Metals,
     /// The metal's temperatures, where the job gives them.
     pub temperatures: Option<Temperatures>,
+    /// The columns of the panel list, where the job chooses them.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub columns: Vec<ListColumn>,
     /// The packet in a few figures.
     pub summary: Summary,
     /// The roof with its lines.

@@ -60,6 +60,24 @@ pub const PULL_TOO_GREAT: CautionCode = CautionCode {
     name: "pull-too-great",
     text: "to recover {drift} over {panels} panels each must be pulled by {pull}, more than the {most} that it can be",
 };
+/// Pieces shorter than the least that the caller wants.
+pub const SHORT_PIECE: CautionCode = CautionCode {
+    number: 6111,
+    name: "short-piece",
+    text: "{count} piece(s) are shorter than {least}, and no neighbour can take them in; the first is of this panel",
+};
+/// Bundles in which a longer piece lies on a shorter one.
+pub const LONGER_ON_TOP: CautionCode = CautionCode {
+    number: 6112,
+    name: "longer-on-top",
+    text: "in {count} bundle(s) a longer piece lies on a shorter one, because it is laid before it: support its end; this is the first",
+};
+/// Formed panels that a revision cuts down.
+pub const CUT_DOWN: CautionCode = CautionCode {
+    number: 6113,
+    name: "cut-down",
+    text: "{count} formed piece(s) are cut down or ripped: an end that was notched or folded is cut off or made again, and each gets its new mark first",
+};
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     NARROW_PANEL,
@@ -73,4 +91,7 @@ pub const ALL: &[CautionCode] = &[
     CREEP_NARROWS_END,
     CREEP_PARTS_SEAMS,
     PULL_TOO_GREAT,
+    SHORT_PIECE,
+    LONGER_ON_TOP,
+    CUT_DOWN,
 ];

@@ -231,10 +231,10 @@ impl<'a> Clipper<'a> {
             }
             let of_run = || self.cells.iter().skip(k).filter(|c| c.run == cell.run);
             let first = self.parts.len();
-            let (mut right, mut area, mut notched, mut foot) = (cell.x0, 0.0, false, f64::INFINITY);
+            let (mut right, mut area, mut notched, mut foot) = (cell.x0, 0_i128, false, f64::INFINITY);
             // Trapezoids come slab by slab from the left, and in a slab from the foot up.
             for c in of_run() {
-                area += c.area();
+                area += whole(c.area());
                 if right < c.x1 {
                     right = c.x1;
                     extend(&mut self.parts, first, c.lower, c);
@@ -251,7 +251,7 @@ impl<'a> Clipper<'a> {
                 }
             }
             let end = self.parts.len();
-            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area, notched, foot });
+            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area: parted(area), notched, foot });
         }
     }
 }
@@ -282,6 +282,17 @@ fn link(segments: &mut [Segment]) {
             }
         }
     }
+}
+
+/// An area in steps of 1e-9 mm2, so that a sum is the same from the left and from the right.
+#[allow(clippy::cast_possible_truncation, reason = "saturates far beyond any roof")]
+fn whole(square_millimetres: f64) -> i128 {
+    (square_millimetres * 1e9).round() as i128
+}
+
+#[allow(clippy::cast_precision_loss, reason = "rounded once here")]
+fn parted(area: i128) -> f64 {
+    area as f64 / 1e9
 }
 
 fn sort_upward(segments: &mut [&Segment], middle: f64) {

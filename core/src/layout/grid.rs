@@ -39,6 +39,26 @@ pub enum Start {
     RightUnlessNarrow(Length),
 }
 
+impl Start {
+    /// The x of a seam of the plane within these bounds, from which the others lie whole coverages away.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`] for a coverage or a least width that is not more than zero, [`ErrorKind::Impossible`] where no ends are as wide as asked for,
+    /// [`ErrorKind::TooLarge`] for too many strips.
+    ///
+    /// ```
+    /// use seamwright::layout::Start;
+    /// use seamwright::roof::{Bounds, Point};
+    /// use seamwright::units::Length;
+    /// let bounds = Bounds { low: Point::default(), high: Point::new(Length::inches(40), Length::inches(90)) };
+    /// assert_eq!(Start::Right.seam(&bounds, Length::inches(16))?, Length::inches(-8));
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    pub fn seam(self, bounds: &Bounds, coverage: Length) -> Result<Length, Error> {
+        Grid::new(bounds, coverage, self)?.seam()
+    }
+}
+
 /// The seam lines of one plane.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Grid {

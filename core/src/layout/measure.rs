@@ -21,6 +21,9 @@ pub(crate) struct Measured {
     /// Finished lengths along the two sides.
     pub(crate) left: f64,
     pub(crate) right: f64,
+    /// The lowest and the highest point of the panel as ordered: with the field trims.
+    pub(crate) foot: f64,
+    pub(crate) head: f64,
     /// Upright extent of the finished panel.
     pub(crate) blank: f64,
     /// The same with the field trims.
@@ -163,6 +166,7 @@ pub(crate) fn measure(run: &Run<'_>) -> Option<Measured> {
     let upper = End { parts: run.upper, beside: run.upper_beside, outward: 1.0, with_trim: false };
     let (last_lower, last_upper) = (run.lower.len().checked_sub(1)?, run.upper.len().checked_sub(1)?);
     let ends = [run.lower, run.upper];
+    let (down, up) = (End { with_trim: true, ..lower }.furthest(), End { with_trim: true, ..upper }.furthest());
     let mut out = Measured {
         finished: f64::NEG_INFINITY,
         at: run.left,
@@ -171,8 +175,10 @@ pub(crate) fn measure(run: &Run<'_>) -> Option<Measured> {
         upper_allowance: 0.0,
         left: upper.reach(0, run.left) + lower.reach(0, run.left),
         right: upper.reach(last_upper, run.right) + lower.reach(last_lower, run.right),
+        foot: -down,
+        head: up,
         blank: upper.furthest() + lower.furthest(),
-        ordered: End { with_trim: true, ..upper }.furthest() + End { with_trim: true, ..lower }.furthest(),
+        ordered: up + down,
         lower_finished: run.lower.iter().all(|p| p.line.trim <= 0.0),
         upper_finished: run.upper.iter().all(|p| p.line.trim <= 0.0),
         both_skew: ends.iter().all(|end| end.iter().any(|p| p.line.y0.to_bits() != p.line.y1.to_bits())),

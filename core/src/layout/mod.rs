@@ -12,13 +12,17 @@
 
 pub mod cautions;
 mod clip;
+mod extent;
 mod grid;
 mod input;
 mod laid;
 mod lay;
+mod lists;
 mod marks;
+mod matching;
 mod measure;
 mod placing;
+mod revision;
 
 #[cfg(test)]
 mod demo_tests;
@@ -26,12 +30,19 @@ mod demo_tests;
 mod law_tests;
 #[cfg(test)]
 mod layout_tests;
+#[cfg(test)]
+mod test_shapes;
 
 pub use grid::Start;
 pub use input::{EdgeUse, Governs, Layout, LengthLimit, NarrowChoice, NarrowLimit, OrderRounding};
 pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+pub use lists::{
+    BlankPair, Bundle, BundleLimits, CoilTotal, CoilTotals, CoilUse, CutEdge, EndLaps, GreatestLength, LapArrangement, ListChoices, ListGroup, ListedPiece,
+    ListedPlane, MarkOrder, PairChoice, PanelList, Waste,
+};
 pub use marks::{Creep, CreepCheck, EndMark, MarkFrom, MarkedSeams, SeamMark, SeamMarks};
 pub use placing::{
     ClearOf, ClearRange, DirectionCost, DirectionOfLay, LayCost, LayDirection, LayDirections, Obstacle, PlaneSide, Prefer, SeamClearance, SeamDistance,
     SeamShift, TaperMark, TaperedLay, TaperedPanels,
 };
+pub use revision::{FormedRow, FormedUse, ListRow, Revised, RevisedRow, Revision, RowState, VoidRow};

@@ -203,7 +203,7 @@ impl DirectionOfLay {
 
 /// An area from whole square picometres, rounded once.
 #[allow(clippy::cast_precision_loss, reason = "areas are floating point by design, rounded once here")]
-pub(in super::super) fn area_of(square_picometres: i128) -> Area {
+pub(crate) fn area_of(square_picometres: i128) -> Area {
     Area::of(square_picometres as f64 / 1e24, crate::units::AreaUnit::SquareMetre)
 }
 

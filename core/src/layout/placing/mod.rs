@@ -14,6 +14,7 @@ mod direction_tests;
 mod taper_tests;
 
 pub use clear_of::{ClearOf, ClearRange, LayCost, Obstacle, Prefer, SeamDistance, SeamShift};
+pub(super) use direction::area_of;
 pub use direction::{DirectionCost, DirectionOfLay, LayDirection, LayDirections, PlaneSide};
 pub use seam_clearance::SeamClearance;
 pub use taper::{TaperMark, TaperedLay, TaperedPanels};

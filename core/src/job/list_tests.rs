@@ -1,0 +1,161 @@
+//! Lists, marks and shared seams in a whole job.
+
+#![cfg(feature = "serde")]
+
+use super::{Job, JobRevision, Packet};
+use crate::error::ErrorKind;
+use crate::layout::{FormedRow, RowState, Start};
+use crate::record::Calculation;
+use crate::roof::{Beyond, LineKind};
+use crate::units::{Length, MassUnit, Sum};
+
+/// The demo's job with these fields of its layout.
+fn job(fields: serde_json::Value) -> Job {
+    let mut job: serde_json::Value = serde_json::from_slice(include_bytes!("../../examples/demo_job.json")).unwrap();
+    let layout = job["layout"].as_object_mut().unwrap();
+    for (name, value) in fields.as_object().unwrap() {
+        if value.is_null() {
+            layout.remove(name)
+        } else {
+            layout.insert(name.clone(), value.clone())
+        };
+    }
+    Job::from_json(job.to_string().as_bytes()).unwrap()
+}
+
+/// Seams shared by these planes; all others, and the first, lie as in the demo.
+fn sharing(names: &[&str]) -> serde_json::Value {
+    let demo: serde_json::Value = serde_json::from_slice(include_bytes!("../../examples/demo_job.json")).unwrap();
+    let follows = |plane: &serde_json::Value| names[1..].iter().any(|n| plane["plane"] == *n);
+    let planes: Vec<_> = demo["layout"]["planes"].as_array().unwrap().iter().filter(|p| !follows(p)).cloned().collect();
+    serde_json::json!({ "planes": planes, "shared": [{ "planes": names }] })
+}
+
+fn packet(fields: serde_json::Value) -> Packet {
+    job(fields).compute().unwrap()
+}
+
+#[test]
+fn shared_seams_meet_at_the_ridge_and_the_transitions() {
+    let p = packet(sharing(&["main south", "main north", "porch"]));
+    let mut met = 0;
+    for line in p.roof.lines() {
+        let Beyond::Plane(other) = &line.beyond else { continue };
+        let pair = [&line.side, other].map(|s| &p.planes[s.plane]);
+        if !pair.iter().all(|l| ["main south", "main north", "porch"].contains(&l.name.as_str())) {
+            continue;
+        }
+        assert!(matches!(line.kind, LineKind::Ridge | LineKind::SteepToShallow), "{}", line.name);
+        // Along the line from its start, on both sides.
+        let along = |lay: &super::PlaneLay, from: Length, to: Length| {
+            let mut out: Vec<i64> =
+                lay.laid.seams.iter().filter(|s| (from.min(to)..=from.max(to)).contains(s)).map(|s| (*s - from).length().unwrap().pm().abs()).collect();
+            out.sort_unstable();
+            out
+        };
+        let (here, there) = (along(pair[0], line.side.start.x, line.side.end.x), along(pair[1], other.end.x, other.start.x));
+        assert!(here.len() > 10 && here.len() == there.len(), "{}", line.name);
+        assert!(here.iter().zip(&there).all(|(a, b)| (a - b).abs() <= 2), "{}: {here:?} {there:?}", line.name);
+        met += 1;
+    }
+    assert_eq!(met, 2);
+    // The first lies by its own start.
+    assert_eq!(p.plane("main south").unwrap().layout.start, Start::CentrePanel);
+}
+
+#[test]
+fn shared_seams_that_cannot_be_are_refused_with_their_place() {
+    let check = |shared: serde_json::Value, kind: ErrorKind, path: &str| {
+        let e = job(serde_json::json!({ "planes": [], "shared": shared })).compute().unwrap_err();
+        assert_eq!((e.kind(), e.path()), (kind, path), "{e}");
+    };
+    check(serde_json::json!([{ "planes": ["main south"] }]), ErrorKind::OutOfRange, "layout.shared[0].planes");
+    check(serde_json::json!([{ "planes": ["main south", "nave"] }]), ErrorKind::Unknown, "layout.shared[0].planes[1]");
+    check(
+        serde_json::json!([{ "planes": ["main south", "main north"] }, { "planes": ["porch", "main north"] }]),
+        ErrorKind::Conflict,
+        "layout.shared[1].planes[1]",
+    );
+    check(serde_json::json!([{ "planes": ["porch", "main north"] }]), ErrorKind::Impossible, "layout.shared[0].planes[1]");
+    let own = serde_json::json!({ "planes": [{ "plane": "main north", "start": "left" }], "shared": [{ "planes": ["main south", "main north"] }] });
+    assert_eq!(job(own).compute().unwrap_err().kind(), ErrorKind::Conflict);
+}
+
+#[test]
+fn a_list_and_its_order_say_the_same() {
+    let list = serde_json::json!({ "direction": "left-to-right", "marks": "as-laid", "tolerance": "1/2 in", "pairs": { "kerf": "0 in" },
+        "laps": { "limits": [{ "length": "12 ft", "governs": "lifting" }], "lap": "6 in", "arrangement": { "staggered": { "by": "12 in" } }, "least_piece": "24 in" },
+        "bundles": { "mass": "400 lb", "count": 12 } });
+    let p = packet(serde_json::json!({ "limit": null, "list": list }));
+    let panels: u64 = p.order.iter().filter(|l| l.group == super::OrderGroup::Panels).map(|l| l.count).sum();
+    let pieces: usize = p.planes.iter().map(|l| l.list.as_ref().unwrap().pieces.len()).sum();
+    assert_eq!((panels, p.summary.pieces), (pieces as u64, pieces as u64));
+    assert!(pieces > p.summary.panels && p.summary.longest <= Length::feet(12));
+    for lay in &p.planes {
+        let l = lay.list.as_ref().unwrap();
+        assert_eq!(lay.laid.coil, l.coil);
+        assert!(l.groups.iter().zip(&lay.laid.groups).all(|(a, b)| a.mark == b.mark && a.mark.starts_with(&(lay.plane + 1).to_string())));
+        assert!(l.bundles.iter().all(|b| b.mass.unwrap().get(MassUnit::Pound) <= 400.0 && b.pieces.len() <= 12));
+        let saved: Sum = l.pairs.iter().map(|x| x.saved).sum();
+        assert_eq!((l.groups.iter().map(|g| g.total).sum::<Sum>() - saved).length().unwrap(), l.coil.length);
+    }
+    // The demo's east slopes have a hip above and valleys below of both hands.
+    let both = job(
+        serde_json::json!({ "list": { "direction": "left-to-right", "laps": { "limits": [{ "length": "12 ft", "governs": "lifting" }], "lap": "6 in", "arrangement": "in-line", "least_piece": "0 in" } } }),
+    );
+    assert_eq!(both.compute().unwrap_err().path(), "layout.list.laps");
+}
+
+#[cfg(feature = "export")]
+#[test]
+fn the_packet_shows_what_the_job_asks_for_and_nothing_more() {
+    use crate::export::packet_files;
+    let names = |p: &Packet| packet_files(p, None).unwrap().into_iter().map(|f| f.name).filter(|n| n.starts_with("lists/")).collect::<Vec<_>>();
+    let plain = packet(serde_json::json!({}));
+    assert_eq!(names(&plain), ["lists/panels.csv", "lists/order.csv"]);
+    assert!(plain.planes.iter().all(|l| l.list.is_none() && l.marks.is_none()));
+    let mut fields = serde_json::json!({
+        "list": { "direction": "right-to-left", "bundles": { "count": 10 } },
+        "marks": { "from": "right", "creep": { "each": "1/32 in", "every": 10, "meets_within": "1/8 in" } },
+        "columns": [{ "heading": "=n", "field": "count" }, { "heading": "mm", "field": { "order-length": "mm.0 ceil" } }, { "heading": "edge", "field": "edge" }],
+    });
+    fields.as_object_mut().unwrap().append(sharing(&["main south", "porch"]).as_object_mut().unwrap());
+    let p = packet(fields);
+    assert_eq!(names(&p), ["lists/panels.csv", "lists/panels.json", "lists/pieces.csv", "lists/seam-marks.csv", "lists/creep-checks.csv", "lists/order.csv"]);
+    let files = packet_files(&p, None).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap().bytes.clone()).unwrap();
+    assert!(text("lists/panels.csv").starts_with("'=n,mm,edge\r\n"));
+    let json: serde_json::Value = serde_json::from_str(&text("lists/panels.json")).unwrap();
+    assert_eq!(json.as_array().unwrap().len(), p.planes.iter().map(|l| l.laid.groups.len()).sum::<usize>());
+    let pieces: usize = p.planes.iter().map(|l| l.list.as_ref().unwrap().pieces.len()).sum();
+    assert_eq!(text("lists/pieces.csv").lines().count(), pieces + 1);
+    let seams: usize = p.planes.iter().map(|l| l.marks.as_ref().unwrap().seams.len()).sum();
+    assert_eq!(text("lists/seam-marks.csv").lines().count(), seams + 1);
+    // Only planes that share their seams can part: ten panels of 1/32 in on both are 5/8 in.
+    let parting: Vec<_> = p.cautions.iter().filter(|c| c.code().name == "creep-parts-seams").map(|c| c.subject().to_owned()).collect();
+    assert!(parting.iter().all(|s| s.starts_with("planes.main south") || s.starts_with("planes.porch")) && parting.len() >= 2, "{parting:?}");
+    let e = job(serde_json::json!({ "columns": [{ "heading": "b", "field": "bundle" }] })).compute().and_then(|p| packet_files(&p, None)).unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "columns[0].field"));
+    let twice = serde_json::json!({ "columns": [{ "heading": "b", "field": "mark" }, { "heading": "b", "field": "mark" }] });
+    assert_eq!(job(twice).compute().unwrap_err().path(), "layout.columns[1].heading");
+}
+
+#[test]
+fn a_revised_job_renumbers_nothing() {
+    let before = job(serde_json::json!({}));
+    let now = job(
+        serde_json::json!({ "rounding": { "both_finished": { "increment": "1 in", "rounding": "ceil" }, "one_finished": { "increment": "1 in", "rounding": "ceil" }, "field_cut": { "increment": "1 in", "rounding": "ceil" } } }),
+    );
+    let was = before.compute().unwrap();
+    let first = &was.planes[0].laid.groups[0];
+    let formed = vec![FormedRow { mark: first.mark.clone(), count: first.count }];
+    let revised = JobRevision { before, now, formed, between_planes: false }.compute().unwrap();
+    let known: Vec<&str> = was.planes.iter().flat_map(|p| &p.laid.groups).map(|g| g.mark.as_str()).collect();
+    assert!(revised.list.rows.iter().all(|r| (r.state == RowState::New) != known.contains(&r.mark.as_str())));
+    assert!(revised.panels.iter().all(|c| c.before.is_some() && c.now.is_some() && c.before != c.now));
+    assert!(!revised.panels.is_empty());
+    // What was formed is as long as before or too short for the longer length: used as it is, or void.
+    let used: u64 = revised.list.rows.iter().flat_map(|r| &r.from_formed).map(|u| u.count).sum();
+    let void: u64 = revised.list.void.iter().map(|v| v.count).sum();
+    assert_eq!(used + void, first.count);
+}
