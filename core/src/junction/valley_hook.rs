@@ -164,7 +164,7 @@ impl ValleyHook {
     /// The line of a nose that no cleat gives.
     pub(super) fn nose(&self, side: Side, centreline: (&'static str, Length), front: Length) -> Result<Option<LayoutLine>, Error> {
         let ValleyHook::ReceiverFold { gap, .. } = self else { return Ok(None) };
-        LayoutLine::from_line("panel nose", side, centreline.0, centreline.1, front - *gap).map(Some)
+        LayoutLine::from_line("panel nose", side, centreline.0, centreline.1, front - *gap - centreline.1).map(Some)
     }
 }
 
