@@ -147,8 +147,8 @@ mod _seamwright {
     mod trim {
         #[pymodule_export]
         use crate::trim::{
-            Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile,
-            SetbackFactor, din_compensation,
+            _girths_into, Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor,
+            Profile, SetbackFactor, din_compensation,
         };
     }
 

@@ -1,10 +1,12 @@
 //! The classes of `seamwright.trim`.
 
+mod batch;
 mod factors;
 mod flat;
 mod profile;
 mod rule;
 
+pub(crate) use batch::_girths_into;
 pub(crate) use factors::{DinFactor, NeutralFactor, SetbackFactor};
 pub(crate) use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub(crate) use profile::{Bend, Edge, Leg, Profile};

@@ -5,9 +5,11 @@ The classes of `seamwright.trim`.
 from .record import Caution, Source, Worksheet
 from .units import BendAngle, Length, LineMass, SurfaceMass
 from _typeshed import SupportsGetItem
+from numpy import float64
+from numpy.typing import NDArray
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Leg", "NeutralFactor", "Profile", "SetbackFactor", "din_compensation"]
+__all__ = ["Bend", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Leg", "NeutralFactor", "Profile", "SetbackFactor", "_girths_into", "din_compensation"]
 
 @final
 class Bend:
@@ -574,6 +576,11 @@ class SetbackFactor:
         """
         The factor.
         """
+
+def _girths_into(profile: Profile, rule: BendRule, thickness: NDArray[float64], inside_radius: NDArray[float64], girths: NDArray[float64], unit: str) -> None:
+    """
+    Fills `girths` with those of the elements, all in this unit. The lock on the interpreter is released meanwhile.
+    """
 
 def din_compensation(size: BendSize) -> Length:
     """
