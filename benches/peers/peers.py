@@ -11,6 +11,7 @@ import statistics
 import time
 from fractions import Fraction
 
+import girths
 import numpy as np
 import shapely
 
@@ -111,6 +112,7 @@ def check() -> None:
 
 def main() -> None:
     check()
+    girths.check()
     told: dict[str, float] = {}
     for name, text in NOTATIONS.items():
         texts = [text] * 10_000
@@ -123,6 +125,9 @@ def main() -> None:
         told[f"8 {shape} bends"] = median(lambda: [unfold(legs, degrees, 0.762, 0.6096, 0.44) for _ in range(1000)], 11, 1000)
         rows, turns = np.full((10_000, 9), 25.4), np.tile(degrees, (10_000, 1))
         told[f"8 {shape} bends (arrays)"] = median(lambda: unfold_arrays(rows, turns, 0.762, 0.6096, 0.44), 11, 10_000)
+    for name, by_bends, folded in girths.works():
+        told[name] = median(by_bends, 7)
+        told[f"{name} (folded)"] = median(folded, 11)
     polygon = shapely.Polygon(OUTLINE, [OPENING])
     told["30 strips of a plane"] = median(lambda: [strips(polygon) for _ in range(10)], 11, 10)
     print(json.dumps(told))

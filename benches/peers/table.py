@@ -1,4 +1,4 @@
-"""Puts the medians of criterion and of the peers side by side. Arguments: criterion's folder, the peers' JSON file."""
+"""Puts the medians of criterion and of the peers side by side. Arguments: criterion's folder, the peers' JSON file, and that of the Python package."""
 
 import json
 import sys
@@ -28,6 +28,10 @@ ROWS = [
 ]
 
 
+# A million elements in one call.
+BATCHES = [f"a million girths, 8 {shape} bends, {rule}" for shape in ("square", "different") for rule in ("neutral axis", "DIN 6935")]
+
+
 def told(ns: float | None) -> str:
     if ns is None:
         return "-"
@@ -39,7 +43,7 @@ def ratio(peer: float | None, own: float) -> str:
 
 
 def main() -> None:
-    folder, peers = Path(sys.argv[1]), json.loads(Path(sys.argv[2]).read_text())
+    folder, peers, binding = Path(sys.argv[1]), *(json.loads(Path(name).read_text()) for name in sys.argv[2:4])
     own = {}
     for found in folder.glob("*/new/benchmark.json"):
         name = json.loads(found.read_text())["full_id"]
@@ -52,6 +56,20 @@ def main() -> None:
         p, a = peers[plain] if plain else None, peers[arrays] if arrays else None
         print(f"{name:52} {told(own[name]):>10} {told(p):>10} {ratio(p, own[name]):>7} {told(a):>10} {ratio(a, own[name]):>7}")
     print("Strips: the peer is shapely's intersection alone; the Rust figure includes lengths, marks and groups.")
+
+    print(f"\n{'':52} {'Rust':>10} {'by bends':>10} {'ratio':>7} {'folded':>10} {'ratio':>7} {'binding':>10} {'ratio':>7}")
+    for name in BATCHES:
+        if name not in own:
+            print(f"{name:52} not measured")
+            continue
+        a, f, b = peers[name], peers[f"{name} (folded)"], binding.pop(name)
+        figures = (f"{told(a):>10} {ratio(a, own[name]):>7}", f"{told(f):>10} {ratio(f, own[name]):>7}", f"{told(b):>10} {ratio(a, b):>7}")
+        print(f"{name:52} {told(own[name]):>10} {' '.join(figures)}")
+    print("By bends: NumPy as one would write it. Folded: NumPy folded by hand and in blocks. Binding: seamwright.trim.girths, beside NumPy by bends.")
+    print("\nThrough the Python package")
+    for name, ns in binding.items():
+        if name not in BATCHES:
+            print(f"{name:52} {told(ns):>10}")
 
 
 if __name__ == "__main__":

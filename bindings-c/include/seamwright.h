@@ -980,6 +980,24 @@ sw_status sw_flat_leg_at(const sw_flat *flat, size_t index, sw_flat_leg *leg, sw
 sw_status sw_flat_rule_name(const sw_flat *flat, char *buffer, size_t capacity, size_t *needed, sw_error **error);
 
 /**
+ * The girths of one profile, each with a thickness and an inside radius of its own, unrounded.
+ *
+ * The profile and its rule are one JSON object, as for `sw_flat_from_json`. Every bend takes the element's radius in place of its own, hems keep theirs.
+ * All three arrays have `count` elements, and each has its unit. The first element that cannot be folded is refused at `elements[i]`, and
+ * then nothing is written. `girths` may be one of the two arrays that go in.
+ */
+sw_status sw_trim_girths(const char *pattern,
+                         size_t pattern_len,
+                         const double *thickness,
+                         sw_length_unit thickness_unit,
+                         const double *inside_radius,
+                         sw_length_unit inside_radius_unit,
+                         size_t count,
+                         sw_length_unit girth_unit,
+                         double *girths,
+                         sw_error **error);
+
+/**
  * Stations at equal spaces, the fewest that keep each at or under the maximum on centre; the first and the last stand at the end distance.
  *
  * `stations` receives as many as `capacity` allows, each measured from the start of the run; `*needed` is how many there are, and

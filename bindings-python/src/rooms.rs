@@ -128,9 +128,9 @@ pub(crate) mod stock {
 pub(crate) mod trim {
     #[pymodule_export]
     use crate::trim::{
-        Bend, BendFigures, BendFound, BendRule, BendSize, Chain, Course, Deduction, DeductionTable, DinFactor, DinMinimumRadius, Edge, Flat, FlatBend, FlatLeg,
-        FlatPattern, Joggle, JoggleParts, Leg, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, Profile, SeamMetal, SetbackFactor,
-        Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
+        _girths_into, Bend, BendFigures, BendFound, BendRule, BendSize, Chain, Course, Deduction, DeductionTable, DinFactor, DinMinimumRadius, Edge, Flat,
+        FlatBend, FlatLeg, FlatPattern, Joggle, JoggleParts, Leg, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, Profile,
+        SeamMetal, SetbackFactor, Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
     };
 }
 
