@@ -190,7 +190,7 @@ impl<'a> JunctionDrawing<'a> {
         (area.high.0 - area.low.0, area.high.1 - area.low.1)
     }
 
-    fn write(&self, scene: &Scene, scale: f64) -> String {
+    pub(super) fn write(&self, scene: &Scene, scale: f64) -> String {
         let area = scene.area;
         let (figure_width, figure_height) = (area.high.0 - area.low.0, area.high.1 - area.low.1);
         let mut key: Vec<KeyEntry> = self.parts.clone();

@@ -10,6 +10,7 @@ use crate::junction::{Along, Bites, Datum, JunctionTrim, LayoutLine, Levels, Sid
 use crate::num;
 use crate::units::{Angle, Length, LengthFormat};
 use proptest::prelude::*;
+use std::sync::LazyLock;
 
 fn format() -> LengthFormat {
     LengthFormat::parse("in/16").unwrap()
@@ -19,12 +20,25 @@ fn drawing(sample: &Sample) -> JunctionDrawing<'_> {
     JunctionDrawing::new(sample.name, &sample.solved, sample.first, sample.other, format()).unwrap()
 }
 
+/// Every sample, solved once for all tests.
+fn samples() -> &'static [Sample] {
+    static ALL: LazyLock<Vec<Sample>> = LazyLock::new(|| junction_samples::all().unwrap());
+    &ALL
+}
+
+fn sample(name: &str) -> &'static Sample {
+    samples().iter().find(|s| s.name == name).unwrap()
+}
+
+/// Every sample's scene, laid out once for all tests, and its scale.
+fn laid() -> impl Iterator<Item = (&'static Sample, &'static (Scene, f64))> {
+    static ALL: LazyLock<Vec<(Scene, f64)>> = LazyLock::new(|| samples().iter().map(|s| drawing(s).scene().unwrap()).collect());
+    samples().iter().zip(ALL.iter())
+}
+
 /// Every sample with its scene and its millimetres of paper a millimetre.
-fn scenes(samples: &[Sample]) -> impl Iterator<Item = (&Sample, Scene, f64)> {
-    samples.iter().map(|s| {
-        let (scene, n) = drawing(s).scene().unwrap();
-        (s, scene, 1.0 / n)
-    })
+fn scenes() -> impl Iterator<Item = (&'static Sample, &'static Scene, f64)> {
+    laid().map(|(sample, (scene, n))| (sample, scene, 1.0 / n))
 }
 
 /// From a point to the nearest of a segment.
@@ -62,10 +76,10 @@ fn is_well_formed(xml: &str) -> bool {
 
 #[test]
 fn every_kind_is_drawn_well_formed_and_the_same_again() {
-    for sample in &junction_samples::all().unwrap() {
+    for (sample, (scene, n)) in laid() {
         let svg = drawing(sample).svg().unwrap();
         assert!(is_well_formed(&svg), "{}", sample.name);
-        assert_eq!(svg, drawing(sample).svg().unwrap());
+        assert_eq!(svg, drawing(sample).write(scene, *n));
         for word in ["NaN", "inf", "-0.000"] {
             assert!(!svg.contains(word), "{}: {word}", sample.name);
         }
@@ -74,8 +88,7 @@ fn every_kind_is_drawn_well_formed_and_the_same_again() {
 
 #[test]
 fn every_trim_corner_lies_on_its_metal_and_in_the_figure() {
-    let samples = junction_samples::all().unwrap();
-    for (sample, scene, scale) in scenes(&samples) {
+    for (sample, scene, scale) in scenes() {
         for (i, trim) in sample.solved.trims.iter().enumerate() {
             let metal = scene.metal.iter().find(|m| m.piece == Piece::Trim(i)).unwrap();
             for corner in &trim.corners {
@@ -93,8 +106,7 @@ fn every_trim_corner_lies_on_its_metal_and_in_the_figure() {
 #[test]
 fn a_plain_trim_lies_where_the_section_says() {
     // Without a hem or a neighbour, opened bends leave the corners of the middle line in place: the lower face is half the extra thickness away.
-    let samples = junction_samples::all().unwrap();
-    let (sample, scene, scale) = scenes(&samples).find(|(s, ..)| s.name == "rake").unwrap();
+    let (sample, scene, scale) = scenes().find(|(s, ..)| s.name == "rake").unwrap();
     let at = sample.solved.trims.iter().position(|t| t.name == "rake Z").unwrap();
     let metal = scene.metal.iter().find(|m| m.piece == Piece::Trim(at)).unwrap();
     for corner in &sample.solved.trims[at].corners {
@@ -106,8 +118,7 @@ fn a_plain_trim_lies_where_the_section_says() {
 
 #[test]
 fn bars_are_as_long_as_their_figures_say() {
-    let samples = junction_samples::all().unwrap();
-    for (sample, scene, scale) in scenes(&samples) {
+    for (sample, scene, scale) in scenes() {
         let mut drawn: Vec<f64> =
             scene.rows.iter().flat_map(|r| &r.bars).flat_map(|b| b.ticks.iter().map(|t| num::hypot(t.0 - b.origin.0, t.1 - b.origin.1) / scale)).collect();
         let mut said: Vec<f64> = sample.solved.lines.iter().map(|l| l.from_datum.mm().abs()).collect();
@@ -133,8 +144,7 @@ fn bars_are_as_long_as_their_figures_say() {
 
 #[test]
 fn every_part_has_its_balloon_and_nothing_lies_on_anything() {
-    let samples = junction_samples::all().unwrap();
-    for (sample, scene, _) in scenes(&samples) {
+    for (sample, scene, _) in scenes() {
         for part in drawing(sample).parts() {
             assert!(scene.balloons.iter().any(|b| b.text == part.mark), "{}: {}", sample.name, part.text);
         }
@@ -165,9 +175,8 @@ fn every_part_has_its_balloon_and_nothing_lies_on_anything() {
 
 #[test]
 fn screws_of_closures_go_through_the_panel_and_its_deck() {
-    let samples = junction_samples::all().unwrap();
     let mut seen = 0;
-    for (sample, scene, scale) in scenes(&samples) {
+    for (sample, scene, scale) in scenes() {
         let axes = Axes::of(&sample.solved, &sample.first, &sample.other).unwrap();
         for line in sample.solved.along.iter().filter(|l| l.name == "closure screws") {
             let axis = axes.side(line.side);
@@ -189,9 +198,8 @@ fn screws_of_closures_go_through_the_panel_and_its_deck() {
 
 #[test]
 fn folds_are_drawn_about_what_they_hook() {
-    let samples = junction_samples::all().unwrap();
     let mut seen = 0;
-    for (sample, scene, scale) in scenes(&samples) {
+    for (sample, scene, scale) in scenes() {
         let axes = Axes::of(&sample.solved, &sample.first, &sample.other).unwrap();
         for panel in &scene.panels {
             let end = sample.solved.end(panel.side).unwrap();
@@ -211,7 +219,7 @@ fn folds_are_drawn_about_what_they_hook() {
 
 #[test]
 fn text_cannot_break_the_drawing() {
-    let mut sample = junction_samples::all().unwrap().remove(0);
+    let mut sample = samples()[0].clone();
     sample.solved.trims[0].name = "<b>&\"".into();
     sample.solved.lines[0].name = "</text>".into();
     let drawing = JunctionDrawing::new("<script>&", &sample.solved, sample.first, sample.other, format()).unwrap();
@@ -225,7 +233,7 @@ fn text_cannot_break_the_drawing() {
 
 #[test]
 fn what_cannot_be_drawn_is_refused_by_name() {
-    let sample = junction_samples::all().unwrap().remove(0);
+    let sample = &samples()[0];
     let plane = |degrees: f64| SectionPlane { rise: Angle::degrees_from(degrees).unwrap(), levels: Levels::default() };
     let refused = |first: SectionPlane, other: Other| {
         let e = JunctionDrawing::new("x", &sample.solved, first, other, format()).unwrap_err();
@@ -280,7 +288,7 @@ fn letters_leave_out_what_reads_as_a_figure() {
 
 #[test]
 fn what_is_struck_alike_on_both_sides_has_one_letter() {
-    let mut sample = junction_samples::all().unwrap().into_iter().find(|s| s.name == "ridge").unwrap();
+    let mut sample = sample("ridge").clone();
     let marks = |sample: &Sample| -> Vec<String> { drawing(sample).lines().into_iter().map(|k| k.mark).collect() };
     let all = marks(&sample);
     assert_eq!((&all[..6], all.len()), (&all[6..], 12));
@@ -311,11 +319,11 @@ fn mirrored(solved: &Solved) -> Solved {
 
 #[test]
 fn a_mirrored_junction_is_drawn_mirrored() {
-    for sample in junction_samples::all().unwrap() {
+    for sample in samples() {
         let Other::Plane(second) = sample.other else { continue };
         let turned = |p: SectionPlane| SectionPlane { rise: Angle::degrees_from(-p.rise.degrees()).unwrap(), ..p };
         let other = mirrored(&sample.solved);
-        let one = drawing(&sample).figure(Length::feet(3), Length::feet(3)).unwrap().scene().unwrap().0;
+        let one = drawing(sample).figure(Length::feet(3), Length::feet(3)).unwrap().scene().unwrap().0;
         let two = JunctionDrawing::new("x", &other, turned(second), Other::Plane(turned(sample.first)), format()).unwrap();
         let two = two.figure(Length::feet(3), Length::feet(3)).unwrap().scene().unwrap().0;
         let mut places: Vec<(f64, f64)> = one.marks.iter().map(|m| m.handle()).map(|p| (-p.0, p.1)).collect();
@@ -335,8 +343,7 @@ proptest! {
 
     #[test]
     fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {
-        let samples = junction_samples::all().unwrap();
-        let sample = &samples[at % samples.len()];
+        let sample = &samples()[at % samples().len()];
         let mm = |n: u32| Length::micrometres(i32::try_from(n).unwrap() * 1000);
         let svg = drawing(sample).figure(mm(width), mm(height)).unwrap().svg().unwrap();
         prop_assert!(is_well_formed(&svg));
@@ -346,8 +353,7 @@ proptest! {
 
 #[test]
 fn fasteners_are_told_apart() {
-    let samples = junction_samples::all().unwrap();
-    for (sample, scene, _) in scenes(&samples) {
+    for (sample, scene, _) in scenes() {
         let count = |rivet: bool| scene.marks.iter().filter(|m| matches!(m, Mark::Fastener { rivet: r, .. } if *r == rivet)).count();
         let asked =
             |trim: bool| sample.solved.along.iter().filter(|l| matches!(l.what, Along::Fasteners { bites, .. } if (bites == Bites::Trim) == trim)).count();

@@ -16,6 +16,7 @@ use crate::record::{Calculation, Source};
 use crate::units::{Angle, Length};
 
 /// A junction to be drawn.
+#[derive(Clone)]
 pub(super) struct Sample {
     pub(super) name: &'static str,
     pub(super) solved: Solved,
