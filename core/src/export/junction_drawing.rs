@@ -356,7 +356,7 @@ fn adjoining_text(what: &Adjoining, format: LengthFormat) -> Result<String, Erro
     let text = |length: &Length| format.string(*length);
     Ok(match what {
         Adjoining::VentSlot { width, .. } => format!("slot in the deck, {} on each side", text(width)?),
-        Adjoining::Gutter { back, front } => format!("gutter, open from {} to {} off the line (height not given)", text(back)?, text(front)?),
+        Adjoining::Gutter { back, front } => format!("gutter's opening, {} to {} off the line", text(back)?, text(front)?),
         Adjoining::Cladding { .. } => "cladding".to_owned(),
     })
 }
