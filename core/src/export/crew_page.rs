@@ -185,7 +185,7 @@ html { font: 11pt/1.15 'Liberation Sans', Arial, Helvetica, sans-serif; color: #
 body { margin: 0; }
 table { border-collapse: collapse; width: 100%; }
 table.sheet > thead > tr > td, table.sheet > tbody > tr > td { padding: 0; }
-header { display: flex; justify-content: space-between; align-items: baseline; border-bottom: 1.5pt solid #000; margin-bottom: 1mm; }
+header { display: flex; justify-content: space-between; align-items: baseline; gap: 5mm; border-bottom: 1.5pt solid #000; margin-bottom: 1mm; }
 h1 { font-size: 16pt; margin: 0 0 0.5mm 0; }
 header span { font-size: 12pt; }
 h2 { font-size: 11.5pt; margin: 1.4mm 0 0.2mm 0; break-after: avoid; }

@@ -7,7 +7,7 @@ use super::section_ink;
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
 use super::svg::{Anchor, Look, PaperUnit, Svg, narrow_width};
 use crate::error::Error;
-use crate::junction::{Along, AlongLine, Bites, LayoutLine, Side, Solved};
+use crate::junction::{Adjoining, Along, AlongLine, Bites, LayoutLine, Side, Solved};
 use crate::units::{Length, LengthFormat};
 
 const TITLE: f64 = 4.6;
@@ -311,7 +311,11 @@ fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec
     for (i, line) in solved.along.iter().enumerate() {
         let is_trim = matches!(line.what, Along::ContinuousCleat | Along::OffsetCleat) && solved.trims.iter().any(|t| line.name.starts_with(&*t.name));
         if !is_trim {
-            all.push((along_text(line, format)?, Target::Along(i)));
+            let mut text = along_text(line, format)?;
+            if let (Along::Closures { .. }, Some(ratio)) = (&line.what, open_ratio(solved)) {
+                text = format!("{text}, perforated (open share {ratio})");
+            }
+            all.push((text, Target::Along(i)));
         }
     }
     for side in [Side::First, Side::Second] {
@@ -324,6 +328,9 @@ fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec
             }
             all.push((text, Target::Panel(side)));
         }
+    }
+    for (i, what) in solved.adjoining.iter().enumerate() {
+        all.push((adjoining_text(what, format)?, Target::Adjoining(i)));
     }
     let mut parts: Vec<KeyEntry> = Vec::new();
     let mut numbered: Vec<Numbered> = Vec::new();
@@ -338,6 +345,20 @@ fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec
         }
     }
     Ok((parts, numbered))
+}
+
+/// The open share of a vented ridge's closures.
+fn open_ratio(solved: &Solved) -> Option<f64> {
+    solved.adjoining.iter().find_map(|a| if let Adjoining::VentSlot { open_ratio, .. } = a { Some(*open_ratio) } else { None })
+}
+
+fn adjoining_text(what: &Adjoining, format: LengthFormat) -> Result<String, Error> {
+    let text = |length: &Length| format.string(*length);
+    Ok(match what {
+        Adjoining::VentSlot { width, .. } => format!("slot in the deck, {} on each side", text(width)?),
+        Adjoining::Gutter { back, front } => format!("gutter's opening, {} to {} off the line", text(back)?, text(front)?),
+        Adjoining::Cladding { .. } => "cladding".to_owned(),
+    })
 }
 
 fn along_text(line: &AlongLine, format: LengthFormat) -> Result<String, Error> {

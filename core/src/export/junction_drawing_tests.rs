@@ -302,6 +302,35 @@ fn what_is_struck_alike_on_both_sides_has_one_letter() {
     assert_eq!(marks(&sample)[6], "G");
 }
 
+#[test]
+fn what_others_build_is_drawn_where_the_section_knows_it() {
+    let of = |name: &str| scenes().find(|(s, ..)| s.name == name).unwrap();
+    // The decks end at the slot's edges, 1 in from the ridge along each; without a slot they meet at the line.
+    let (_, scene, scale) = of("vented ridge");
+    let nearest = |scene: &Scene| -> Vec<f64> {
+        let decks = scene.bands.iter().filter(|b| b.name == "deck");
+        decks.map(|b| b.ring.iter().map(|p| num::hypot(p.0, p.1)).fold(f64::INFINITY, f64::min)).collect()
+    };
+    assert!(nearest(scene).iter().all(|d| (d - 25.4 * scale).abs() < 1e-9) && scene.is_vented);
+    assert!(nearest(of("ridge").1).iter().all(|d| *d < 1e-9) && !of("ridge").1.is_vented);
+    let keys: Vec<String> = drawing(sample("vented ridge")).parts().iter().map(|k| k.text.clone()).collect();
+    assert!(keys.iter().any(|k| k == "slot in the deck, 1\" on each side"), "{keys:?}");
+    assert!(keys.iter().any(|k| k.starts_with("closures, ") && k.ends_with("perforated (open share 0.4)")), "{keys:?}");
+    // The gutter's back and front lip are plumb at their distances from the line.
+    let (_, scene, scale) = of("eave");
+    let edges: Vec<(f64, f64)> = scene.neighbours[0].edges.iter().map(|(a, b)| (a.0, b.0)).collect();
+    assert_eq!(edges, [(0.0, 0.0), (127.0 * scale, 127.0 * scale)]);
+    // Cladding starts at the line that is struck for it, outside of the leg.
+    let (sample, scene, scale) = of("headwall behind cladding");
+    let struck = sample.solved.lines.iter().find(|l| l.name == "cladding, lower edge").unwrap();
+    let ring = &scene.neighbours[0].ring;
+    let (low, face) = ring.iter().fold((f64::INFINITY, f64::NEG_INFINITY), |(low, face), p| (low.min(p.1), face.max(p.0)));
+    assert!((low - struck.from_line.mm() * scale).abs() < 1e-9);
+    let leg = scene.metal.iter().flat_map(|m| &m.outline).filter(|p| p.1 > low).map(|p| p.0).fold(f64::INFINITY, f64::min);
+    assert!(face < leg, "{face} {leg}");
+    assert!(of("headwall with a reglet").1.neighbours.is_empty());
+}
+
 /// The samples turned the other way round: x becomes -x.
 fn mirrored(solved: &Solved) -> Solved {
     let other = |side: Side| if side == Side::First { Side::Second } else { Side::First };
@@ -342,7 +371,7 @@ proptest! {
     #![proptest_config(ProptestConfig::with_cases(8))]
 
     #[test]
-    fn any_sample_in_any_figure_is_drawn(at in 0_usize..16, width in 40_u32..400, height in 30_u32..300) {
+    fn any_sample_in_any_figure_is_drawn(at in 0_usize..17, width in 40_u32..400, height in 30_u32..300) {
         let sample = &samples()[at % samples().len()];
         let mm = |n: u32| Length::micrometres(i32::try_from(n).unwrap() * 1000);
         let svg = drawing(sample).figure(mm(width), mm(height)).unwrap().svg().unwrap();

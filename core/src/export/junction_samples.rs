@@ -5,10 +5,10 @@ use crate::error::Error;
 use crate::export::{Other, SectionPlane};
 use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Counterflashing, CricketRule, CurbBack, CurbBackDetail, DeckFlange, DripEdge, DripFace, DripHem, Eave,
-    EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, Levels,
-    OffsetCleat, PanelEdge, PanelSide, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide,
-    Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, Solved, SplashRib, TopClosure, TopEdge, TopEnd, TrimSheet, Valley, ValleyDetail, ValleyHook,
-    ValleySide, WallCover, WallLeg, WallRule,
+    EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
+    Levels, OffsetCleat, PanelEdge, PanelSide, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail, RidgeVent,
+    RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, Solved, SplashRib, TopClosure, TopEdge, TopEnd, TrimSheet, Valley, ValleyDetail,
+    ValleyHook, ValleySide, WallCover, WallLeg, WallRule,
 };
 use crate::pitch::{Corner, Pitch, SlopeRule};
 use crate::practice::{self, junction as jp, panel as pp};
@@ -139,8 +139,9 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
 /// One of every kind, and more where a kind has more than one look.
 pub(super) fn all() -> Result<Vec<Sample>, Error> {
     let mut out = vec![eave()?, rake()?];
+    out.push(ridge("vented ridge", "6:12", "6:12", RidgeVent::Vented { slot: inch("1")?, open_ratio: 0.4 })?);
     for (name, first, second) in [("ridge", "6:12", "6:12"), ("ridge of unequal pitches", "3:12", "9:12"), ("ridge of steep pitches", "12:12", "12:12")] {
-        out.push(ridge(name, first, second)?);
+        out.push(ridge(name, first, second, RidgeVent::Closed)?);
     }
     out.push(high_side()?);
     out.extend([hip()?, valley("valley with cleats", true)?, valley("valley with receiver folds", false)?]);
@@ -170,7 +171,7 @@ fn eave() -> Result<Sample, Error> {
             engagement: practice::movement::ENGAGEMENT,
             fixed: None,
         },
-        gutter: None,
+        gutter: Some(GutterOpening { back: Length::ZERO, front: inch("5")? }),
     };
     let solved = Eave { roof: roof("4:12")?, detail }.compute()?;
     Ok(Sample { name: "eave", solved, first: plane(-rise("4:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
@@ -201,8 +202,8 @@ fn rake() -> Result<Sample, Error> {
     Ok(Sample { name: "rake", solved, first: plane(0.0)?, other: Other::Fascia { fall: Angle::SQUARE } })
 }
 
-fn ridge(name: &'static str, first: &str, second: &str) -> Result<Sample, Error> {
-    let detail = RidgeDetail { first: riveted("8")?, second: riveted("8")?, sheet: SHEET, vent: RidgeVent::Closed };
+fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Result<Sample, Error> {
+    let detail = RidgeDetail { first: riveted("8")?, second: riveted("8")?, sheet: SHEET, vent };
     let solved = Ridge { first: roof(first)?, second: roof(second)?, detail }.compute()?;
     Ok(Sample { name, solved, first: plane(rise(first)?)?, other: Other::Plane(plane(-rise(second)?)?) })
 }

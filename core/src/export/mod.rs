@@ -36,6 +36,7 @@ mod packet_files;
 mod plan;
 mod plan_box;
 mod plan_text;
+mod section_adjoining;
 mod section_axis;
 mod section_balloons;
 mod section_dims;

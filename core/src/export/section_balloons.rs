@@ -105,7 +105,7 @@ impl Ground<'_> {
     fn of(figure: &Figure) -> Ground<'_> {
         let strokes = |all: &[(Point, Point)]| all.iter().map(|s| Stroke::of(*s)).collect();
         let way = |turn: u32| {
-            let sign = if turn % 2 == 0 { 1.0 } else { -1.0 };
+            let sign = if turn.is_multiple_of(2) { 1.0 } else { -1.0 };
             let degrees = 90.0 + sign * f64::from(turn.div_ceil(2)) * 360.0 / f64::from(TURNS);
             (num::cos_deg(degrees), num::sin_deg(degrees))
         };

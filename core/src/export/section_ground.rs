@@ -12,7 +12,7 @@ pub(super) const WALL: f64 = 6.0;
 /// Drawn thickness of what a face hangs on.
 const BOARD: f64 = 4.0;
 /// What a wall or a face is drawn beyond the trims on it.
-const BEYOND: f64 = 5.0;
+pub(super) const BEYOND: f64 = 5.0;
 
 /// A body with its hatching.
 #[derive(Debug, Clone)]
@@ -36,8 +36,15 @@ fn band(name: &'static str, axis: &Axis, (from, to): (f64, f64), inner: (f64, f6
     Band { name, ring, hatch }
 }
 
-/// The decks, and the wall or the face on the other side.
-pub(super) fn bands(planes: &[(Axis, f64)], other: &Other, second: Option<&Axis>, metal: &[Metal]) -> Vec<Band> {
+/// A band with square ends at a height: its outer face, and how thick it is.
+pub(super) fn band_at(name: &'static str, axis: &Axis, (from, to): (f64, f64), (face, thick): (f64, f64), pitch: f64) -> Band {
+    let raised = band(name, axis, (from, to), (from, to), thick, pitch);
+    let up = |p: Point| (p.0 + axis.n.0 * face, p.1 + axis.n.1 * face);
+    Band { name, ring: raised.ring.into_iter().map(up).collect(), hatch: raised.hatch.into_iter().map(|(a, b)| (up(a), up(b))).collect() }
+}
+
+/// The decks, from a slot at the line on where there is one, and the wall or the face on the other side.
+pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, second: Option<&Axis>, metal: &[Metal]) -> Vec<Band> {
     let mut out = Vec::new();
     for (i, (axis, far)) in planes.iter().enumerate() {
         // Where the underside meets that of the other deck, or the back of what stands beside it.
@@ -48,7 +55,8 @@ pub(super) fn bands(planes: &[(Axis, f64)], other: &Other, second: Option<&Axis>
         };
         let inner = neighbour.and_then(|(n, thick)| undersides(axis, DECK, &n, thick)).filter(|a| a.abs() < 12.0).unwrap_or(0.0);
         // A fascia covers the deck's end; the deck goes to its back.
-        let (low, high) = (far.min(0.0), far.max(0.0));
+        let (start, inner) = if slot > 0.0 { (far.signum() * slot, far.signum() * slot) } else { (0.0, inner) };
+        let (low, high) = (far.min(start), far.max(start));
         let ends = if *far < 0.0 { (low, inner) } else { (inner, high) };
         out.push(band("deck", axis, (low, high), ends, DECK, 2.4));
     }
@@ -86,15 +94,15 @@ fn undersides(axis: &Axis, thick: f64, other: &Axis, other_thick: f64) -> Option
     (slope.abs() > 0.03).then(|| (thick * square - other_thick) / slope)
 }
 
-/// The underlayment from the far end of a plane to the line: over the edge of a trim that lies on the deck, and on from there no further than a lap.
-pub(super) fn underlayment(axis: &Axis, levels: &Levels, far: f64, metal: &[Metal], scale: f64) -> Vec<Point> {
+/// The underlayment from the far end of a plane to the line or to the slot there: over the edge of a trim that lies on the deck, and on from there no further than a lap.
+pub(super) fn underlayment(axis: &Axis, levels: &Levels, (far, slot): (f64, f64), metal: &[Metal], scale: f64) -> Vec<Point> {
     const OVER: f64 = 9.0;
     let own = (levels.underlayment.mm() * scale).max(0.45) - 0.1;
     let step = if far < 0.0 { 0.5 } else { -0.5 };
     let mut out = vec![axis.at(far, own)];
     let mut a = far;
     let mut lapped = 0.0;
-    while a.abs() > 0.3 && (a > 0.0) == (far > 0.0) {
+    while a.abs() > slot + 0.3 && (a > 0.0) == (far > 0.0) {
         let on_deck = metal.iter().flat_map(|m| heights(&m.outline, axis, a)).filter(|(low, _)| *low < 0.2 + levels.underlayment.mm() * scale * 0.5);
         let top = on_deck.filter(|(_, high)| *high > -0.5).map(|(_, high)| high).fold(None, |t: Option<f64>, h| Some(t.map_or(h, |t| t.max(h))));
         match top {
@@ -113,6 +121,6 @@ pub(super) fn underlayment(axis: &Axis, levels: &Levels, far: f64, metal: &[Meta
         }
         a += step;
     }
-    out.push(axis.at(0.0, own));
+    out.push(axis.at(far.signum() * slot, own));
     out
 }

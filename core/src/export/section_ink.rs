@@ -44,6 +44,19 @@ fn draw_ground(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             }
         });
     }
+    svg.group("of others", Look { stroke: HATCH, width: 0.2, dashes: &[], fill: "#ffffff" }, |svg| {
+        for neighbour in scene.neighbours.iter().filter(|n| !n.ring.is_empty()) {
+            svg.polyline(&neighbour.ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+            for (from, to) in &neighbour.hatch {
+                svg.line(map(*from), map(*to));
+            }
+        }
+    });
+    svg.group("edges of others", Look::dashed(QUIET, 0.35, &[3.0, 1.2]), |svg| {
+        for (from, to) in scene.neighbours.iter().flat_map(|n| &n.edges) {
+            svg.line(map(*from), map(*to));
+        }
+    });
     svg.group("seams", Look { stroke: PAN, width: 0.15, dashes: &[], fill: SEAM }, |svg| {
         for panel in scene.panels.iter().filter(|p| !p.seam.is_empty()) {
             svg.polyline(&panel.seam.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
@@ -72,8 +85,14 @@ fn draw_metal(svg: &mut Svg, scene: &Scene, is_cleat: impl Fn(usize) -> bool, ma
         }
     });
     let ring = |svg: &mut Svg, points: &[Point]| svg.polyline(&points.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+    let is_perforated = |piece: Piece| scene.is_vented && matches!(piece, Piece::Closure(_));
     svg.group("closures and cleats", Look { stroke: "#ffffff", width: APART, dashes: &[], fill: CLOSURE }, |svg| {
-        for metal in scene.metal.iter().filter(|m| is_grey(m.piece)) {
+        for metal in scene.metal.iter().filter(|m| is_grey(m.piece) && !is_perforated(m.piece)) {
+            ring(svg, &metal.outline);
+        }
+    });
+    svg.group("perforated closures", Look { stroke: METAL, width: 0.2, dashes: &[0.7, 0.5], fill: "#ffffff" }, |svg| {
+        for metal in scene.metal.iter().filter(|m| is_perforated(m.piece)) {
             ring(svg, &metal.outline);
         }
     });

@@ -2,6 +2,7 @@
 
 use super::fold::Point;
 use super::labels::Area;
+use super::section_adjoining::{self, Neighbour};
 use super::section_axis::{Axes, Axis, Other, SectionPlane};
 use super::section_balloons::{self, Figure, Placed, RADIUS, Wanted};
 use super::section_dims::{self, Row};
@@ -30,6 +31,7 @@ pub(super) enum Target {
     Trim(usize),
     Along(usize),
     Panel(Side),
+    Adjoining(usize),
 }
 
 /// A numbered part: its number and everything that it points at.
@@ -67,6 +69,10 @@ pub(super) struct Scene {
     pub(super) panels: Vec<Panel>,
     pub(super) metal: Vec<Metal>,
     pub(super) marks: Vec<Mark>,
+    /// What others build there.
+    pub(super) neighbours: Vec<Neighbour>,
+    /// Whether the closures are perforated.
+    pub(super) is_vented: bool,
     /// Where a leader may point at each mark, by its place among what lies along the line.
     handles: Vec<(usize, Point)>,
     pub(super) rows: Vec<Row>,
@@ -159,9 +165,11 @@ impl Asked<'_> {
                 marks.push(mark);
             }
         }
+        let slot = section_adjoining::slot(self.solved).mm() * scale;
+        let neighbours = section_adjoining::neighbours(self.solved, &self.axes, self.other, &panels, &metal, scale);
         let extents: Vec<(Axis, f64)> = planes.iter().map(|p| (p.axis, p.far)).collect();
-        let bands = section_ground::bands(&extents, self.other, self.axes.second.as_ref(), &metal);
-        let underlayment = planes.iter().map(|p| section_ground::underlayment(&p.axis, &p.plane.levels, p.far, &metal, scale)).collect();
+        let bands = section_ground::bands(&extents, slot, self.other, self.axes.second.as_ref(), &metal);
+        let underlayment = planes.iter().map(|p| section_ground::underlayment(&p.axis, &p.plane.levels, (p.far, slot), &metal, scale)).collect();
 
         let top = |p: &PlaneSide<'_>| {
             let seam = if self.cut() == Cut::Along { p.layers.seam } else { 0.0 };
@@ -176,6 +184,8 @@ impl Asked<'_> {
             panels,
             metal,
             marks,
+            neighbours,
+            is_vented: slot > 0.0,
             handles,
             rows: Vec::new(),
             slopes: Vec::new(),
@@ -267,6 +277,7 @@ fn wanted(part: &Numbered, target: Target, scene: &Scene) -> Option<Wanted> {
     let metal = |piece: Piece| scene.metal.iter().find(|m| m.piece == piece).map(|m| m.handles.clone());
     let handles = match target {
         Target::Trim(i) => metal(Piece::Trim(i))?,
+        Target::Adjoining(i) => scene.neighbours.iter().find(|n| n.index == i)?.handles.clone(),
         Target::Panel(side) => scene.panels.iter().find(|p| p.side == side)?.handles.clone(),
         Target::Along(i) => match scene.handles.iter().find(|(d, _)| *d == i) {
             Some((_, handle)) => vec![*handle],
@@ -285,7 +296,8 @@ impl Scene {
     fn top_over(&self, axis: &Axis, far: f64) -> f64 {
         let (low, high) = (far.min(0.0), far.max(0.0));
         let points = self.metal.iter().flat_map(|m| &m.outline).chain(self.panels.iter().flat_map(|p| p.pan.iter().chain(&p.seam)));
-        points.map(|p| axis.of(*p)).filter(|(a, _)| *a >= low - 1.0 && *a <= high + 1.0).map(|(_, h)| h).fold(0.0, f64::max)
+        let edges = self.neighbours.iter().flat_map(|n| n.edges.iter().flat_map(|(a, b)| [a, b]));
+        points.chain(edges).map(|p| axis.of(*p)).filter(|(a, _)| *a >= low - 1.0 && *a <= high + 1.0).map(|(_, h)| h).fold(0.0, f64::max)
     }
 
     fn figure(&self) -> Figure {
@@ -293,6 +305,10 @@ impl Scene {
         for band in &self.bands {
             figure.chords.extend(ring_chords(&band.ring));
             figure.solid.push(band.ring.clone());
+        }
+        for neighbour in &self.neighbours {
+            figure.chords.extend(ring_chords(&neighbour.ring).chain(neighbour.edges.iter().copied()));
+            figure.solid.push(neighbour.ring.clone());
         }
         for panel in &self.panels {
             figure.chords.extend(panel.pan.iter().copied().zip(panel.pan.iter().copied().skip(1)));

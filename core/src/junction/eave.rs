@@ -7,7 +7,7 @@ use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refus
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
 use super::levels::RoofSide;
-use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::parts::{Adjoining, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
@@ -314,6 +314,7 @@ impl Calculation for Eave {
         let drip_x = face.drip.x;
         let mut solved = Solved::default();
         face.give(&mut solved);
+        solved.adjoining.extend(self.detail.gutter.map(|g| Adjoining::Gutter { back: g.back, front: g.front }));
         if self.detail.flange.lies == FlangeLies::OverUnderlayment {
             solved.cautions.push(Caution::new(FLANGE_OVER_UNDERLAYMENT, "detail.flange.lies", Source::CommonPractice));
         }

@@ -82,7 +82,7 @@ pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
 pub use levels::{Levels, RoofSide};
 pub use offset_cleat::OffsetCleat;
-pub use parts::{Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 pub use rake::{Rake, RakeDetail};
 pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};

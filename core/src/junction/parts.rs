@@ -175,6 +175,39 @@ pub struct SideEnd {
     pub end: PanelEnd,
 }
 
+/// What others build and the section reckons with: it is drawn and named, and neither made nor ordered.
+///
+/// ```
+/// use seamwright::junction::Adjoining;
+/// use seamwright::units::Length;
+/// let gutter = Adjoining::Gutter { back: Length::ZERO, front: Length::inches(5) };
+/// assert_ne!(gutter, Adjoining::Cladding { lower_edge: Length::inches(5) });
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub enum Adjoining {
+    /// A slot that is cut in the deck on each side of a ridge, under perforated closures.
+    VentSlot {
+        /// Its width on each side, along the slope from the junction line.
+        width: Length,
+        /// The share of a closure's web that is open.
+        open_ratio: f64,
+    },
+    /// A gutter, of which the opening is known: level and square to the eave, from the junction line.
+    Gutter {
+        /// Its back edge.
+        back: Length,
+        /// Its front lip.
+        front: Length,
+    },
+    /// The cladding of the wall, which comes down over the flashing's leg.
+    Cladding {
+        /// The height of its lower edge above the junction line.
+        lower_edge: Length,
+    },
+}
+
 /// A junction as solved in its section.
 #[derive(Debug, Clone, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -188,6 +221,8 @@ pub struct Solved {
     pub along: Vec<AlongLine>,
     /// The lines that the crew strikes, in the order of the work; each refers to what is there by then.
     pub lines: Vec<LayoutLine>,
+    /// What others build there.
+    pub adjoining: Vec<Adjoining>,
     /// What must be said beside it.
     pub cautions: Vec<Caution>,
 }

@@ -6,7 +6,7 @@
 use super::cautions::{CAP_OFF_LINE, VENT_CHOKED};
 use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short, turned};
 use super::levels::RoofSide;
-use super::parts::{LayoutLine, Side, Solved};
+use super::parts::{Adjoining, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{Place, TopEnd, cap, side_name};
 use crate::error::{Error, ErrorKind, Faults};
@@ -254,7 +254,8 @@ impl Calculation for Ridge {
         });
         let detail = &self.detail;
         let mut solved = Solved::default();
-        if let RidgeVent::Vented { slot, .. } = detail.vent {
+        if let RidgeVent::Vented { slot, open_ratio } = detail.vent {
+            solved.adjoining.push(Adjoining::VentSlot { width: slot, open_ratio });
             for side in [Side::First, Side::Second] {
                 solved.lines.push(LayoutLine::from_junction("edge of the slot", side, -slot)?);
             }

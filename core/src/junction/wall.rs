@@ -1,7 +1,7 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
 use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, leg, refuse_short};
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
+use super::parts::{Adjoining, Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Seen, Source, Step};
@@ -242,6 +242,7 @@ impl WallLeg {
         };
         self.upstand.check(&mut faults, "leg", upstand, self.leg, cure)?;
         let mut counterflashing = None;
+        let mut cladding = None;
         // Marked on the wall before the flashing hides the line: a reglet is cut first, cladding comes down last.
         let (top_edge, row) = ("leg, top edge", "leg fasteners");
         let mut lines = vec![LayoutLine::from_junction(top_edge, Side::Second, top.z.into())?];
@@ -273,6 +274,7 @@ impl WallLeg {
                     "a longer leg",
                 )?;
                 lines.push(on_leg("cladding, lower edge", -*lap)?);
+                cladding = Some(Adjoining::Cladding { lower_edge: (top.z - *lap).length()? });
             }
             WallCover::Reglet(c) => {
                 c.rule.check(&mut faults, "cover.reglet.tongue", c.tongue, c.tongue, "a longer tongue in a deeper reglet".into())?;
@@ -307,7 +309,7 @@ impl WallLeg {
             }
         }
         faults.check()?;
-        Ok(OnWall { top, counterflashing, along, lines })
+        Ok(OnWall { top, counterflashing, along, lines, cladding })
     }
 }
 
@@ -317,6 +319,7 @@ pub(super) struct OnWall {
     pub(super) counterflashing: Option<JunctionTrim>,
     pub(super) along: Vec<AlongLine>,
     lines: Vec<LayoutLine>,
+    cladding: Option<Adjoining>,
 }
 
 impl OnWall {
@@ -325,5 +328,6 @@ impl OnWall {
         solved.trims.extend(self.counterflashing);
         solved.along.extend(self.along);
         solved.lines.extend(self.lines);
+        solved.adjoining.extend(self.cladding);
     }
 }
