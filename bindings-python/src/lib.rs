@@ -147,8 +147,9 @@ mod _seamwright {
     mod trim {
         #[pymodule_export]
         use crate::trim::{
-            Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile,
-            SetbackFactor, din_compensation,
+            Bend, BendRule, BendSize, BlankBend, BlankEdge, BlankPlan, Deduction, DeductionTable, DinFactor, Edge, EndFold, Flat, FlatBend, FlatBlank, FlatLeg,
+            FlatPattern, FoldedEnd, Leg, LegCut, Mitre, MitreHalf, MitredCorner, NeutralFactor, PlannedBlank, Profile, SetbackFactor, Taper, TaperBend,
+            TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim, din_compensation, relief_diameter,
         };
     }
 

@@ -3,11 +3,11 @@ The classes of `seamwright.trim`.
 """
 
 from .record import Caution, Source, Worksheet
-from .units import BendAngle, Length, LineMass, SurfaceMass
+from .units import Angle, Area, BendAngle, Length, LengthFormat, LineMass, Mass, SurfaceMass
 from _typeshed import SupportsGetItem
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Leg", "NeutralFactor", "Profile", "SetbackFactor", "din_compensation"]
+__all__ = ["Bend", "BendRule", "BendSize", "BlankBend", "BlankEdge", "BlankPlan", "Deduction", "DeductionTable", "DinFactor", "Edge", "EndFold", "Flat", "FlatBend", "FlatBlank", "FlatLeg", "FlatPattern", "FoldedEnd", "Leg", "LegCut", "Mitre", "MitreHalf", "MitredCorner", "NeutralFactor", "PlannedBlank", "Profile", "SetbackFactor", "Taper", "TaperBend", "TaperLeg", "TaperedPiece", "TaperedPieces", "TaperedRun", "TaperedTrim", "din_compensation", "relief_diameter"]
 
 @final
 class Bend:
@@ -146,6 +146,141 @@ class BendSize:
         """
 
 @final
+class BlankBend:
+    """
+    A bend of a blank: its line and the tangent lines beside it, as far as they lie on the metal.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> BendAngle:
+        """
+        How far, from flat, square across the line.
+        """
+    @property
+    def direction(self, /) -> str:
+        """
+        Which way, with the upper face up: ``up`` or ``down``.
+        """
+    @property
+    def inside_radius(self, /) -> Length:
+        """
+        Radius of the inside face.
+        """
+    @property
+    def lines(self, /) -> list[tuple[tuple[Length, Length], tuple[Length, Length]]]:
+        """
+        The bend line; in several pieces where a notch or a hole parts it.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called on drawings: the bends of a profile are numbered from 1.
+        """
+    @property
+    def tangents(self, /) -> list[tuple[tuple[Length, Length], tuple[Length, Length]]]:
+        """
+        The tangent lines on its two sides, likewise.
+        """
+
+@final
+class BlankEdge:
+    """
+    A straight or round stretch of a blank's outline.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def centre(self, /) -> tuple[Length, Length] | None:
+        """
+        The centre of its arc; none for a straight stretch.
+        """
+    @property
+    def end(self, /) -> tuple[Length, Length]:
+        """
+        Where it ends.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        What it is: start-edge, end-edge, near-end, far-end, notch, tab, relief or end-fold.
+        """
+    @property
+    def start(self, /) -> tuple[Length, Length]:
+        """
+        Where it starts. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def turn(self, /) -> Angle | None:
+        """
+        How far its arc turns, counter-clockwise positive; none for a straight stretch.
+        """
+
+@final
+class BlankPlan:
+    """
+    A blank of a trim: its profile, its length along the run, and what is cut at its ends.
+
+    >>> from seamwright.trim import BlankPlan
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> notch = {"bend": {"body": 0}, "depth": "2 in", "shape": {"vee": {"width": "1 in"}}}
+    >>> plan = BlankPlan.from_dict({"profile": profile, "rule": "sharp-corner", "length": "10 ft", "tolerance": "0.01 mm", "far": {"notches": [notch]}})
+    >>> made = plan.compute()
+    >>> round(made.area.get("in2"), 6)
+    839.0
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> BlankPlan:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> PlannedBlank:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[PlannedBlank, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> BlankPlan:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> BlankPlan:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class Deduction:
     """
     One measured deduction: what two legs to the outer corner are together longer than their flat.
@@ -257,6 +392,60 @@ class Edge:
         """
 
 @final
+class EndFold:
+    """
+    The end of a panel, folded along its junction line at a skew.
+
+    >>> from seamwright.trim import EndFold
+    >>> hem = {"closed-hem": {"width": "1 in", "direction": "down"}}
+    >>> fold = EndFold.from_dict({"width": "16 in", "meeting": "45 deg", "hem": hem, "thickness": "0.024 in", "rule": "sharp-corner",
+    ...     "ends": "mirrored", "shown": "12 in"})
+    >>> format(fold.compute().overrun, "in/16")
+    '2"'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> EndFold:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> FoldedEnd:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[FoldedEnd, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> EndFold:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> EndFold:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class Flat:
     """
     A flat pattern with the rule that made it. Stations are measured from the start edge, with the upper face up.
@@ -363,6 +552,72 @@ class FlatBend:
         """
 
 @final
+class FlatBlank:
+    """
+    A flat blank, upper face up. A point of it is a pair: across from the start edge, and along the run from the near end.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    def _repr_svg_(self, /) -> str:
+        """
+        The drawing that notebooks show, with exact lengths.
+        """
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def bends(self, /) -> list[BlankBend]:
+        """
+        The bends, those of the profile from the start edge first.
+        """
+    @property
+    def bounds(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Lower left and upper right of the box around it.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def holes(self, /) -> list[tuple[tuple[Length, Length], Length]]:
+        """
+        The holes: centre and diameter of each.
+        """
+    def mass(self, /, sheet: SurfaceMass | str) -> Mass:
+        """
+        Its mass, from the mass of the sheet per area.
+        """
+    @property
+    def outline(self, /) -> list[BlankEdge]:
+        """
+        The outline, counter-clockwise and closed.
+        """
+    def points(self, /, tolerance: Length | str) -> list[tuple[Length, Length]]:
+        """
+        The outline as points, arcs cut into chords that stray by at most the tolerance; the first point is not repeated.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it as SVG text.
+        """
+    @property
+    def thickness(self, /) -> Length:
+        """
+        Thickness of the sheet.
+        """
+
+@final
 class FlatLeg:
     """
     The flat part of a leg, between tangent lines. It is read from its flat pattern and does not pickle alone.
@@ -430,6 +685,37 @@ class FlatPattern:
         """
 
 @final
+class FoldedEnd:
+    """
+    A panel's folded end in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def beyond(self, /) -> Length:
+        """
+        Beyond the finished end line, square to it: what the blank is longer for the fold.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The end of the panel in the flat.
+        """
+    @property
+    def depth(self, /) -> Length:
+        """
+        From the bend line to the edge of the fold, square to the line.
+        """
+    @property
+    def overrun(self, /) -> Length:
+        """
+        What each end would overrun, along the line, if it were left along the seam.
+        """
+
+@final
 class Leg:
     """
     A straight leg. Its ends say to what it is dimensioned: sheet-edge, outer-corner, inner-corner, outer-tangent or tangent.
@@ -466,6 +752,167 @@ class Leg:
         """
 
 @final
+class LegCut:
+    """
+    The cut across one leg, or across the return of a hem.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Angle:
+        """
+        From the bend lines, onward along the run, to the cut: 90 degrees is square.
+        """
+    @property
+    def bevel(self, /) -> Angle:
+        """
+        How far the mitre plane leans from square to the sheet of this leg.
+        """
+    @property
+    def end(self, /) -> tuple[Length, Length]:
+        """
+        Where it ends.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def start(self, /) -> tuple[Length, Length]:
+        """
+        Where the cut starts: the station, and how far along the run. (In Rust this is ``from``.)
+        """
+
+@final
+class Mitre:
+    """
+    A mitred corner of a trim, at any plan angle and pair of slopes.
+
+    >>> from seamwright.trim import Mitre
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> corner = {"plan": {"turn": "90 deg", "first_rise": "0 deg", "second_rise": "0 deg"}}
+    >>> mitre = Mitre.from_dict({"profile": profile, "rule": "sharp-corner", "corner": corner, "second": "upright", "closes_on": "upper",
+    ...     "tolerance": "0.01 mm"})
+    >>> [cut.angle.degrees for cut in mitre.compute().first.legs]
+    [45.0, 90.0]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Mitre:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> MitredCorner:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[MitredCorner, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Mitre:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Mitre:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class MitreHalf:
+    """
+    One half of a mitred corner: the line on its flat that is cut.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def girth(self, /) -> Length:
+        """
+        The width of its flat.
+        """
+    @property
+    def legs(self, /) -> list[LegCut]:
+        """
+        The cut across each leg, returns of hems among them.
+        """
+    @property
+    def line(self, /) -> list[tuple[Length, Length]]:
+        """
+        The whole line: stations from the start edge, and how far along the run from the corner's origin.
+        """
+    @property
+    def opening(self, /) -> Length:
+        """
+        The most that the other face of the sheet parts or overruns, on one half, where the halves close on the surface asked for.
+        """
+
+@final
+class MitredCorner:
+    """
+    A mitred corner, ready to be cut.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def first(self, /) -> MitreHalf:
+        """
+        The half that arrives at the corner.
+        """
+    @property
+    def parts(self, /) -> Length:
+        """
+        How far the corners of the two halves part, at most: nothing for halves of one profile.
+        """
+    @property
+    def roll(self, /) -> Angle:
+        """
+        How far the second section is turned about its run from upright, counter-clockwise as it is seen along the run.
+        """
+    @property
+    def second(self, /) -> MitreHalf:
+        """
+        The half that leaves it.
+        """
+    @property
+    def turn(self, /) -> Angle:
+        """
+        The angle between the two runs in space: 0 straight on.
+        """
+
+@final
 class NeutralFactor:
     """
     Place of the neutral line as a share of the thickness, from the inside face.
@@ -488,6 +935,45 @@ class NeutralFactor:
     def value(self, /) -> float:
         """
         The factor.
+        """
+
+@final
+class PlannedBlank:
+    """
+    A planned blank.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        The width of the sheet: the stretch-out of the profile.
+        """
+    @property
+    def stations(self, /) -> list[Length]:
+        """
+        The bend lines of the profile, measured from the start edge.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it with its running distances, as SVG text.
         """
 
 @final
@@ -575,7 +1061,308 @@ class SetbackFactor:
         The factor.
         """
 
+@final
+class Taper:
+    """
+    A tapered trim: one profile at its near end, another at its far end, leg by leg the same but for their lengths.
+
+    >>> from seamwright.trim import Taper
+    >>> def angle(face):
+    ...     legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...         {"name": "face", "length": face, "start": "outer-corner", "end": "sheet-edge"}]
+    ...     bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    ...     return {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> made = Taper.from_dict({"near": angle("2 in"), "far": angle("3 in"), "length": "10 ft", "rule": "sharp-corner", "held": "start-edge",
+    ...     "tolerance": "0.01 mm"}).compute()
+    >>> [format(girth, "in/16") for girth in made.girths]
+    ['6"', '7"']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Taper:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TaperedTrim:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[TaperedTrim, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Taper:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Taper:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class TaperBend:
+    """
+    A bend of a tapered trim.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> Length:
+        """
+        From tangent line to tangent line, square across.
+        """
+    @property
+    def far_station(self, /) -> Length:
+        """
+        Where it comes to the far end, measured along that end from the start edge.
+        """
+    @property
+    def line(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        The bend line, from the near end to the far one.
+        """
+    @property
+    def near_station(self, /) -> Length:
+        """
+        Where it leaves the near end, measured along that end from the start edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def round_bend(self, /) -> Length | None:
+        """
+        How much wider the blank would be across this line if the bend were round across it.
+        """
+    @property
+    def turn(self, /) -> BendAngle:
+        """
+        What the brake turns it by, square across the line.
+        """
+
+@final
+class TaperLeg:
+    """
+    A leg of a tapered trim in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Its side towards the end edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def slant(self, /) -> Length:
+        """
+        From end to end in the leg's own plane, square to both ends.
+        """
+    @property
+    def start(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Its side towards the start edge, from the near end to the far one.
+        """
+
+@final
+class TaperedPiece:
+    """
+    One piece of a tapered run.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> Length:
+        """
+        Where it ends.
+        """
+    @property
+    def far(self, /) -> Profile:
+        """
+        The profile where it ends.
+        """
+    @property
+    def near(self, /) -> Profile:
+        """
+        The profile where it starts.
+        """
+    @property
+    def start(self, /) -> Length:
+        """
+        Where it starts on the run. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def trim(self, /) -> TaperedTrim:
+        """
+        The piece in the flat, with its girths at both ends.
+        """
+
+@final
+class TaperedPieces:
+    """
+    A tapered run as lapped pieces, in order.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def laps(self, /) -> int:
+        """
+        How many laps there are.
+        """
+    @property
+    def pieces(self, /) -> list[TaperedPiece]:
+        """
+        The pieces from the start of the run.
+        """
+
+@final
+class TaperedRun:
+    """
+    A tapered run that is cut into lapped pieces.
+
+    >>> from seamwright.trim import TaperedRun
+    >>> def strip(width):
+    ...     leg = {"name": "strip", "length": width, "start": "sheet-edge", "end": "sheet-edge"}
+    ...     return {"thickness": "0.024 in", "legs": [leg], "painted": "upper"}
+    >>> run = TaperedRun.from_dict({"near": strip("4 in"), "far": strip("9 in"), "run": "25 ft", "longest": "10 ft", "lap": "4 in",
+    ...     "mode": "full-then-rest", "rule": "sharp-corner", "held": "start-edge", "tolerance": "0.01 mm"})
+    >>> [format(piece.start, "in/16") for piece in run.compute().pieces]
+    ['0"', '116"', '232"']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TaperedRun:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TaperedPieces:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[TaperedPieces, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TaperedRun:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TaperedRun:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class TaperedTrim:
+    """
+    A tapered trim in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def bends(self, /) -> list[TaperBend]:
+        """
+        The bends, folds of hems among them.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank, its start edge on the y axis.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def girths(self, /) -> tuple[Length, Length]:
+        """
+        The girths of the near and of the far end.
+        """
+    @property
+    def legs(self, /) -> list[TaperLeg]:
+        """
+        The legs, returns of hems among them.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it with its running distances at both ends, as SVG text.
+        """
+
 def din_compensation(size: BendSize) -> Length:
     """
     The compensation value of DIN 6935, with the standard's own leg convention: to be added to the legs; usually negative.
+    """
+
+def relief_diameter(habit: str, inside_radius: Length | str, thickness: Length | str) -> Length:
+    """
+    The diameter of a relief hole by a published habit: ``twice-radius``, ``radius`` or ``thickness``. The habits disagree.
+
+    >>> from seamwright.trim import relief_diameter
+    >>> format(relief_diameter("twice-radius", "0.16 in", "0.04 in"), "in.2")
+    '0.32 in'
     """
