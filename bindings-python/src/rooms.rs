@@ -128,9 +128,11 @@ pub(crate) mod stock {
 pub(crate) mod trim {
     #[pymodule_export]
     use crate::trim::{
-        _girths_into, Bend, BendFigures, BendFound, BendRule, BendSize, Chain, Course, Deduction, DeductionTable, DinFactor, DinMinimumRadius, Edge, Flat,
-        FlatBend, FlatLeg, FlatPattern, Joggle, JoggleParts, Leg, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, Profile,
-        SeamMetal, SetbackFactor, Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
+        _girths_into, Bend, BendFigures, BendFound, BendRule, BendSize, BlankBend, BlankEdge, BlankPlan, Chain, Course, Deduction, DeductionTable, DinFactor,
+        DinMinimumRadius, Edge, EndFold, Flat, FlatBend, FlatBlank, FlatLeg, FlatPattern, FoldedEnd, Joggle, JoggleParts, Leg, LegCut, Mitre, MitreHalf,
+        MitredCorner, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, PlannedBlank, Profile, SeamMetal, SetbackFactor, Springback,
+        Sprung, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
+        relief_diameter,
     };
 }
 

@@ -17,16 +17,19 @@ from seamwright.trim import (
     BendSize,
     Chain,
     Course,
+    BlankPlan,
     Deduction,
     DeductionTable,
     DinFactor,
     DinMinimumRadius,
     Edge,
+    EndFold,
     FlatBend,
     FlatLeg,
     FlatPattern,
     Joggle,
     Leg,
+    Mitre,
     NeutralFactor,
     NominalBend,
     NominalSeam,
@@ -37,6 +40,8 @@ from seamwright.trim import (
     Springback,
     TrialBend,
     Vertices,
+    Taper,
+    TaperedRun,
     din_compensation,
 )
 from seamwright.units import BendAngle, Length
@@ -105,8 +110,30 @@ CALCULATIONS: list[Any] = [
     DinMinimumRadius.from_dict(STEEL),
 ]
 FOUND: list[Any] = [c.compute() for c in CALCULATIONS if not isinstance(c, (Course, Chain, Vertices, DinMinimumRadius))]
+# A profile in job form, and what is asked of it.
+ANGLE: dict[str, Any] = {
+    "thickness": "0.024 in",
+    "legs": [
+        {"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+        {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"},
+    ],
+    "bends": [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}],
+    "painted": "upper",
+}
+ASKED: dict[str, Any] = {"rule": "aviation", "tolerance": "0.01 mm"}
+CORNER = {"plan": {"turn": "90 deg", "first_rise": "0 deg", "second_rise": "0 deg"}}
+ENDS = {"near": ANGLE, "far": {**ANGLE, "legs": [ANGLE["legs"][0], {**ANGLE["legs"][1], "length": "5 in"}]}, "held": "start-edge"}
+PLAN = BlankPlan.from_dict({**ASKED, "profile": ANGLE, "length": "10 ft"})
+HEM = {"closed-hem": {"width": "1 in", "direction": "down"}}
+FOLD = EndFold.from_dict(
+    {"width": "16 in", "meeting": "45 deg", "hem": HEM, "thickness": "0.024 in", "rule": "aviation", "ends": "mirrored", "shown": "1 ft"}
+)
+MITRE = Mitre.from_dict({**ASKED, "profile": ANGLE, "corner": CORNER, "second": "turned", "closes_on": "upper"})
+TAPER = Taper.from_dict({**ASKED, **ENDS, "length": "10 ft"})
+RUN = TaperedRun.from_dict({**ASKED, **ENDS, "run": "25 ft", "longest": "10 ft", "lap": "4 in", "mode": "equal"})
 VALUES: list[Any] = [
     *[*CALCULATIONS, *FOUND],
+    *[PLAN, FOLD, MITRE, TAPER, RUN],
     *[NeutralFactor.MIDDLE, NeutralFactor(0.4), DinFactor.of("6 mm", "5 mm"), SetbackFactor.of("90 deg")],
     *[BendSize("5 mm", "6 mm", "120 deg"), TABLE.rows[0], TABLE],
     *RULES,
@@ -118,11 +145,22 @@ VALUES: list[Any] = [
     *[LengthChange("9.5e-6 /degF", "40'", "100 degF"), LengthChange("9.5e-6 /degF", "40'", "-100 degF")],
 ]
 # Read from a flat pattern, which is what pickles.
-PARTS: list[Any] = [*FLAT.legs, *FLAT.bends, *NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": 0}).compute().bends]
+ASKED_PARTS: list[Any] = [
+    *[PLAN.compute(), PLAN.compute().blank, PLAN.compute().blank.outline[1], PLAN.compute().blank.bends[0], FOLD.compute()],
+    *[MITRE.compute(), MITRE.compute().first, MITRE.compute().second.legs[0]],
+    *[TAPER.compute(), TAPER.compute().legs[1], TAPER.compute().bends[0], RUN.compute(), RUN.compute().pieces[1]],
+]
+PARTS: list[Any] = [*FLAT.legs, *FLAT.bends, *NominalSum.from_dict({"profile": ELL, "rule": HALF, "take_up": 0}).compute().bends, *ASKED_PARTS]
+
+
+@pytest.mark.parametrize("part", ASKED_PARTS, ids=lambda v: type(v).__name__)
+def test_parts_of_what_was_asked_pickle_by_their_place(part: Any) -> None:
+    again = pickle.loads(pickle.dumps(part))
+    assert type(again) is type(part) and again == part and hash(again) == hash(part) and repr(again) == repr(part)
 
 
 def test_every_class_stands_in_the_list() -> None:
-    assert {type(v).__name__ for v in [*VALUES, *PARTS]} == {*trim.__all__, *metal.__all__, *movement.__all__} - {"din_compensation", "girths", "EndVerdict"}
+    assert {type(v).__name__ for v in [*VALUES, *PARTS]} == {*trim.__all__, *metal.__all__, *movement.__all__} - {"din_compensation", "girths", "relief_diameter", "EndVerdict"}
 
 
 def test_values_are_told_apart() -> None:

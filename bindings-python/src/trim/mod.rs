@@ -1,18 +1,25 @@
 //! The classes of `seamwright.trim`.
 
+mod asked;
 mod batch;
+mod blank;
 mod calculations;
 mod factors;
 mod flat;
+mod mitre;
 mod profile;
 mod rule;
+mod taper;
 
 pub(crate) use batch::_girths_into;
+pub(crate) use blank::{BlankBend, BlankEdge, BlankPlan, EndFold, FlatBlank, FoldedEnd, PlannedBlank, relief_diameter};
 pub(crate) use calculations::{
     BendFigures, BendFound, Chain, Course, DinMinimumRadius, Joggle, JoggleParts, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, SeamMetal,
     Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices,
 };
 pub(crate) use factors::{DinFactor, NeutralFactor, SetbackFactor};
 pub(crate) use flat::{Flat, FlatBend, FlatLeg, FlatPattern, Part};
+pub(crate) use mitre::{LegCut, Mitre, MitreHalf, MitredCorner};
 pub(crate) use profile::{Bend, Edge, Leg, Profile};
 pub(crate) use rule::{BendRule, BendSize, Deduction, DeductionTable, din_compensation};
+pub(crate) use taper::{Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim};

@@ -76,12 +76,12 @@ pub struct BlankPlan {
 /// ```
 /// use seamwright::record::Calculation;
 /// use seamwright::trim::{BendRule, BlankEnd, BlankPlan, Face, NeutralFactor, Profile};
-/// use seamwright::units::{Area, Length};
+/// use seamwright::units::Length;
 /// let profile = Profile::builder(Length::mils(24)).painted(Face::Upper).leg("strip", Length::inches(6)).build()?;
 /// let rule = BendRule::neutral_axis(NeutralFactor::MIDDLE);
 /// let (near, far, tolerance) = (BlankEnd::default(), BlankEnd::default(), Length::micrometres(10));
 /// let made = BlankPlan { profile, rule, length: Length::feet(2), near, far, holes: vec![], tolerance }.compute()?;
-/// assert_eq!(made.area, Area::parse("1 ft2")?);
+/// assert_eq!(made.area, Length::inches(6).times(Length::feet(2)));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
