@@ -8,6 +8,7 @@
 mod assembly;
 mod by_name;
 mod closure;
+mod document;
 mod error;
 mod given;
 mod job;
@@ -125,7 +126,11 @@ mod _seamwright {
     #[pymodule]
     mod roof {
         #[pymodule_export]
-        use crate::roof::{Bounds, Drain, Edge, Line, Outline, Plane, Point, Roof, RoofInput, Side, Vertex, Wall};
+        use crate::roof::{
+            Bounds, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet, MergedFaces,
+            NamedCorner, OutOfTrue, Outline, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine, Side, SketchedRoof,
+            SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
+        };
     }
 
     /// The classes of `seamwright.spacing`.
