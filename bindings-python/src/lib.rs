@@ -8,6 +8,7 @@
 mod assembly;
 mod by_name;
 mod closure;
+mod document;
 mod error;
 mod given;
 mod job;

@@ -106,7 +106,11 @@ pub(crate) mod record {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod roof {
     #[pymodule_export]
-    use crate::roof::{Bounds, Drain, Edge, Line, Outline, Plane, Point, Roof, RoofInput, Side, Vertex, Wall};
+    use crate::roof::{
+        Bounds, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet, MergedFaces, NamedCorner,
+        OutOfTrue, Outline, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine, Side, SketchedRoof, SnapMove, SnappedRoof,
+        Snapping, SplitEdge, Vertex, Wall,
+    };
 }
 
 /// The classes of `seamwright.spacing`.

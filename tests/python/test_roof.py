@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from seamwright import InputError, job, roof
 from seamwright.pitch import Pitch
-from seamwright.roof import Bounds, Outline, Point, Roof, RoofInput, Vertex
+from seamwright.roof import Bounds, JoinedPlanes, MeasuredPlane, Outline, Point, Roof, RoofInput, SketchedRoof, Snapping, Vertex
 from seamwright.units import Angle, Length
 
 Document = dict[str, Any]
@@ -52,6 +52,45 @@ HIP = Roof.from_dict({"planes": [in_space("south", (0, 0, 0), (20, 0, 0), (10, 1
 
 # Its ring is given clockwise, and turned.
 TURNED = Outline([("0 ft", "0 ft"), ("0 ft", "3 ft"), ("4 ft", "0 ft")])
+
+
+def in_plan(name: str, *corners: tuple[int, int]) -> Document:
+    return {"name": name, "outer": [xyz(*c) for c in corners]}
+
+
+MEASURED = MeasuredPlane.from_dict(
+    {
+        "name": "south",
+        "corners": list("ABCD"),
+        "lengths": [
+            {"from": a, "to": b, "length": length}
+            for a, b, length in [("A", "B", "40'"), ("B", "C", "24'"), ("C", "D", "40'-1\""), ("D", "A", "24'"), ("A", "C", "46'-7 3/4\"")]
+        ],
+    }
+)
+SHAPE = MEASURED.compute()
+JOINED = JoinedPlanes.from_dict(
+    {
+        "planes": [in_plan("south", (0, 0), (40, 0), (40, 20), (0, 20)) | {"pitch": "9:12"}, in_plan("north", (0, 0), (40, 0), (40, 20), (0, 20)) | {"pitch": "8:12"}],
+        "joints": [{"first": {"plane": "south", "edge": 2}, "second": {"plane": "north", "edge": 2}}],
+        "anchor": {"plane": "south", "corner": 0, "at": xyz(0, 0, 9), "down_slope": "270 deg"},
+    }
+)
+SKETCHED = SketchedRoof.from_dict({"planes": [in_plan("south", (0, 0), (40, 0), (30, 10), (10, 10)), in_plan("east", (40, 0), (40, 20), (30, 10))]})
+# The second face meets the first along part of an edge, nearly; the third is in one plane with the first; one vertex stands twice.
+SNAPPING = Snapping.from_dict(
+    {
+        "roof": {
+            "planes": [
+                in_space("a", (0, 0, 0), (20, 0, 0), (20, 10, 5), (20, 10, 5), (0, 10, 5)),
+                {"name": "b", "shape": {"space": {"outer": [xyz(12, 20, 0), xyz(4, 20, 0), xyz(4, 10, 5), {"x": "12 ft", "y": "10 ft", "z": "5.002 ft"}]}}},
+                in_space("c", (20, 0, 0), (40, 0, 0), (40, 10, 5), (20, 10, 5)),
+            ]
+        },
+        "merge_coplanar": True,
+    }
+)
+SNAPPED = SNAPPING.compute()
 VALUES: list[Any] = [
     *[Point("1 ft", "2 ft"), Point("1 ft", "3 ft"), Vertex("1 ft", "2 ft", "3 ft"), Vertex("1 ft", "2 ft", "4 ft")],
     *[Bounds(Point("0 ft", "0 ft"), ("4 ft", "3 ft")), Bounds(("0 ft", "0 ft"), ("4 ft", "4 ft"))],
@@ -63,6 +102,10 @@ VALUES: list[Any] = [
     *[HOUSE.line("ridge 1").side, HOUSE.line("ridge 1").other],
     *HOUSE.walls,
     *HOUSE.drains,
+    *[MEASURED, SHAPE, *SHAPE.corners, *SHAPE.readings, *SHAPE.out_of_true],
+    *[JOINED, JOINED.compute(), *JOINED.compute().joints, *JOINED.compute().planes],
+    *[SKETCHED, SKETCHED.compute(), *SKETCHED.compute().planes, *SKETCHED.compute().planes[0].lines],
+    *[SNAPPING, SNAPPED, *SNAPPED.moves[:2], *SNAPPED.splits, *SNAPPED.dropped, *SNAPPED.flattened, *SNAPPED.merged],
 ]
 
 

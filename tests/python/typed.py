@@ -12,7 +12,7 @@ from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
 from seamwright.panel import Panel, PanelEnd, Seam
 from seamwright.pitch import BendAt, Corner, CornerGeometry, Pitch, SlopeRule
 from seamwright.record import Caution, Step, Worksheet
-from seamwright.roof import Line, Outline, Plane, Point, Roof, Side
+from seamwright.roof import JoinedPlanes, Line, MeasuredPlane, Outline, Plane, PlaneShape, Point, Reading, Roof, Side, SketchedRoof, Snapping
 from seamwright.trim import BendRule, Flat, FlatPattern, Profile
 from seamwright.units import Angle, Area, Length, LengthFormat, Mass, ShopRounding, Temperature, TemperatureDifference
 
@@ -95,3 +95,8 @@ except InputError as refusal:
     assert_type(refusal.value, str | None)
     assert_type(refusal.span, tuple[int, int] | None)
     assert_type(refusal.others, tuple[seamwright.SeamwrightError, ...])
+assert_type(MeasuredPlane.from_json("{}").compute(), PlaneShape)
+assert_type(MeasuredPlane.from_json("{}").compute().readings, list[Reading])
+assert_type(JoinedPlanes.from_json("{}").compute().roof.compute(), Roof)
+assert_type(SketchedRoof.from_json("{}").compute().filled(["1 ft"]), list[MeasuredPlane])
+assert_type(Snapping.from_json("{}").compute().moves[0].by, Length)

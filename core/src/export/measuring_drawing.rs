@@ -94,8 +94,11 @@ pub(super) fn plane_svg(plane: &PlaneSheet) -> String {
         let (at, out) = (ring.get(i).copied().unwrap_or_default(), outward(&ring, i));
         put((at.0 + out.0 * 4.4, at.1 + out.1 * 4.4), LETTER, &corner.name);
     }
+    let mut struck = Vec::new();
     for mark in &plane.marks {
         let at = place(plane, &ring, &mark.name);
+        // The number of its side stays off it.
+        struck.push(Area::about(at, 1.0, 1.0));
         let way = unit(place(plane, &ring, &mark.from), place(plane, &ring, &mark.toward));
         // Outside its side, beside the side's own number.
         put((at.0 - way.1 * 4.4 + way.0 * 3.5, at.1 + way.0 * 4.4 + way.1 * 3.5), NUMBER, &mark.name);
@@ -103,6 +106,7 @@ pub(super) fn plane_svg(plane: &PlaneSheet) -> String {
             svg.line((at.0 - way.1 * 1.4, at.1 + way.0 * 1.4), (at.0 + way.1 * 1.4, at.1 - way.0 * 1.4));
         });
     }
+    taken.append(&mut struck);
     let mut circles: Vec<(Point, String)> = Vec::new();
     for line in &plane.lines {
         let text = line.number.to_string();

@@ -6,7 +6,7 @@ use super::svg::escaped;
 use crate::error::Error;
 use crate::job::Paper;
 use crate::roof::{LinePart, MeasuringSheet, PlaneSheet};
-use crate::units::LengthFormat;
+use crate::units::{LengthFormat, LengthStyle, LengthUnit, Rounding};
 use core::fmt::Write as _;
 
 const OWN_STYLE: &str = "\
@@ -15,6 +15,7 @@ section.plane h2 { font-size: 13pt; margin: 0 0 1mm 0; }
 .plane .pair > section { flex: 0 0 auto; }
 .plane .pair > section.wide { flex: 1 1 0; }
 .plane table.list td { height: 6.4mm; vertical-align: middle; }
+.plane table.list td, .plane table.list th { white-space: nowrap; }
 .plane table.list td.blank { width: 40mm; border-bottom: 0.8pt solid #000; }
 .plane table.list .level { width: 14mm; text-align: center; }
 .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.8pt solid #000; vertical-align: -0.5mm; }
@@ -81,6 +82,9 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
     let _ = writeln!(out, "<section class=\"plane\">\n<h2>{number}. {name}</h2>\n<div class=\"pair\">");
     let _ = writeln!(out, "<section><img alt=\"{name}\" src=\"data:image/svg+xml,{}\"></section>", in_uri(&plane_svg(plane)));
     out.push_str("<section class=\"wide\">\n<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>from - to</th><th></th><th class=\"number\">about</th><th>measured</th><th class=\"level\">level</th></tr></thead>\n<tbody>\n");
+    // A sketch is good to the foot or the decimetre, not to the notation's fraction.
+    let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
+    let rough = LengthFormat::new(rough, Rounding::HalfEven)?;
     for line in &plane.lines {
         let _ = write!(out, "<tr><td class=\"mark\">{}</td><td>{} - {}</td><td>{}</td>", line.number, escaped(&line.from), escaped(&line.to), line.part);
         let level = if line.part == LinePart::Side { "<span class=\"box\"></span>" } else { "" };
@@ -89,7 +93,7 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
                 let _ = writeln!(out, "<td class=\"number\"></td><td>as on {}</td><td class=\"level\">{level}</td></tr>", escaped(earlier));
             }
             None => {
-                let about = notation.string(line.about)?;
+                let about = rough.string(line.about)?;
                 let _ = writeln!(out, "<td class=\"number\">{}</td><td class=\"blank\"></td><td class=\"level\">{level}</td></tr>", escaped(&about));
             }
         }

@@ -4,12 +4,12 @@ The classes of `seamwright.roof`.
 
 from .pitch import Pitch
 from .record import Caution, Worksheet
-from .units import Angle, Area, Length
+from .units import Angle, Area, Length, LengthFormat
 from _typeshed import SupportsGetItem
 from collections.abc import Iterable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Bounds", "Drain", "Edge", "Line", "Outline", "Plane", "Point", "Roof", "RoofInput", "Side", "Vertex", "Wall"]
+__all__ = ["Bounds", "Drain", "DroppedVertex", "Edge", "FlattenedFace", "JoinedPlanes", "JoinedRoof", "JointFit", "Line", "MeasuredPlane", "MeasuringSheet", "MergedFaces", "NamedCorner", "OutOfTrue", "Outline", "PlacedPlane", "Plane", "PlaneShape", "PlaneSheet", "Point", "Reading", "Roof", "RoofInput", "SheetLine", "Side", "SketchedRoof", "SnapMove", "SnappedRoof", "Snapping", "SplitEdge", "Vertex", "Wall"]
 
 @final
 class Bounds:
@@ -78,6 +78,32 @@ class Drain:
         """
 
 @final
+class DroppedVertex:
+    """
+    A vertex that was left out, because it came to lie on its neighbour or to run straight back.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def plane(self, /) -> str:
+        """
+        Its plane.
+        """
+    @property
+    def ring(self, /) -> int:
+        """
+        Its ring.
+        """
+    @property
+    def vertex(self, /) -> int:
+        """
+        Its number in the ring as given.
+        """
+
+@final
 class Edge:
     """
     One edge of an outline, from a vertex to the next; the plane lies on its left.
@@ -111,6 +137,175 @@ class Edge:
     def start(self, /) -> Point:
         """
         Where it starts. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+
+@final
+class FlattenedFace:
+    """
+    A face that was not flat, and how flat it is now.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def off_after(self, /) -> Length:
+        """
+        The farthest that one lies from it now.
+        """
+    @property
+    def off_before(self, /) -> Length:
+        """
+        The farthest that a vertex lay from its plane, after the vertices were brought together.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        Its plane.
+        """
+
+@final
+class JoinedPlanes:
+    """
+    Planes measured on the slope, joined edge to edge into a roof in space.
+
+    >>> from seamwright.roof import JoinedPlanes
+    >>> outer = [{"x": f"{x} ft", "y": f"{y} ft"} for x, y in [(0, 0), (40, 0), (40, 20), (0, 20)]]
+    >>> planes = [{"name": name, "outer": outer, "pitch": "9:12"} for name in ("south", "north")]
+    >>> ridge = {"first": {"plane": "south", "edge": 2}, "second": {"plane": "north", "edge": 2}}
+    >>> anchor = {"plane": "south", "corner": 0, "at": {"x": "0 ft", "y": "0 ft", "z": "10 ft"}, "down_slope": "270 deg"}
+    >>> joined = JoinedPlanes.from_dict({"planes": planes, "joints": [ridge], "anchor": anchor}).compute()
+    >>> format(joined.roof.compute().line("ridge 1").start.z, "ft-in/16"), joined.misclosure < joined.roof.compute().tolerance
+    ('22\\'-0"', True)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> JoinedPlanes:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> JoinedRoof:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[JoinedRoof, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> JoinedPlanes:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> JoinedPlanes:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class JoinedRoof:
+    """
+    A roof in space from planes on the slope.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What the reader must know before metal is cut.
+        """
+    @property
+    def checks(self, /) -> int:
+        """
+        How many measures more than needed the joints and pitches held.
+        """
+    @property
+    def joints(self, /) -> list[JointFit]:
+        """
+        How each joint closes, in the order given.
+        """
+    @property
+    def misclosure(self, /) -> Length:
+        """
+        The largest gap of all.
+        """
+    @property
+    def planes(self, /) -> list[PlacedPlane]:
+        """
+        How the planes lie, in the order given.
+        """
+    @property
+    def roof(self, /) -> RoofInput:
+        """
+        The roof, its planes by their vertices in space.
+        """
+    @property
+    def steps(self, /) -> int:
+        """
+        Steps that the search took.
+        """
+
+@final
+class JointFit:
+    """
+    How well two joined edges close.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end_gap(self, /) -> Length:
+        """
+        How far apart they lie where it ends.
+        """
+    @property
+    def first(self, /) -> tuple[str, int]:
+        """
+        The plane and the edge of the first.
+        """
+    @property
+    def longer_by(self, /) -> Length:
+        """
+        How much longer the first was measured than the second; with an offset, 0.
+        """
+    @property
+    def misclosure(self, /) -> Length:
+        """
+        The larger of the two gaps.
+        """
+    @property
+    def second(self, /) -> tuple[str, int]:
+        """
+        The plane and the edge of the second.
+        """
+    @property
+    def start_gap(self, /) -> Length:
+        """
+        How far apart the two edges lie in space where the first starts.
         """
 
 @final
@@ -207,6 +402,179 @@ class Line:
         """
 
 @final
+class MeasuredPlane:
+    """
+    One plane of a roof by the lengths measured between its corners, more than are needed; the shape is solved by least squares.
+
+    >>> from seamwright.roof import MeasuredPlane
+    >>> read = [("A", "B", "40'"), ("B", "C", "24'"), ("C", "D", "40'"), ("D", "A", "24'"), ("A", "C", "46'-7 3/4\\""), ("B", "D", "46'-7 3/4\\"")]
+    >>> lengths = [{"from": a, "to": b, "length": length} for a, b, length in read]
+    >>> level = [{"side": ["A", "B"], "end": "foot"}]
+    >>> plane = MeasuredPlane.from_dict({"name": "south", "corners": list("ABCD"), "lengths": lengths, "level": level, "notation": "ft-in/16"})
+    >>> shape = plane.compute()
+    >>> shape.line, shape.checks, shape.corners[2].name
+    ('south: square and parallel within 1/8"', 1, 'C')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> MeasuredPlane:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> PlaneShape:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[PlaneShape, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> MeasuredPlane:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> MeasuredPlane:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class MeasuringSheet:
+    """
+    What to measure on a roof, in the order of the walk round it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    def filled(self, /, lengths: Iterable[Length | str]) -> list[MeasuredPlane]:
+        """
+        The planes with these readings, by the number of their lines.
+        """
+    def html(self, /, job: str, paper: str, notation: LengthFormat | str) -> bytes:
+        """
+        The sheet as one HTML page for print, with a blank for every length. ``paper`` is ``letter`` or ``a4``.
+        """
+    @property
+    def joints(self, /) -> list[dict]:
+        """
+        The sides that two planes share from end to end, as ``JoinedPlanes`` takes them.
+        """
+    @property
+    def lines(self, /) -> int:
+        """
+        How many lengths there are in all.
+        """
+    @property
+    def marks(self, /) -> int:
+        """
+        How many marks there are in all.
+        """
+    @property
+    def planes(self, /) -> list[PlaneSheet]:
+        """
+        The planes in the order of the walk: along the free sides counter-clockwise, then those within.
+        """
+
+@final
+class MergedFaces:
+    """
+    Two faces of one plane that became one.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def gone(self, /) -> str:
+        """
+        The face that went into it. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def into(self, /) -> str:
+        """
+        The face that stays.
+        """
+
+@final
+class NamedCorner:
+    """
+    A corner of a measured or sketched plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Point:
+        """
+        Where it lies.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+
+@final
+class OutOfTrue:
+    """
+    A side that ought to be square or parallel to the level one, and how far it is off.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> str:
+        """
+        The corner where it ends.
+        """
+    @property
+    def off(self, /) -> Length:
+        """
+        How far it is off from one end to the other: a rake to the right as it rises, a foot or head upward as it runs to the right.
+        """
+    @property
+    def over(self, /) -> Length:
+        """
+        Over this length square to that.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        What it is: ``foot``, ``head``, ``left-rake`` or ``right-rake``.
+        """
+    @property
+    def start(self, /) -> str:
+        """
+        The corner where the side starts, counter-clockwise. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+
+@final
 class Outline:
     """
     The shape of a plane: a simple polygon, convex or not, with holes. A vertex is a Point or a tuple of two lengths.
@@ -254,6 +622,32 @@ class Outline:
     def outer(self, /) -> list[Point]:
         """
         The outer ring, counter-clockwise.
+        """
+
+@final
+class PlacedPlane:
+    """
+    A plane as it was set in space.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def down_slope(self, /) -> Angle:
+        """
+        The direction in plan that water runs in, counter-clockwise from x.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def slope(self, /) -> Angle:
+        """
+        Its slope from level.
         """
 
 @final
@@ -355,6 +749,118 @@ class Plane:
         """
 
 @final
+class PlaneShape:
+    """
+    The shape of a measured plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What the reader must know before metal is cut.
+        """
+    @property
+    def checks(self, /) -> int:
+        """
+        How many more were given.
+        """
+    @property
+    def corners(self, /) -> list[NamedCorner]:
+        """
+        Its corners, in the order given; the shape touches x = 0 and y = 0.
+        """
+    @property
+    def fit_ratio(self, /) -> float | None:
+        """
+        The root of the mean square of the residuals over their tolerances, for each check; ``None`` without a check.
+        """
+    @property
+    def last_step(self, /) -> Length:
+        """
+        The greatest move of its last step.
+        """
+    @property
+    def line(self, /) -> str:
+        """
+        How true the plane is and where the difference goes, in one line.
+        """
+    @property
+    def misclosure(self, /) -> Length | None:
+        """
+        The greatest that a reading is off what the rest say; ``None`` where nothing is checked.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        The plane's name.
+        """
+    @property
+    def needed(self, /) -> int:
+        """
+        How many lengths the shape needs: two for each corner, less three.
+        """
+    @property
+    def out_of_true(self, /) -> list[OutOfTrue]:
+        """
+        The sides that should be square or parallel to the level side and how far they are off.
+        """
+    @property
+    def readings(self, /) -> list[Reading]:
+        """
+        Every observation with its residual: lengths, squares, parallels, each in the order given.
+        """
+    @property
+    def slope_plane(self, /) -> dict:
+        """
+        The plane as ``JoinedPlanes`` takes it: edge i runs from corner i to the next.
+        """
+    @property
+    def steps(self, /) -> int:
+        """
+        Steps that the search took.
+        """
+
+@final
+class PlaneSheet:
+    """
+    The sheet of one plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def corners(self, /) -> list[NamedCorner]:
+        """
+        Its corners, counter-clockwise, from the side that the walk comes to first; where they lie in the sketch.
+        """
+    @property
+    def lines(self, /) -> list[SheetLine]:
+        """
+        What to measure: sides round the plane, then diagonals, then checks.
+        """
+    @property
+    def marks(self, /) -> list[dict]:
+        """
+        Marks to strike for its checks, as ``MeasuredPlane`` takes them.
+        """
+    @property
+    def number(self, /) -> int:
+        """
+        Its number in the sketch.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane's name.
+        """
+
+@final
 class Point:
     """
     A point in a plane: x across the slope to the right as seen from below, y up the slope.
@@ -382,6 +888,47 @@ class Point:
     def y(self, /) -> Length:
         """
         Up the slope.
+        """
+
+@final
+class Reading:
+    """
+    One observation after the shape was solved.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def against_the_rest(self, /) -> Length | None:
+        """
+        How far the reading is off what the other readings alone say; ``None`` where nothing checks it.
+        """
+    @property
+    def measured(self, /) -> Length | None:
+        """
+        What the tape said; ``None`` for a square corner or a parallel side.
+        """
+    @property
+    def residual(self, /) -> Length:
+        """
+        Solved less measured; for a square or a parallel how far the end of the shorter arm stands off.
+        """
+    @property
+    def solved(self, /) -> Length | None:
+        """
+        What the solved shape gives.
+        """
+    @property
+    def tolerance(self, /) -> Length:
+        """
+        How far it may be off.
+        """
+    @property
+    def what(self, /) -> str:
+        """
+        What was observed: ``A-C``, ``square at B to A and C``, ``C-D parallel to A-B``.
         """
 
 @final
@@ -520,6 +1067,47 @@ class RoofInput:
         """
 
 @final
+class SheetLine:
+    """
+    One length to measure.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def about(self, /) -> Length:
+        """
+        Its length in the sketch, in plan: a slope makes it longer.
+        """
+    @property
+    def end(self, /) -> str:
+        """
+        The corner or mark that it is measured to.
+        """
+    @property
+    def number(self, /) -> int:
+        """
+        Its number on the sheet, from 1. A side that two planes share has one number.
+        """
+    @property
+    def part(self, /) -> str:
+        """
+        What it is for: ``side``, ``diagonal`` or ``check``.
+        """
+    @property
+    def shared(self, /) -> str | None:
+        """
+        The plane on whose sheet it was measured already.
+        """
+    @property
+    def start(self, /) -> str:
+        """
+        The corner or mark that it is measured from. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+
+@final
 class Side:
     """
     A plane on one side of a line.
@@ -578,6 +1166,227 @@ class Side:
     def water(self, /) -> str:
         """
         Which way water on this side runs: ``toward`` the line, ``away`` or ``along``.
+        """
+
+@final
+class SketchedRoof:
+    """
+    A rough sketch of a roof, from which the measuring sheet is made.
+
+    >>> from seamwright.roof import SketchedRoof
+    >>> def plane(name, *corners):
+    ...     return {"name": name, "outer": [{"x": f"{x} ft", "y": f"{y} ft"} for x, y in corners]}
+    >>> south, north = plane("south", (0, 0), (40, 0), (40, 12), (0, 12)), plane("north", (40, 24), (0, 24), (0, 12), (40, 12))
+    >>> sheet = SketchedRoof.from_dict({"planes": [south, north]}).compute()
+    >>> [(line.number, line.start + line.end, line.part) for line in sheet.planes[0].lines][3:5], sheet.lines
+    ([(4, 'DA', 'side'), (5, 'BD', 'diagonal')], 13)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> SketchedRoof:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> MeasuringSheet:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[MeasuringSheet, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> SketchedRoof:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> SketchedRoof:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class SnapMove:
+    """
+    A vertex that was moved.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def by(self, /) -> Length:
+        """
+        How far it was moved, in all.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        Its plane.
+        """
+    @property
+    def ring(self, /) -> int:
+        """
+        Its ring: 0 is the outer one, the holes follow from 1.
+        """
+    @property
+    def vertex(self, /) -> int:
+        """
+        Its number in the ring as given.
+        """
+
+@final
+class SnappedRoof:
+    """
+    A roof whose planes meet, and what was done to it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def dropped(self, /) -> list[DroppedVertex]:
+        """
+        The vertices that were left out.
+        """
+    @property
+    def flattened(self, /) -> list[FlattenedFace]:
+        """
+        The faces that were made flat.
+        """
+    @property
+    def merged(self, /) -> list[MergedFaces]:
+        """
+        The faces that became one.
+        """
+    @property
+    def moves(self, /) -> list[SnapMove]:
+        """
+        The vertices that were moved, in the order given.
+        """
+    @property
+    def roof(self, /) -> RoofInput:
+        """
+        The roof, every plane by its vertices in space.
+        """
+    @property
+    def splits(self, /) -> list[SplitEdge]:
+        """
+        The edges that were split.
+        """
+
+@final
+class Snapping:
+    """
+    Planes that almost meet, brought together within stated tolerances: vertices made one, edges split where a neighbour ends, faces made flat, and,
+    where ``merge_coplanar`` is asked, neighbouring faces of one plane made one.
+
+    >>> from seamwright.roof import Snapping
+    >>> def plane(name, *corners):
+    ...     outer = [dict(zip("xyz", (f"{c} ft" for c in corner))) for corner in corners]
+    ...     return {"name": name, "shape": {"space": {"outer": outer}}}
+    >>> south = plane("south", (0, 0, 10), (40, 0, 10), (40, 20, 20), (0, 20, 20))
+    >>> north = plane("north", (40, 40, 10), (0, 40, 10), (0, 20, 20.002), (40, 20, 20))
+    >>> snapped = Snapping.from_dict({"roof": {"planes": [south, north]}}).compute()
+    >>> [(m.plane, m.vertex) for m in snapped.moves][0], [f.plane for f in snapped.flattened]
+    (('south', 0), ['south', 'north'])
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Snapping:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> SnappedRoof:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[SnappedRoof, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Snapping:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Snapping:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class SplitEdge:
+    """
+    An edge that was given a vertex where a neighbour has one.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Vertex:
+        """
+        Where.
+        """
+    @property
+    def edge(self, /) -> int:
+        """
+        The number of the vertex that it leaves, as given.
+        """
+    @property
+    def off(self, /) -> Length:
+        """
+        How far off the straight edge that is.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        Its plane.
+        """
+    @property
+    def ring(self, /) -> int:
+        """
+        Its ring.
         """
 
 @final

@@ -22,15 +22,15 @@ use crate::units::Length;
 /// let v = |x, y, z| Vertex::new(Length::feet(x), Length::feet(y), Length::feet(z));
 /// let plane = |name: &str, outer| PlaneInput { name: name.into(), shape: Shape::Space { outer, holes: vec![], flatness: None } };
 /// // The north plane's ridge was surveyed 1/32 in too high.
-/// let mut high = v(0, 20, 20);
-/// high.z = (high.z + Length::inches_64(2)).length()?;
+/// let high = |x, y, z| Vertex { z: (Length::feet(z) + Length::inches_64(2)).length().unwrap(), ..v(x, y, z) };
 /// let roof = RoofInput::new(vec![
 ///     plane("south", vec![v(0, 0, 10), v(40, 0, 10), v(40, 20, 20), v(0, 20, 20)]),
-///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), high, v(40, 20, 20)]),
+///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), high(0, 20, 20), high(40, 20, 20)]),
 /// ]);
 /// let snapped = Snapping::new(roof).compute()?;
-/// assert_eq!(snapped.moves.len(), 2); // half of it each
-/// assert!(snapped.moves.iter().all(|m| m.by < Length::inches_64(2)));
+/// // Each plane's ridge moves by half of it.
+/// assert_eq!(snapped.moves.len(), 4);
+/// assert!(snapped.moves.iter().all(|m| m.by == Length::inches_64(1)));
 /// assert_eq!(snapped.roof.compute()?.line("ridge 1")?.length, Length::feet(40));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -205,14 +205,22 @@ impl Calculation for Snapping {
         splits.retain(|s| faces.has(&s.plane, s.at));
         let flattened = flatten::flattened(&mut faces, flatness)?;
         let roof = self.rebuilt(&faces)?;
-        let mut moves = Vec::new();
+        let (mut moves, mut faults) = (Vec::new(), Faults::default());
         for start in &faces.starts {
             let Some(to) = faces.nodes.get(start.node) else { continue };
             let by = Length::from_mm(norm(sub(*to, start.at)))?;
+            if by.pm() > tolerance.pm().saturating_add(flatness.pm()) {
+                let said =
+                    Error::new(ErrorKind::Geometry, format!("a vertex of {} would have to move too far for its faces to be flat", faces.name(start.plane)));
+                let said =
+                    said.at(faces.path(start.plane, start.ring, start.vertex)).value_of(by).accepts(format!("at most {tolerance} and {flatness} together"));
+                faults.add(said.cured_by("split a face there into planes, or allow more flatness"));
+            }
             if by > Length::ZERO {
                 moves.push(SnapMove { plane: faces.name(start.plane).to_owned(), ring: start.ring, vertex: start.vertex, by });
             }
         }
+        faults.check()?;
         for m in &moves {
             r.step(|| Step::new(format!("move of vertex {} of {}", m.vertex, m.plane)).with("tolerance", tolerance).gives(m.by).source(Source::geometry()));
         }

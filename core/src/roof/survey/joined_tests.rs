@@ -6,6 +6,7 @@ use crate::record::Calculation;
 use crate::roof::test_roofs::{gable, hip, pt, roof, tee, transition};
 use crate::roof::{JoinedPlanes, Joint, LineKind, PlaneEdge, PlaneInput, Point, Roof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, Vertex};
 use crate::units::Length;
+use proptest::prelude::*;
 
 /// The roof's planes as they lie on the slope, its shared lines as joints, anchored at its first plane; pitches are given to the planes named.
 pub(super) fn unfolded(roof: &Roof, pitched: &[&str]) -> JoinedPlanes {
@@ -214,4 +215,29 @@ fn bad_joints_are_refused_with_their_place() {
     flipped.planes[1].up = SlopeUp::Level { edge: 2, end: SlopeEnd::Foot };
     let roof = flipped.compute().unwrap().roof.compute().unwrap();
     assert!(roof.cautions().iter().any(|c| c.code() == crate::roof::cautions::COPLANAR), "{:?}", roof.cautions());
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(24))]
+
+    #[test]
+    fn cross_wings_come_back_from_their_slopes(
+        half in 3.0..20.0_f64, at in 4.0..30.0_f64, past in 4.0..30.0_f64, out in 5.0..30.0_f64, first in 0_usize..5, turn in 0.0..360.0_f64
+    ) {
+        let mut planes = tee(at + 2.0 * half + past, half, at, out);
+        planes.rotate_left(first);
+        let given = roof(planes);
+        // Two planes share level lines only, or lines that are fixed only by others: their pitches are measured.
+        let mut joined = unfolded(&given, &["north", "south west", "south east"]);
+        same_lines(&given, &joined.compute().unwrap().roof.compute().unwrap(), 1e-6);
+        // Set down elsewhere it is the same roof, turned: lengths stay.
+        joined.anchor.down_slope = crate::units::Angle::degrees_from(turn).unwrap();
+        joined.anchor.at = Vertex::new(Length::feet(1000), Length::feet(-2000), Length::feet(300));
+        let moved = joined.compute().unwrap().roof.compute().unwrap();
+        prop_assert_eq!(moved.lines().len(), given.lines().len());
+        for (l, m) in given.lines().iter().zip(moved.lines()) {
+            prop_assert_eq!((&l.name, l.kind), (&m.name, m.kind));
+            prop_assert!((l.length.mm() - m.length.mm()).abs() < 1e-6 && (l.slope.degrees() - m.slope.degrees()).abs() < 1e-6);
+        }
+    }
 }

@@ -298,13 +298,18 @@ pub(super) fn check_reach(known: &Known) -> Result<(), Error> {
             start.0 = 0.0;
         }
         for _ in 0..n {
+            let mut changed = false;
             for (other, p, q, length, slack) in known.between_corners().filter(|(i, ..)| *i != number) {
                 for (here, there) in [(p, q), (q, p)] {
                     let reached = way.get(here).map_or(f64::INFINITY, |w| w.0) + length + slack;
                     if let Some(place) = way.get_mut(there).filter(|w| reached < w.0) {
                         *place = (reached, Some(other));
+                        changed = true;
                     }
                 }
+            }
+            if !changed {
+                break;
             }
         }
         let shortest = way.get(b).map_or(f64::INFINITY, |w| w.0);

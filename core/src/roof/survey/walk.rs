@@ -74,20 +74,23 @@ impl Walk {
         Ok(Walk { planes, named })
     }
 
-    /// A corner's name: A to Z, then AA and on.
+    /// A corner's name: A to Z without I and O, which are read as figures; then AA and on.
     pub(super) fn name(&self, corner: usize) -> String {
+        let count = LETTERS.len();
         let mut number = self.named.iter().position(|c| *c == corner).unwrap_or(0);
         let mut letters = Vec::new();
         loop {
-            letters.push(char::from(b'A' + u8::try_from(number % 26).unwrap_or(0)));
-            if number < 26 {
+            letters.extend(LETTERS.get(number % count).copied().map(char::from));
+            if number < count {
                 break;
             }
-            number = number / 26 - 1;
+            number = number / count - 1;
         }
         letters.iter().rev().collect()
     }
 }
+
+const LETTERS: &[u8] = b"ABCDEFGHJKLMNPQRSTUVWXYZ";
 
 /// Planes in the order of the walk, each with the side that it starts from.
 fn order(sides: &[Side], count: usize, start: usize) -> Vec<(usize, usize)> {
