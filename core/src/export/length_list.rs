@@ -75,7 +75,7 @@ impl<'a> PanelRow<'a> {
     /// The grouped list of a plane.
     #[must_use]
     pub fn groups(lay: &'a PlaneLay) -> Vec<PanelRow<'a>> {
-        match &lay.list {
+        match &lay.listed {
             Some(list) => list.groups.iter().map(|g| PanelRow::of_list_group(&lay.name, g)).collect(),
             None => lay.laid.groups.iter().map(|g| PanelRow::of_group(&lay.name, g)).collect(),
         }
@@ -84,7 +84,7 @@ impl<'a> PanelRow<'a> {
     /// The pieces of a plane in the order of laying; none where the job asks for no list.
     #[must_use]
     pub fn pieces(lay: &'a PlaneLay) -> Vec<PanelRow<'a>> {
-        let Some(list) = &lay.list else { return Vec::new() };
+        let Some(list) = &lay.listed else { return Vec::new() };
         let of = |piece: &crate::layout::ListedPiece| {
             let group = list.groups.get(piece.group)?;
             let (panel, bundle, blank) = (piece.number, piece.bundle.map(|b| b + 1), piece.pair.map(|b| b + 1));

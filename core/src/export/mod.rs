@@ -61,6 +61,8 @@ mod junction_drawing_tests;
 #[cfg(test)]
 mod junction_samples;
 #[cfg(test)]
+mod packet_list_tests;
+#[cfg(test)]
 mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};

@@ -115,7 +115,7 @@ fn lists(packet: &Packet, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), E
     if !packet.columns.is_empty() {
         add("lists/panels.json".into(), panel_rows_json(grouped(), &columns)?);
     }
-    if packet.planes.iter().any(|p| p.list.is_some()) {
+    if packet.planes.iter().any(|p| p.listed.is_some()) {
         let columns = [
             column("plane", ListField::Plane),
             column("panel", ListField::Panel),

