@@ -7,6 +7,7 @@
 
 mod assembly;
 mod by_name;
+mod calculation;
 mod closure;
 mod error;
 mod given;
@@ -139,7 +140,7 @@ mod _seamwright {
     #[pymodule]
     mod stock {
         #[pymodule_export]
-        use crate::stock::{CutPlan, ScrapReport, StickPlan};
+        use crate::stock::{Across, CutPlan, DropPlan, ScrapReport, SlitPlan, SlitScrap, Slitting, StickPlan};
     }
 
     /// The classes of `seamwright.trim`.
@@ -147,8 +148,9 @@ mod _seamwright {
     mod trim {
         #[pymodule_export]
         use crate::trim::{
-            Bend, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, Flat, FlatBend, FlatLeg, FlatPattern, Leg, NeutralFactor, Profile,
-            SetbackFactor, din_compensation,
+            Bend, BendLines, BendOrder, BendRule, BendSize, Deduction, DeductionTable, DinFactor, Edge, FaceWidths, Figures, Flat, FlatBend, FlatLeg,
+            FlatPattern, FormingCheck, FormingFault, FormingReport, GaugeStep, HoleFinding, Leg, NeutralFactor, OrderFound, OrderSearch, OrderSheet,
+            OrderTrial, OrderVerdict, PieceFigures, Profile, RadiusFinding, SectionFigures, SetbackFactor, StepFault, TrimFigures, din_compensation,
         };
     }
 

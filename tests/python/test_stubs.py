@@ -60,6 +60,6 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    tests = ("errors", "job", "junction", "layout", "layout_strips", "packet", "pitch", "roof", "trim", "units")
+    tests = ("brake", "errors", "job", "junction", "layout", "layout_strips", "packet", "pitch", "roof", "trim", "units")
     files = [str(HERE / name) for name in ("typed.py", "cases.py", "demo.py", *(f"test_{test}.py" for test in tests))]
     run("mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)

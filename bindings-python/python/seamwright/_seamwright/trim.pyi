@@ -3,11 +3,11 @@ The classes of `seamwright.trim`.
 """
 
 from .record import Caution, Source, Worksheet
-from .units import BendAngle, Length, LineMass, SurfaceMass
+from .units import Angle, Area, BendAngle, Length, LineMass, Mass, SurfaceMass
 from _typeshed import SupportsGetItem
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Leg", "NeutralFactor", "Profile", "SetbackFactor", "din_compensation"]
+__all__ = ["Bend", "BendLines", "BendOrder", "BendRule", "BendSize", "Deduction", "DeductionTable", "DinFactor", "Edge", "FaceWidths", "Figures", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "FormingCheck", "FormingFault", "FormingReport", "GaugeStep", "HoleFinding", "Leg", "NeutralFactor", "OrderFound", "OrderSearch", "OrderSheet", "OrderTrial", "OrderVerdict", "PieceFigures", "Profile", "RadiusFinding", "SectionFigures", "SetbackFactor", "StepFault", "TrimFigures", "din_compensation"]
 
 @final
 class Bend:
@@ -39,6 +39,87 @@ class Bend:
     def rule(self, /) -> BendRule | None:
         """
         A rule for this bend in place of the profile's.
+        """
+
+@final
+class BendLines:
+    """
+    The lines of a bend: the tangent line nearer to the edge, the bend line, the tangent line farther from it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def from_end(self, /) -> tuple[Length, Length, Length]:
+        """
+        Distances from the end edge.
+        """
+    @property
+    def from_start(self, /) -> tuple[Length, Length, Length]:
+        """
+        Distances from the start edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+
+@final
+class BendOrder:
+    """
+    The bends of a trim in the order in which the brake makes them. Computing gives the gauge list, and refuses an order in which anything is in the way.
+
+    >>> from seamwright.trim import Bend, BendOrder, BendRule, Leg, NeutralFactor, Profile
+    >>> legs = [Leg("a", "50 mm", "sheet-edge", "outer-corner"), Leg("b", "80 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "1 mm")], "upper")
+    >>> plan = {"brake": {"clamp_line": "sight-line"}, "steps": [{"bend": {"body": 0}, "gauged": "start", "face_up": "upper"}]}
+    >>> order = BendOrder.from_dict({"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE), "plan": plan})
+    >>> order.compute().steps[0].gauge
+    Length('49 mm')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> BendOrder:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderSheet:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[OrderSheet, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> BendOrder:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> BendOrder:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -257,6 +338,83 @@ class Edge:
         """
 
 @final
+class FaceWidths:
+    """
+    Developed widths of the two faces as folded.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def both(self, /) -> Length:
+        """
+        Of both; the cut edges are not counted.
+        """
+    @property
+    def lower(self, /) -> Length:
+        """
+        Of the lower face.
+        """
+    @property
+    def upper(self, /) -> Length:
+        """
+        Of the upper face.
+        """
+
+@final
+class Figures:
+    """
+    The answers of `TrimFigures`.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def faces(self, /) -> FaceWidths:
+        """
+        Developed widths of both faces.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        Width of the blank.
+        """
+    @property
+    def line_mass(self, /) -> LineMass | None:
+        """
+        Mass for each length, where the sheet is given.
+        """
+    @property
+    def lines(self, /) -> list[BendLines]:
+        """
+        The lines of every bend, from either edge.
+        """
+    @property
+    def painted(self, /) -> Length:
+        """
+        Developed width of the painted face.
+        """
+    @property
+    def piece(self, /) -> PieceFigures | None:
+        """
+        Figures of one piece, where its length is given.
+        """
+    @property
+    def section(self, /) -> SectionFigures:
+        """
+        Area, centroid and size of the section as folded.
+        """
+
+@final
 class Flat:
     """
     A flat pattern with the rule that made it. Stations are measured from the start edge, with the upper face up.
@@ -278,6 +436,15 @@ class Flat:
         """
         What must be known beside the numbers.
         """
+    def contour(self, /, tolerance: Length | str) -> list[tuple[Length, Length]]:
+        """
+        The closed contour of the folded section as points, x and y, the first leg along the x axis: arcs cut into chords that stray from them by at most the tolerance.
+        """
+    @property
+    def faces(self, /) -> FaceWidths:
+        """
+        Developed widths of both faces as folded.
+        """
     def from_end(self, /, station: Length | str) -> Length:
         """
         A station measured from the end edge instead of from the start edge, or the other way.
@@ -297,9 +464,19 @@ class Flat:
         The mass of the trim per length, from the mass of its sheet per area.
         """
     @property
+    def lines(self, /) -> list[BendLines]:
+        """
+        The lines of every bend, from either edge.
+        """
+    @property
     def rule(self, /) -> BendRule:
         """
         The rule of every bend that has none of its own.
+        """
+    @property
+    def section(self, /) -> SectionFigures:
+        """
+        Area, centroid and size of the section as folded.
         """
     @property
     def thickness(self, /) -> Length:
@@ -430,6 +607,248 @@ class FlatPattern:
         """
 
 @final
+class FormingCheck:
+    """
+    A trim, and the limits that it is to keep. What is left out is not judged, and a caution says so.
+
+    >>> from seamwright.trim import Bend, BendRule, FormingCheck, Leg, NeutralFactor, Profile
+    >>> legs = [Leg("a", "50 mm", "sheet-edge", "outer-corner"), Leg("lip", "8 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "1 mm")], "upper")
+    >>> check = {"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE), "least_leg": "10 mm"}
+    >>> [fault.message for fault in FormingCheck.from_dict(check).compute().faults]
+    ['leg 2 has a flat part of 6 mm, the brake needs 10 mm']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> FormingCheck:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> FormingReport:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[FormingReport, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> FormingCheck:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> FormingCheck:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class FormingFault:
+    """
+    Why a trim cannot be formed as asked.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def message(self, /) -> str:
+        """
+        The sentence.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its kind, as ``leg-too-short``.
+        """
+    @property
+    def subject(self, /) -> str:
+        """
+        Where it lies, as a path into the check.
+        """
+
+@final
+class FormingReport:
+    """
+    What a `FormingCheck` finds.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What was not judged, what no source limits, and what the flat pattern says.
+        """
+    @property
+    def faults(self, /) -> list[FormingFault]:
+        """
+        Every fault.
+        """
+    @property
+    def forms(self, /) -> bool:
+        """
+        Whether no fault was found. What was not judged stands in the cautions.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        Width of the blank.
+        """
+    @property
+    def holes(self, /) -> list[HoleFinding]:
+        """
+        Each hole with the bend nearest to it.
+        """
+    @property
+    def radii(self, /) -> list[RadiusFinding]:
+        """
+        The least inside radius of each bend, where the metal is given.
+        """
+    def require(self, /) -> None:
+        """
+        Refuses a trim that cannot be formed.
+        """
+
+@final
+class GaugeStep:
+    """
+    One step with its figures.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def after(self, /) -> Angle:
+        """
+        The bend after the step, from flat.
+        """
+    @property
+    def before(self, /) -> Angle:
+        """
+        The bend before the step, from flat.
+        """
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def clamp_line(self, /) -> Length:
+        """
+        From the gauged edge to the line that lies at the clamp line, along the sheet.
+        """
+    @property
+    def clamped(self, /) -> Length:
+        """
+        Flat under the clamp: from the clamp line back to an edge or to a bend made before.
+        """
+    @property
+    def face_up(self, /) -> str:
+        """
+        The face that lies upwards: ``upper`` or ``lower``.
+        """
+    @property
+    def flipped(self, /) -> bool:
+        """
+        Whether its other face comes up before the step.
+        """
+    @property
+    def folded_to(self, /) -> Angle:
+        """
+        The angle that it is folded to, from which it springs back.
+        """
+    @property
+    def folds(self, /) -> str:
+        """
+        Whether the swung side goes ``up`` or ``down``.
+        """
+    @property
+    def from_edge(self, /) -> Length:
+        """
+        From the gauged edge to the bend line, along the sheet.
+        """
+    @property
+    def gauge(self, /) -> Length:
+        """
+        What the back gauge is set to: from the clamp line to the outermost point of the clamped side as it lies in the brake.
+        """
+    @property
+    def gauged(self, /) -> str:
+        """
+        The edge towards the back gauge: ``start`` or ``end``.
+        """
+    @property
+    def stop(self, /) -> str:
+        """
+        What of the sheet stands at the gauge, in words.
+        """
+    @property
+    def swung(self, /) -> Length:
+        """
+        Flat that is swung: from the clamp line on to an edge or to a bend made before.
+        """
+    @property
+    def turned(self, /) -> bool:
+        """
+        Whether the piece is turned end for end before the step.
+        """
+    @property
+    def way(self, /) -> str:
+        """
+        How it is closed: ``swing`` or ``press``.
+        """
+
+@final
+class HoleFinding:
+    """
+    A hole and the bend nearest to it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The nearest bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def distance(self, /) -> Length:
+        """
+        From the hole's edge to that bend's nearer tangent line; negative where the hole reaches into the bend.
+        """
+    @property
+    def hole(self, /) -> str:
+        """
+        The hole.
+        """
+
+@final
 class Leg:
     """
     A straight leg. Its ends say to what it is dimensioned: sheet-edge, outer-corner, inner-corner, outer-tangent or tangent.
@@ -488,6 +907,224 @@ class NeutralFactor:
     def value(self, /) -> float:
         """
         The factor.
+        """
+
+@final
+class OrderFound:
+    """
+    What a search found.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def handlings(self, /) -> int | None:
+        """
+        Turns and flips together, where an order works.
+        """
+    @property
+    def nodes(self, /) -> int:
+        """
+        The nodes that were looked at.
+        """
+    @property
+    def outcome(self, /) -> str:
+        """
+        What it can say: ``works``, ``none-works``, or ``effort-spent`` where it is not known whether an order works.
+        """
+    @property
+    def steps(self, /) -> list[dict]:
+        """
+        The steps as a plan takes them, where an order works.
+        """
+
+@final
+class OrderSearch:
+    """
+    A search for an order of bends in which nothing is in the way.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> OrderSearch:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderFound:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[OrderFound, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> OrderSearch:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> OrderSearch:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class OrderSheet:
+    """
+    The gauge list of an order that works.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def flips(self, /) -> int:
+        """
+        How often its other face comes up.
+        """
+    @property
+    def steps(self, /) -> list[GaugeStep]:
+        """
+        The steps in order.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        How often the piece is turned end for end.
+        """
+
+@final
+class OrderTrial:
+    """
+    Whether an order works: as `BendOrder`, with what is in the way as a result instead of a refusal.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> OrderTrial:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderVerdict:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[OrderVerdict, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> OrderTrial:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> OrderTrial:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class OrderVerdict:
+    """
+    The verdict on an order.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def faults(self, /) -> list[StepFault]:
+        """
+        What is in the way, step by step.
+        """
+    @property
+    def flips(self, /) -> int:
+        """
+        How often its other face comes up.
+        """
+    @property
+    def steps(self, /) -> list[GaugeStep]:
+        """
+        The steps, as if each could be done.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        How often the piece is turned end for end.
+        """
+    @property
+    def works(self, /) -> bool:
+        """
+        Whether nothing is in the way.
+        """
+
+@final
+class PieceFigures:
+    """
+    Areas and mass of one piece of trim.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def blank(self, /) -> Area:
+        """
+        Area of the blank.
+        """
+    @property
+    def both(self, /) -> Area:
+        """
+        Area of both faces.
+        """
+    @property
+    def mass(self, /) -> Mass | None:
+        """
+        Its mass, where the sheet is given.
+        """
+    @property
+    def painted(self, /) -> Area:
+        """
+        Area of the painted face.
         """
 
 @final
@@ -555,6 +1192,68 @@ class Profile:
         """
 
 @final
+class RadiusFinding:
+    """
+    The least inside radius of one bend, as far as it is published.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def least(self, /) -> Length | None:
+        """
+        The least, where one is published.
+        """
+    @property
+    def radius(self, /) -> Length:
+        """
+        Its inside radius.
+        """
+    @property
+    def source(self, /) -> Source | None:
+        """
+        Where it is published.
+        """
+
+@final
+class SectionFigures:
+    """
+    The section as folded: its metal, and the box that it needs, the first leg along the x axis.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        Area of the metal in the section.
+        """
+    @property
+    def centroid(self, /) -> tuple[Length, Length]:
+        """
+        Its centroid, x and y.
+        """
+    @property
+    def height(self, /) -> Length:
+        """
+        Height of that box.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Width of the box around it, along the first leg.
+        """
+
+@final
 class SetbackFactor:
     """
     The tangent of half the bend, the factor from radius plus thickness to setback.
@@ -573,6 +1272,96 @@ class SetbackFactor:
     def value(self, /) -> float:
         """
         The factor.
+        """
+
+@final
+class StepFault:
+    """
+    Why a step cannot be done.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Angle | None:
+        """
+        The bend's angle from flat when something hits; `None` where the flat is too short.
+        """
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend of the step.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        The sentence.
+        """
+    @property
+    def moving(self, /) -> str | None:
+        """
+        What moves, in words.
+        """
+    @property
+    def still(self, /) -> str | None:
+        """
+        What it hits, in words.
+        """
+
+@final
+class TrimFigures:
+    """
+    What a shop asks of a trim: lines, size, section, faces, and with a sheet and a length of piece also mass and areas.
+
+    >>> from seamwright.trim import Bend, BendRule, Leg, NeutralFactor, Profile, TrimFigures
+    >>> legs = [Leg("a", "20 mm", "sheet-edge", "outer-corner"), Leg("b", "30 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "0 mm")], "upper")
+    >>> figures = TrimFigures.from_dict({"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE)}).compute()
+    >>> figures.painted, figures.section.width
+    (Length('48 mm'), Length('20 mm'))
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TrimFigures:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Figures:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Figures, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TrimFigures:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TrimFigures:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 def din_compensation(size: BendSize) -> Length:
