@@ -2,9 +2,11 @@
 
 use crate::error::{Raise, raised};
 use crate::given::{Text, described};
+use crate::json::written;
 use crate::metal::Gauge;
 use crate::pitch::Pitch;
 use crate::record::Worksheet;
+use crate::trim::{BendRule, Profile};
 use crate::units::{
     Angle, Area, BendAngle, Density, Expansion, Force, Length, LengthFormat, LineLoad, LineMass, Mass, Pressure, ShopRounding, SurfaceMass, Temperature,
     TemperatureDifference, Volume,
@@ -97,6 +99,10 @@ impl Writer {
             self.items(items.iter())?;
         } else if let Ok(items) = obj.cast::<PyTuple>() {
             self.items(items.iter())?;
+        } else if let Ok(profile) = obj.cast::<Profile>() {
+            self.json.push_str(&written(&profile.get().0)?);
+        } else if let Ok(rule) = obj.cast::<BendRule>() {
+            self.json.push_str(&written(&rule.get().0)?);
         } else if is_written_as_text(obj) {
             self.text(&obj.str()?)?;
         } else {

@@ -124,7 +124,7 @@ pub(crate) mod spacing {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod stock {
     #[pymodule_export]
-    use crate::stock::{CutPlan, ScrapReport, StickPlan};
+    use crate::stock::{Across, CutPlan, DropPlan, ScrapReport, SlitPlan, SlitScrap, Slitting, StickPlan};
 }
 
 /// The classes of `seamwright.trim`.
@@ -132,11 +132,12 @@ pub(crate) mod stock {
 pub(crate) mod trim {
     #[pymodule_export]
     use crate::trim::{
-        _girths_into, Bend, BendFigures, BendFound, BendRule, BendSize, BlankBend, BlankEdge, BlankPlan, Chain, Course, Deduction, DeductionTable, DinFactor,
-        DinMinimumRadius, Edge, EndFold, Flat, FlatBend, FlatBlank, FlatLeg, FlatPattern, FoldedEnd, Joggle, JoggleParts, Leg, LegCut, Mitre, MitreHalf,
-        MitredCorner, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, PlannedBlank, Profile, SeamMetal, SetbackFactor, Springback,
-        Sprung, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, Vertices, din_compensation,
-        relief_diameter,
+        _girths_into, Bend, BendFigures, BendFound, BendLines, BendOrder, BendRule, BendSize, BlankBend, BlankEdge, BlankPlan, Chain, Course, Deduction,
+        DeductionTable, DinFactor, DinMinimumRadius, Edge, EndFold, FaceWidths, Figures, Flat, FlatBend, FlatBlank, FlatLeg, FlatPattern, FoldedEnd,
+        FormingCheck, FormingFault, FormingReport, GaugeStep, HoleFinding, Joggle, JoggleParts, Leg, LegCut, Mitre, MitreHalf, MitredCorner, NeutralFactor,
+        NominalBend, NominalFlat, NominalSeam, NominalSum, OrderFound, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, OverBend, PieceFigures, PlannedBlank,
+        Profile, RadiusFinding, SeamMetal, SectionFigures, SetbackFactor, Springback, Sprung, StepFault, Taper, TaperBend, TaperLeg, TaperedPiece,
+        TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, TrimFigures, Vertices, din_compensation, relief_diameter,
     };
 }
 

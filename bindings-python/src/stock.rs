@@ -1,9 +1,12 @@
 //! The classes of `seamwright.stock`.
 
-use crate::place::{cautions, part};
+use crate::document::document;
+use crate::error::Raise;
+use crate::place::{Part, cautions, part};
 use crate::record::Caution;
-use crate::units::Length;
+use crate::units::{Area, Length};
 use pyo3::prelude::*;
+use seamwright::record::Calculation;
 use seamwright::stock as core_stock;
 use seamwright::stock::Measure;
 
@@ -79,5 +82,82 @@ part! {
     /// Left over.
     offcuts(scrap) -> Length = Length(scrap.offcuts);
     /// The part of the bought length that does not end in a piece: 0 is none.
+    scrap_ratio(scrap) -> f64 = scrap.scrap_ratio;
+}
+
+document! {
+    /// Blanks to be cut from a coil: drops of the blanks' lengths, each slit into strips.
+    ///
+    /// >>> from seamwright.stock import Slitting
+    /// >>> drip = {"label": "drip", "girth": '7"', "length": "10 ft", "count": 13}
+    /// >>> plan = Slitting.from_dict({"coil_width": '48"', "edge_trim": '1/4"', "blanks": [drip]}).compute()
+    /// >>> plan.across[0].count, plan.drop_count, plan.proven
+    /// (6, 3, True)
+    Slitting(core_stock::Slitting) in "seamwright.stock" gives SlitPlan
+}
+
+part! {
+    /// The slitting list of a coil.
+    SlitPlan(core_stock::SlitPlan) in "seamwright.stock",
+    shown plan: format_args!("{} drops, {} of coil", plan.drop_count(), plan.coil_length);
+
+    /// The drops, longest first, those slit alike together.
+    drops(plan, here) -> Vec<DropPlan> = here.all("drops", &plan.drops);
+    /// For each blank asked for, how many of it alone lie side by side.
+    across(plan, here) -> Vec<Across> = here.all("across", &plan.across);
+    /// How many drops are cut off the coil.
+    drop_count(plan) -> u32 = plan.drop_count();
+    /// Length of coil that is cut off.
+    coil_length(plan) -> Length = Length(plan.coil_length);
+    /// What no plan of such drops can take less than.
+    bound(plan) -> Length = Length(plan.bound);
+    /// Whether the plan meets the bound, so that none is better.
+    proven(plan) -> bool = plan.proven;
+    /// Where the coil goes.
+    scrap(plan, here) -> SlitScrap = here.one("scrap", &plan.scrap);
+    /// What to know before it is cut.
+    cautions(plan) -> Vec<Caution> = cautions(&plan.cautions);
+}
+
+part! {
+    /// How many of one blank alone lie side by side.
+    Across(core_stock::Across) in "seamwright.stock",
+    shown across: format_args!("{}, {} left", across.count, across.left);
+
+    /// How many strips of this girth the trimmed coil gives.
+    count(across) -> u64 = across.count;
+    /// What is left beside them.
+    left(across) -> Length = Length(across.left);
+}
+
+part! {
+    /// Drops that are slit alike.
+    DropPlan(core_stock::DropPlan) in "seamwright.stock",
+    shown drop: format_args!("{} drops of {}", drop.count, drop.length);
+
+    /// The length that is cut off the coil.
+    length(drop) -> Length = Length(drop.length);
+    /// How many drops are slit like this.
+    count(drop) -> u32 = drop.count;
+    /// The strips side by side, widest first: the index of the blank, and how many of it.
+    strips(drop) -> Vec<(usize, u32)> = drop.strips.iter().map(|s| (s.piece, s.count)).collect();
+    /// Width of what drops off beside the strips, the edge trim not counted.
+    offcut(drop) -> Length = Length(drop.offcut);
+}
+
+part! {
+    /// Where the coil goes.
+    SlitScrap(core_stock::SlitScrap) in "seamwright.stock",
+    shown scrap: format_args!("{} of coil, {} in blanks", scrap.coil, scrap.blanks);
+
+    /// Area of the coil that is cut off.
+    coil(scrap) -> Area = Area(scrap.coil);
+    /// Area of the blanks.
+    blanks(scrap) -> Area = Area(scrap.blanks);
+    /// Area of the edge trim.
+    edge_trim(scrap) -> Area = Area(scrap.edge_trim);
+    /// Area of what drops off beside the strips.
+    offcuts(scrap) -> Area = Area(scrap.offcuts);
+    /// The part of the coil that does not end in a blank: 0 is none.
     scrap_ratio(scrap) -> f64 = scrap.scrap_ratio;
 }

@@ -1,6 +1,6 @@
 //! Blanks: planned, folded at a panel's end, and as plain data.
 
-use super::asked::asked;
+use crate::document::document;
 use crate::error::Raise;
 use crate::given::{Given, Text};
 use crate::names::{name_of, named};
@@ -33,7 +33,7 @@ pub(super) fn dxf<'py>(py: Python<'py>, drawing: BlankDrawing<'_>, unit: &Text) 
     Ok(PyBytes::new(py, &drawing.dxf(named(unit, "unit")?).raise()?))
 }
 
-asked! {
+document! {
     /// A blank of a trim: its profile, its length along the run, and what is cut at its ends.
     ///
     /// >>> from seamwright.trim import BlankPlan
@@ -46,10 +46,10 @@ asked! {
     /// >>> made = plan.compute()
     /// >>> round(made.area.get("in2"), 6)
     /// 839.0
-    BlankPlan gives PlannedBlank
+    BlankPlan(seamwright::trim::BlankPlan) in "seamwright.trim" gives PlannedBlank
 }
 
-asked! {
+document! {
     /// The end of a panel, folded along its junction line at a skew.
     ///
     /// >>> from seamwright.trim import EndFold
@@ -58,7 +58,7 @@ asked! {
     /// ...     "ends": "mirrored", "shown": "12 in"})
     /// >>> format(fold.compute().overrun, "in/16")
     /// '2"'
-    EndFold gives FoldedEnd
+    EndFold(seamwright::trim::EndFold) in "seamwright.trim" gives FoldedEnd
 }
 
 part! {

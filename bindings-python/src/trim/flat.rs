@@ -1,9 +1,10 @@
 //! Flat patterns.
 
-use super::{BendRule, Profile};
+use super::{BendLines, BendRule, FaceWidths, Profile, SectionFigures};
 use crate::error::Raise;
 use crate::given::Given;
 use crate::names::{hash_written, name_of};
+use crate::place::{Part as _, Place};
 use crate::record::{Caution, Worksheet};
 use crate::units::{BendAngle, Length, LineMass, SurfaceMass};
 use core::hash::{Hash, Hasher};
@@ -162,6 +163,32 @@ impl Flat {
     /// The mass of the trim per length, from the mass of its sheet per area.
     fn line_mass(&self, sheet: Given<SurfaceMass>) -> PyResult<LineMass> {
         self.flat.line_mass(sheet.at("sheet")?).raise().map(LineMass)
+    }
+
+    /// The lines of every bend, from either edge.
+    #[getter]
+    fn lines(slf: &Bound<'_, Self>) -> PyResult<Vec<BendLines>> {
+        let lines = slf.get().flat.lines().raise()?;
+        Ok(lines.into_iter().enumerate().map(|(i, l)| BendLines::at(l, Place::numbered(slf, "lines", i))).collect())
+    }
+
+    /// Area, centroid and size of the section as folded.
+    #[getter]
+    fn section(slf: &Bound<'_, Self>) -> PyResult<SectionFigures> {
+        slf.get().flat.section().raise().map(|s| SectionFigures::at(s, Place::under(slf, "section")))
+    }
+
+    /// Developed widths of both faces as folded.
+    #[getter]
+    fn faces(slf: &Bound<'_, Self>) -> PyResult<FaceWidths> {
+        slf.get().flat.faces().raise().map(|f| FaceWidths::at(f, Place::under(slf, "faces")))
+    }
+
+    /// The closed contour of the folded section as points, x and y, the first leg along the x axis: arcs cut into chords that stray from them by at most the tolerance.
+    fn contour(&self, tolerance: Given<Length>) -> PyResult<Vec<(Length, Length)>> {
+        let outline = self.flat.outline().raise()?;
+        let points = outline.points(tolerance.at("tolerance")?).raise()?;
+        Ok(points.into_iter().map(|p| (Length(p.x), Length(p.y))).collect())
     }
 
     fn __repr__(&self) -> String {

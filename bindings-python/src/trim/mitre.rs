@@ -1,14 +1,14 @@
 //! Mitres.
 
-use super::asked::asked;
 use super::blank::{At, at};
 use super::flat::Part;
+use crate::document::document;
 use crate::place::part;
 use crate::units::{Angle, Length};
 use pyo3::prelude::*;
 use seamwright::trim as core_trim;
 
-asked! {
+document! {
     /// A mitred corner of a trim, at any plan angle and pair of slopes.
     ///
     /// >>> from seamwright.trim import Mitre
@@ -21,7 +21,7 @@ asked! {
     /// ...     "tolerance": "0.01 mm"})
     /// >>> [cut.angle.degrees for cut in mitre.compute().first.legs]
     /// [45.0, 90.0]
-    Mitre gives MitredCorner
+    Mitre(seamwright::trim::Mitre) in "seamwright.trim" gives MitredCorner
 }
 
 part! {

@@ -1,11 +1,13 @@
 //! The classes of `seamwright.trim`.
 
-mod asked;
 mod batch;
 mod blank;
+mod brake;
 mod calculations;
 mod factors;
+mod figures;
 mod flat;
+mod forming;
 mod mitre;
 mod profile;
 mod rule;
@@ -13,12 +15,15 @@ mod taper;
 
 pub(crate) use batch::_girths_into;
 pub(crate) use blank::{BlankBend, BlankEdge, BlankPlan, EndFold, FlatBlank, FoldedEnd, PlannedBlank, relief_diameter};
+pub(crate) use brake::{BendOrder, GaugeStep, OrderFound, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, StepFault};
 pub(crate) use calculations::{
     BendFigures, BendFound, Chain, Course, DinMinimumRadius, Joggle, JoggleParts, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, SeamMetal,
     Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices,
 };
 pub(crate) use factors::{DinFactor, NeutralFactor, SetbackFactor};
+pub(crate) use figures::{BendLines, FaceWidths, Figures, PieceFigures, SectionFigures, TrimFigures};
 pub(crate) use flat::{Flat, FlatBend, FlatLeg, FlatPattern, Part};
+pub(crate) use forming::{FormingCheck, FormingFault, FormingReport, HoleFinding, RadiusFinding};
 pub(crate) use mitre::{LegCut, Mitre, MitreHalf, MitredCorner};
 pub(crate) use profile::{Bend, Edge, Leg, Profile};
 pub(crate) use rule::{BendRule, BendSize, Deduction, DeductionTable, din_compensation};

@@ -183,7 +183,7 @@ impl DeductionTable {
 /// '0.1131 in'
 #[pyclass(module = "seamwright.trim", frozen, eq, hash, from_py_object)]
 #[derive(Clone, PartialEq)]
-pub(crate) struct BendRule(pub(super) Core);
+pub(crate) struct BendRule(pub(crate) Core);
 
 impl Hash for BendRule {
     fn hash<H: Hasher>(&self, state: &mut H) {

@@ -1,9 +1,9 @@
 //! Tapered trims.
 
-use super::asked::asked;
 use super::blank::{At, FlatBlank, at, dxf, svg};
 use super::flat::Part;
 use super::profile::Profile;
+use crate::document::document;
 use crate::given::{Given, Text};
 use crate::place::part;
 use crate::units::{Area, BendAngle, Length, LengthFormat};
@@ -12,7 +12,7 @@ use pyo3::types::PyBytes;
 use seamwright::export::BlankDrawing;
 use seamwright::trim as core_trim;
 
-asked! {
+document! {
     /// A tapered trim: one profile at its near end, another at its far end, leg by leg the same but for their lengths.
     ///
     /// >>> from seamwright.trim import Taper
@@ -25,10 +25,10 @@ asked! {
     /// ...     "tolerance": "0.01 mm"}).compute()
     /// >>> [format(girth, "in/16") for girth in made.girths]
     /// ['6"', '7"']
-    Taper gives TaperedTrim
+    Taper(seamwright::trim::Taper) in "seamwright.trim" gives TaperedTrim
 }
 
-asked! {
+document! {
     /// A tapered run that is cut into lapped pieces.
     ///
     /// >>> from seamwright.trim import TaperedRun
@@ -39,7 +39,7 @@ asked! {
     /// ...     "mode": "full-then-rest", "rule": "sharp-corner", "held": "start-edge", "tolerance": "0.01 mm"})
     /// >>> [format(piece.start, "in/16") for piece in run.compute().pieces]
     /// ['0"', '116"', '232"']
-    TaperedRun gives TaperedPieces
+    TaperedRun(seamwright::trim::TaperedRun) in "seamwright.trim" gives TaperedPieces
 }
 
 part! {

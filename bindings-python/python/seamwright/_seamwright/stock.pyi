@@ -2,11 +2,32 @@
 The classes of `seamwright.stock`.
 """
 
-from .record import Caution
-from .units import Length
+from .record import Caution, Worksheet
+from .units import Area, Length
 from typing import Any, final
 
-__all__ = ["CutPlan", "ScrapReport", "StickPlan"]
+__all__ = ["Across", "CutPlan", "DropPlan", "ScrapReport", "SlitPlan", "SlitScrap", "Slitting", "StickPlan"]
+
+@final
+class Across:
+    """
+    How many of one blank alone lie side by side.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many strips of this girth the trimmed coil gives.
+        """
+    @property
+    def left(self, /) -> Length:
+        """
+        What is left beside them.
+        """
 
 @final
 class CutPlan:
@@ -60,6 +81,37 @@ class CutPlan:
         """
 
 @final
+class DropPlan:
+    """
+    Drops that are slit alike.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many drops are slit like this.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        The length that is cut off the coil.
+        """
+    @property
+    def offcut(self, /) -> Length:
+        """
+        Width of what drops off beside the strips, the edge trim not counted.
+        """
+    @property
+    def strips(self, /) -> list[tuple[int, int]]:
+        """
+        The strips side by side, widest first: the index of the blank, and how many of it.
+        """
+
+@final
 class ScrapReport:
     """
     Where the bought length goes. The four parts add up to it exactly.
@@ -98,6 +150,146 @@ class ScrapReport:
     def scrap_ratio(self, /) -> float:
         """
         The part of the bought length that does not end in a piece: 0 is none.
+        """
+
+@final
+class SlitPlan:
+    """
+    The slitting list of a coil.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> list[Across]:
+        """
+        For each blank asked for, how many of it alone lie side by side.
+        """
+    @property
+    def bound(self, /) -> Length:
+        """
+        What no plan of such drops can take less than.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is cut.
+        """
+    @property
+    def coil_length(self, /) -> Length:
+        """
+        Length of coil that is cut off.
+        """
+    @property
+    def drop_count(self, /) -> int:
+        """
+        How many drops are cut off the coil.
+        """
+    @property
+    def drops(self, /) -> list[DropPlan]:
+        """
+        The drops, longest first, those slit alike together.
+        """
+    @property
+    def proven(self, /) -> bool:
+        """
+        Whether the plan meets the bound, so that none is better.
+        """
+    @property
+    def scrap(self, /) -> SlitScrap:
+        """
+        Where the coil goes.
+        """
+
+@final
+class SlitScrap:
+    """
+    Where the coil goes.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def blanks(self, /) -> Area:
+        """
+        Area of the blanks.
+        """
+    @property
+    def coil(self, /) -> Area:
+        """
+        Area of the coil that is cut off.
+        """
+    @property
+    def edge_trim(self, /) -> Area:
+        """
+        Area of the edge trim.
+        """
+    @property
+    def offcuts(self, /) -> Area:
+        """
+        Area of what drops off beside the strips.
+        """
+    @property
+    def scrap_ratio(self, /) -> float:
+        """
+        The part of the coil that does not end in a blank: 0 is none.
+        """
+
+@final
+class Slitting:
+    """
+    Blanks to be cut from a coil: drops of the blanks' lengths, each slit into strips.
+
+    >>> from seamwright.stock import Slitting
+    >>> drip = {"label": "drip", "girth": '7"', "length": "10 ft", "count": 13}
+    >>> plan = Slitting.from_dict({"coil_width": '48"', "edge_trim": '1/4"', "blanks": [drip]}).compute()
+    >>> plan.across[0].count, plan.drop_count, plan.proven
+    (6, 3, True)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Slitting:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> SlitPlan:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[SlitPlan, Worksheet]:
+        """
+        The result, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Slitting:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Slitting:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
