@@ -1,12 +1,10 @@
 //! The classes of `seamwright.stock`.
 
 use crate::document::document;
-use crate::error::Raise;
-use crate::place::{Part, cautions, part};
+use crate::place::{cautions, part};
 use crate::record::Caution;
 use crate::units::{Area, Length};
 use pyo3::prelude::*;
-use seamwright::record::Calculation;
 use seamwright::stock as core_stock;
 use seamwright::stock::Measure;
 

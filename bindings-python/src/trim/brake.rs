@@ -2,14 +2,12 @@
 
 use super::flat::Part as FlatPart;
 use crate::document::document;
-use crate::error::Raise;
 use crate::json::{dict, written};
 use crate::names::name_of;
-use crate::place::{Part, part};
+use crate::place::part;
 use crate::units::{Angle, Length};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
-use seamwright::record::Calculation;
 use seamwright::trim as core_trim;
 
 document! {

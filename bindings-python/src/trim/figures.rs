@@ -2,12 +2,10 @@
 
 use super::flat::Part as FlatPart;
 use crate::document::document;
-use crate::error::Raise;
-use crate::place::{Part, cautions, part};
+use crate::place::{cautions, part};
 use crate::record::Caution;
 use crate::units::{Area, Length, LineMass, Mass};
 use pyo3::prelude::*;
-use seamwright::record::Calculation;
 use seamwright::trim as core_trim;
 
 document! {

@@ -3,12 +3,11 @@
 use super::flat::Part as FlatPart;
 use crate::document::document;
 use crate::error::Raise;
-use crate::place::{Part, cautions, part};
+use crate::place::{cautions, part};
 use crate::record::{Caution, Source};
 use crate::units::Length;
 use pyo3::prelude::*;
 use seamwright::metal::RadiusLimit;
-use seamwright::record::Calculation;
 use seamwright::trim as core_trim;
 
 document! {
