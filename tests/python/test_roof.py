@@ -273,7 +273,7 @@ def nested(levels: int) -> Any:
 REFUSED: list[tuple[Callable[[], object], str, str]] = [
     (lambda: Roof.from_json("{"), "format", ""),
     (lambda: Roof.from_json(""), "format", ""),
-    (lambda: Roof.from_json("[" * 100_000), "format", "[0][0][0]"),
+    (lambda: Roof.from_json("[" * 100_000), "format", ""),
     (lambda: Roof.from_json('{"planes": []}'), "missing", "planes"),
     (lambda: Roof.from_json(" " * (17 << 20)), "too large", ""),
     (lambda: Roof.from_json("\ud800"), "parse", ""),
