@@ -82,7 +82,7 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
     let _ = writeln!(out, "<section class=\"plane\">\n<h2>{number}. {name}</h2>\n<div class=\"pair\">");
     let _ = writeln!(out, "<section><img alt=\"{name}\" src=\"data:image/svg+xml,{}\"></section>", in_uri(&plane_svg(plane)));
     out.push_str("<section class=\"wide\">\n<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>from - to</th><th></th><th class=\"number\">about</th><th>measured</th><th class=\"level\">level</th></tr></thead>\n<tbody>\n");
-    // A sketch is good to the foot or the decimetre, not to the notation's fraction.
+    // A sketch is good to the inch or the decimetre at best, not to the notation's fraction.
     let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
     let rough = LengthFormat::new(rough, Rounding::HalfEven)?;
     for line in &plane.lines {

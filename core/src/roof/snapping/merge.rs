@@ -57,6 +57,9 @@ pub(super) fn merged(faces: &mut Faces<'_>, tolerance: f64) -> Vec<MergedFaces> 
         let found = (first + 1..faces.faces.len()).find_map(|second| {
             let (a, b) = (faces.faces.get(first)?, faces.faces.get(second)?);
             let (ra, rb) = (&a.rings.first()?.nodes, &b.rings.first()?.nodes);
+            if !rb.iter().any(|n| ra.contains(n)) {
+                return None;
+            }
             let (m, n) = (normal(faces, ra), normal(faces, rb));
             if norm(cross(m, n)) > limit || dot(m, n) <= 0.0 {
                 return None;

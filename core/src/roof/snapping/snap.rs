@@ -9,6 +9,9 @@ use crate::roof::vertex::{norm, sub};
 use crate::roof::{Opening, PlaneInput, RoofInput, Shape, Vertex};
 use crate::units::Length;
 
+/// The most vertices that are brought together at once.
+const MOST_VERTICES: usize = 50_000;
+
 /// Planes that almost meet, as from a survey of points or from another program's model, brought together within stated tolerances.
 ///
 /// Vertices within the tolerance of each other become one; an edge that passes a neighbour's vertex within the tolerance gets a vertex there; faces that
@@ -249,6 +252,15 @@ impl Snapping {
 
 /// Every ring of every plane in space: as given, or from its plan.
 fn vertices(roof: &RoofInput) -> Result<Vec<Vec<Vec<Vertex>>>, Error> {
+    let count = |p: &PlaneInput| match &p.shape {
+        Shape::Space { outer, holes, .. } => outer.len() + holes.iter().map(|h| h.ring.len()).sum::<usize>(),
+        Shape::Plan { outer, holes, .. } => outer.len() + holes.iter().map(|h| h.ring.len()).sum::<usize>(),
+    };
+    let total: usize = roof.planes.iter().map(count).sum();
+    if total > MOST_VERTICES {
+        let said = Error::new(ErrorKind::TooLarge, "more vertices than are brought together at once").at("roof.planes");
+        return Err(said.value_of(format_args!("{total} vertices")).accepts(format!("at most {MOST_VERTICES}")));
+    }
     let mut faults = Faults::default();
     let mut out = Vec::new();
     for (i, plane) in roof.planes.iter().enumerate() {

@@ -11,8 +11,9 @@ use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::roof::{Outline, RoofInput, Vertex, Wall};
 use crate::units::{Angle, Length};
 
-/// The most planes that are joined at once.
+/// The most planes and joints that are solved at once.
 const MOST_PLANES: usize = 128;
+const MOST_JOINTS: usize = 512;
 
 /// An edge of a plane: the edge that leaves the vertex of this number for the next.
 ///
@@ -272,6 +273,13 @@ impl JoinedPlanes {
         if self.planes.len() > MOST_PLANES {
             let said = Error::new(ErrorKind::TooLarge, "more planes than are joined at once").at("planes");
             faults.add(said.value_of(format_args!("{} planes", self.planes.len())).accepts(format!("at most {MOST_PLANES}")));
+        }
+        if self.joints.len() > MOST_JOINTS {
+            let said = Error::new(ErrorKind::TooLarge, "more joints than are solved at once").at("joints");
+            faults.add(said.value_of(format_args!("{} joints", self.joints.len())).accepts(format!("at most {MOST_JOINTS}")));
+        }
+        if self.planes.len() > MOST_PLANES || self.joints.len() > MOST_JOINTS {
+            // What is too large is not looked at further.
             faults.check()?;
             return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
         }

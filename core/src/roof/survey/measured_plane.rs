@@ -11,6 +11,8 @@ use crate::units::{Length, LengthFormat};
 
 /// The most corners that a measured plane may have.
 pub(super) const MOST_CORNERS: usize = 64;
+/// The most readings, marks, squares and level sides of a plane together: more than twice every pair of its corners.
+const MOST_READINGS: usize = 4096;
 
 /// One length read off the tape, between two corners or marks of a plane: a side, a diagonal, or a check.
 ///
@@ -243,6 +245,13 @@ impl MeasuredPlane {
                     .value_of(format_args!("{n} corners"))
                     .accepts(format!("at most {MOST_CORNERS}")),
             );
+        }
+        let readings = self.lengths.len() + self.marks.len() + self.square.len() + self.level.len();
+        if readings > MOST_READINGS {
+            let said = Error::new(ErrorKind::TooLarge, "more readings than are solved at once").at("lengths");
+            faults.add(said.value_of(format_args!("{readings} lengths, marks, squares and level sides")).accepts(format!("at most {MOST_READINGS}")));
+            faults.check()?;
+            return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
         }
         let names = self.corners.iter().enumerate().map(|(i, c)| (format!("corners[{i}]"), c));
         let names: Vec<(String, &String)> = names.chain(self.marks.iter().enumerate().map(|(i, m)| (format!("marks[{i}].name"), &m.name))).collect();

@@ -197,6 +197,17 @@ fn marks_for_three_four_five_do_as_a_diagonal() {
 }
 
 #[test]
+fn too_many_readings_are_refused_at_once() {
+    let mut p = plane(["A", "B", "C"], &[("A", "B", ft(4.0)), ("B", "C", ft(3.0)), ("C", "A", ft(5.0))]);
+    for _ in 0..1000 {
+        p.lengths.extend_from_within(0..3);
+    }
+    assert_eq!(p.compute().unwrap().checks, 3000);
+    p.lengths.extend_from_within(..);
+    assert_eq!((refusal(&p).kind(), refusal(&p).path()), (ErrorKind::TooLarge, "lengths"));
+}
+
+#[test]
 fn every_fault_of_the_names_at_once() {
     let mut p = plane(["A", "A", ""], &[("A", "X", ft(4.0)), ("A", "A", ft(0.0)), ("A", "A", ft(40_000.0))]);
     p.name = " ".into();
