@@ -160,6 +160,7 @@ calculations! {
     "junction.pitch-transition" => junction::PitchTransition,
     "junction.rake" => junction::Rake,
     "junction.ridge" => junction::Ridge,
+    "junction.section-fit" => junction::SectionFit,
     "junction.sidewall" => junction::Sidewall,
     "junction.valley" => junction::Valley,
     "layout.coil-totals" => layout::CoilTotals,

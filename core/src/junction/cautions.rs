@@ -168,6 +168,20 @@ pub const CRICKET_REQUIRED: CautionCode = CautionCode {
     text: "the curb is {width} wide across the slope, more than {widest}: a cricket must stand behind it",
 };
 
+/// Panels that lie so high that their fold does not reach under the strip.
+pub const FOLD_OVER_STRIP: CautionCode = CautionCode {
+    number: 6083,
+    name: "fold-over-strip",
+    text: "the panels lie too high over the hook strip for a fold open {opening}: pack the strip up to them, or open the fold to {needed}",
+};
+
+/// Metal that reaches into the face behind it.
+pub const RUNS_INTO_FACE: CautionCode = CautionCode {
+    number: 6084,
+    name: "runs-into-face",
+    text: "the {part} reaches {depth} into the face behind it, as far down as that goes: a narrower hem, a drip that stands farther out, or less kick",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -195,4 +209,6 @@ pub const ALL: &[CautionCode] = &[
     CLEAT_OFF_LEVEL,
     WATER_DAMS_BEHIND,
     CRICKET_REQUIRED,
+    FOLD_OVER_STRIP,
+    RUNS_INTO_FACE,
 ];

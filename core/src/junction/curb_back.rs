@@ -5,6 +5,7 @@
 
 use super::cautions::{CRICKET_REQUIRED, WATER_DAMS_BEHIND};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat, StruckFrom};
 use super::parts::{LayoutLine, Side, Solved};
@@ -342,6 +343,9 @@ impl Calculation for CurbBack {
         wall.give(&mut solved);
         cleat.give(&mut solved);
         solved.lines.push(LayoutLine::from_line("seam ends", Side::First, "panel nose", nose, d.seam_cut_back.into())?);
+        let cure = ("detail.cleat.fold", "a shorter fold, or a greater clear width");
+        let deck = Deck::hooked(Side::First, fall, &self.roof.levels, d.cleat.tongue_heights(face.height)?, cure);
+        fit::check(&solved, &[deck], Beside::Wall)?;
         Ok(solved)
     }
 }

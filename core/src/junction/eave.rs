@@ -2,10 +2,11 @@
 //!
 //! The junction line is the deck's lower edge, where the deck meets the fascia. The roof lies on the side of negative x, the fascia faces +x.
 
-use super::cautions::{EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, NOSE_BEHIND_DRIP};
+use super::cautions::{EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, NOSE_BEHIND_DRIP};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned, within};
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
@@ -343,6 +344,16 @@ impl Calculation for Eave {
         });
         solved.ends.push(SideEnd { side: Side::First, end });
         solved.lines.extend(self.lines(up(top)?, up(strip_top)?)?);
+        // The fold must reach from the underside of the pan, where that lies over the strip, to the strip's own.
+        let hooked = (on_flange.height, (on_flange.height + self.detail.strip.sheet.thickness).length()?);
+        let needed = (pan.height - hooked.0).length()?;
+        if needed > p.fold_opening {
+            let over = Caution::new(FOLD_OVER_STRIP, "detail.panel.fold_opening", Source::geometry());
+            solved.cautions.push(over.arg("opening", p.fold_opening).arg("needed", needed));
+        }
+        let cure = ("detail.panel.fold", "a shorter fold, or a longer overhang");
+        let into = fit::check(&solved, &[Deck::hooked(Side::First, deck_rise, &self.roof.levels, hooked, cure)], Beside::Face(heading))?;
+        solved.cautions.extend(into);
         Ok(solved)
     }
 }

@@ -1,6 +1,7 @@
 //! The headwall: a roof's upper end against a plumb wall.
 
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::Support;
@@ -194,6 +195,7 @@ impl Calculation for Headwall {
         solved.trims.push(flashing);
         ended.give("detail.end", &mut solved);
         wall.give(&mut solved);
+        fit::check(&solved, &[Deck::turned(Side::First, slope, levels, &detail.end, "detail.end")], Beside::Wall)?;
         Ok(solved)
     }
 }

@@ -4,6 +4,7 @@
 
 use super::draft::{TrimSheet, Walk, along, keep_under, turned};
 use super::drip::DripFace;
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::{SectionPoint, Support};
@@ -222,6 +223,8 @@ impl Calculation for HighSide {
         face.give(&mut solved);
         solved.trims.push(cap);
         ended.give("detail.end", &mut solved);
+        let into = fit::check(&solved, &[Deck::turned(Side::First, slope, &self.roof.levels, &detail.end, "detail.end")], Beside::Face(wall()?))?;
+        solved.cautions.extend(into);
         Ok(solved)
     }
 }

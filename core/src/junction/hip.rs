@@ -1,6 +1,7 @@
 //! The hip: a ridge in the plane square to it, where each roof plane falls at its backing angle.
 
 use super::draft::{TrimSheet, along, keep_under, opposite_sign, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::parts::{Side, Solved};
 use super::support::Support;
@@ -177,6 +178,14 @@ impl Calculation for Hip {
         let [first, second] = corners[..] else { return Ok(solved) };
         let by = turned(s1.rise, -s2.rise.degrees())?;
         solved.trims.push(cap("hip cap", detail.sheet, (first, &detail.first), (ridge, by), (second, &detail.second))?);
+        fit::check(
+            &solved,
+            &[
+                Deck::turned(Side::First, s1.rise, &self.first, &detail.first, "detail.first"),
+                Deck::turned(Side::Second, s2.rise, &self.second, &detail.second, "detail.second"),
+            ],
+            Beside::Nothing,
+        )?;
         Ok(solved)
     }
 }

@@ -10,6 +10,7 @@
 //! plane that they belong to, from its deck, positive outward.
 
 mod cautions;
+mod convex;
 mod curb_back;
 #[cfg(feature = "serde")]
 mod defaults;
@@ -18,6 +19,7 @@ mod drip;
 mod drip_edge;
 mod eave;
 mod eave_parts;
+mod fit;
 mod headwall;
 mod high_side;
 mod hip;
@@ -27,6 +29,7 @@ mod parts;
 mod rake;
 mod rake_parts;
 mod ridge;
+mod section_fit;
 mod sidewall;
 mod sidewall_parts;
 mod support;
@@ -48,6 +51,8 @@ mod curb_back_tests;
 #[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
+mod fit_tests;
+#[cfg(test)]
 mod high_side_tests;
 #[cfg(test)]
 mod lines_tests;
@@ -68,8 +73,9 @@ mod valley_tests;
 
 pub use cautions::{
     ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT,
-    KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW,
-    RIVETS_ON_SLOPE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
+    FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP,
+    RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
+    WATER_DAMS_BEHIND,
 };
 pub use curb_back::{CricketRule, CurbBack, CurbBackDetail};
 pub use draft::{FastenerRow, TrimSheet};
@@ -86,6 +92,7 @@ pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutL
 pub use rake::{Rake, RakeDetail};
 pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
+pub use section_fit::{Meeting, SectionFit, SectionPart, Touch};
 pub use sidewall::{Sidewall, SidewallDetail};
 pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 pub use support::{SectionPoint, Support};

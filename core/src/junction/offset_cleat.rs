@@ -139,6 +139,12 @@ impl OffsetCleat {
         (self.gap + self.fold).length()
     }
 
+    /// The underside and the top of its tongue over the deck, standing on a face at this height.
+    pub(super) fn tongue_heights(&self, on: Length) -> Result<(Length, Length), Error> {
+        let low = on + self.tape + self.rise;
+        Ok((low.length()?, (low + self.sheet.thickness).length()?))
+    }
+
     pub(super) fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         keep_under(&mut faults, "sheet", self.sheet.check());
@@ -199,7 +205,7 @@ impl OffsetCleat {
         ];
         let addition = self.panel_addition()?;
         r.step(|| Step::new("a panel adds beyond the cleat's front").formula("gap + fold").with("gap", self.gap).with("fold", self.fold).gives(addition));
-        let top = (place.on.height + self.tape + self.rise + self.sheet.thickness).length()?;
+        let (_, top) = self.tongue_heights(place.on.height)?;
         let lift = (top - place.panels.underlayment - place.panels.stand_off).length()?;
         r.step(|| {
             let step = Step::new("top of the cleat above the panels' own level").formula("tape + rise + its metal + what it stands on - level of the pan");

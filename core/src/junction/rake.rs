@@ -6,6 +6,7 @@
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::drip::DripFace;
+use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
@@ -361,6 +362,10 @@ impl Calculation for Rake {
             PanelEdge::Ripped => self.detail.turn_up,
         };
         solved.ends.push(SideEnd { side: Side::First, end: PanelEnd::hold_back(self.detail.edge_from_line).with_turn_up(turn_up).holding(hold) });
+        let leg = if self.edge == PanelEdge::Seam { self.levels.seam_height } else { turn_up };
+        let cure = ("detail.edge_from_line", "an edge farther from the line, or a wider end panel");
+        let into = fit::check(&solved, &[Deck::across(&self.levels, (leg, self.end_panel), cure)], Beside::Face(heading))?;
+        solved.cautions.extend(into);
         Ok(solved)
     }
 }

@@ -5,6 +5,7 @@
 
 use super::cautions::{CAP_OFF_LINE, VENT_CHOKED};
 use super::draft::{TrimSheet, along, keep_under, opposite_sign, refuse_short, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Adjoining, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
@@ -279,6 +280,14 @@ impl Calculation for Ridge {
         let [first, second] = corners[..] else { return Ok(solved) };
         let by = turned(one.rise, -two.rise.degrees())?;
         solved.trims.push(cap("ridge cap", detail.sheet, (first, &detail.first), (apex, by), (second, &detail.second))?);
+        fit::check(
+            &solved,
+            &[
+                Deck::turned(Side::First, one.rise, &self.first.levels, &detail.first, "detail.first"),
+                Deck::turned(Side::Second, two.rise, &self.second.levels, &detail.second, "detail.second"),
+            ],
+            Beside::Nothing,
+        )?;
         let off = apex.x.max((-apex.x).length()?);
         if off > practice::CAP_ON_LINE {
             let toward = if apex.x.is_negative() { Side::First } else { Side::Second };

@@ -3,6 +3,7 @@
 use super::cautions::{KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape};
 use super::drip_edge::DripEdge;
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
@@ -392,6 +393,13 @@ impl Calculation for Sidewall {
         solved.trims.push(flashing);
         solved.ends.push(SideEnd { side: Side::First, end: end.holding(hold) });
         wall.give(&mut solved);
+        let turned_up = match self.detail.edge {
+            PanelSide::TurnedUp { height } => height,
+            PanelSide::Flat => Length::ZERO,
+        };
+        let seam = (self.first_seam_from_wall - self.detail.edge_from_wall).length()?;
+        let cure = ("detail.edge_from_wall", "an edge farther from the wall, or nearer to it");
+        fit::check(&solved, &[Deck::across(&self.roof.levels, (turned_up, seam), cure)], Beside::Wall)?;
         Ok(solved)
     }
 }

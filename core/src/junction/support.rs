@@ -6,7 +6,7 @@ use crate::units::{Angle, Length};
 
 /// A point of a section: `x` level and square to the junction line, positive toward the upper side; `z` up. The origin is the junction line at deck level.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SectionPoint {
     /// Level distance from the junction line.

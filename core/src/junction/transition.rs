@@ -5,6 +5,7 @@
 //! `s = (h - p cos D) / sin D` from the line: up the slope where the roof below is the shallower (D > 0), down it where the roof below is the steeper.
 
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::offset_cleat::{CleatPlace, OffsetCleat, StruckFrom};
 use super::parts::{JunctionTrim, Side, Solved};
@@ -349,6 +350,8 @@ impl Calculation for PitchTransition {
         };
 
         let trim = self.trim(&section, ended.corners, top)?;
+        // Under a riser the upper deck is cut back to it.
+        let step = if section.has_riser() { section.bend_on_upper.max(Length::ZERO) } else { Length::ZERO };
         let mut solved = Solved { trims: vec![trim], cautions: section.cautions, ..Solved::default() };
         let edge = (section.bend_on_lower - d.end.flange).length()?;
         let rivets = add_lower(r, ended, d, edge, &mut solved)?;
@@ -359,6 +362,15 @@ impl Calculation for PitchTransition {
             solved.cautions.extend(cleat.off_level("detail.cleat.rise")?);
         }
         cleat.give(&mut solved);
+        let cure = ("detail.cleat.fold", "a shorter fold, or a smaller gap");
+        fit::check(
+            &solved,
+            &[
+                Deck::turned(Side::First, self.lower.pitch.angle(), &self.lower.levels, &d.end, "detail.end"),
+                Deck::hooked(Side::Second, on.rise, &self.upper.levels, d.cleat.tongue_heights(on.height)?, cure).beginning(step),
+            ],
+            Beside::Nothing,
+        )?;
         Ok(solved)
     }
 }

@@ -2,6 +2,7 @@
 
 use super::cautions;
 use super::draft::{TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
+use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -404,6 +405,16 @@ impl Calculation for Valley {
                 solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
             }
         }
+        let cure = "a shorter fold, or a greater open width";
+        let hooked = |side: &ValleySide, on: Support| side.hook.heights(face(on)?.height, self.detail.sheet);
+        fit::check(
+            &solved,
+            &[
+                Deck::hooked(Side::First, s1.rise, &self.first, hooked(&self.detail.first, s1)?, ("detail.first.hook", cure)),
+                Deck::hooked(Side::Second, s2.rise, &self.second, hooked(&self.detail.second, s2)?, ("detail.second.hook", cure)),
+            ],
+            Beside::Nothing,
+        )?;
         Ok(solved)
     }
 }

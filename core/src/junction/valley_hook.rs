@@ -107,6 +107,17 @@ impl ValleyHook {
         }
     }
 
+    /// The underside and the top of what the panels hook over the deck, where the pan's face lies at this height.
+    pub(super) fn heights(&self, face: Length, sheet: TrimSheet) -> Result<(Length, Length), Error> {
+        match self {
+            ValleyHook::OffsetCleat { cleat, .. } => cleat.tongue_heights(face),
+            ValleyHook::ReceiverFold { opening, .. } => {
+                let low = face + *opening;
+                Ok((low.length()?, (low + sheet.thickness * 2).length()?))
+            }
+        }
+    }
+
     pub(super) fn check(&self, faults: &mut Faults) {
         match self {
             ValleyHook::OffsetCleat { cleat, least_screw_height } => {

@@ -289,8 +289,9 @@ impl WallLeg {
                 )?;
                 refuse_short(&mut faults, "cover.reglet.face", "the counterflashing passes the flashing's bend", lap - self.leg, c.face, "a shorter face")?;
                 let z = (top.z + c.above_leg).length()?;
-                // It lies on the outer face of the leg.
-                let x = (-(self.stands_out + sheet.thickness)).length()?;
+                // It lies on the outer face of the leg, and off it by the layer of a hem that is folded toward it.
+                let off = if c.hem.is_positive() { sheet.thickness } else { Length::ZERO };
+                let x = (-(self.stands_out + sheet.thickness + off)).length()?;
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
                 let legs = [leg("counterflashing face", SectionPoint { x, z }), leg("tongue", SectionPoint { x: c.tongue, z })];
                 lines.insert(0, LayoutLine::from_junction("reglet", Side::Second, z.into())?);

@@ -52,3 +52,13 @@ pub const SPLASH_RIB_LEAST: Length = Length::inches_64(48);
 
 /// A counterflashing laps the leg that it covers by at least this: 4 in.
 pub const COUNTERFLASHING_LAP_LEAST: Length = Length::inches(4);
+
+/// How far sheet metal parts may lie in each other as drawn: metal and tape give so much, and bends of unlike radius nest by it. Common practice, no
+/// published source.
+///
+/// ```
+/// use seamwright::{practice, units::Length};
+/// assert_eq!(practice::junction::SHEET_GIVES, Length::parse("1/32\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub const SHEET_GIVES: Length = Length::inches_64(2);

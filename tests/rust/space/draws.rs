@@ -50,7 +50,8 @@ fn spread(json: &mut Value, name: &str, draw: &mut Draw) {
                 "reach" => (1.1, 1.3),
                 "flange" => (1.1, 1.6),
                 "width" | "overhang" => (1.1, 1.3),
-                "fold" | "hem" => (0.9, 1.0),
+                "fold" => (0.9, 1.0),
+                "hem" => (1.0, 1.1),
                 "tape_width" | "trim_tape_width" => (0.7, 0.9),
                 _ => (0.9, 1.15),
             };
@@ -92,7 +93,7 @@ pub(crate) fn drawn(job: &Value, kind: &str, draw: &mut Draw, (sheet, cleat): (f
         out.as_object_mut().map(|o| o.remove("gutter"));
     }
     if ["eave", "rake", "high-edge"].contains(&kind) {
-        out["face"]["clears"] = mm(draw.between(16.0, 20.0));
+        out["face"]["clears"] = mm(draw.between(17.0, 22.0));
     }
     if ["eave", "rake", "high-edge"].contains(&kind) && draw.toss() {
         out["face"]["hem"] = json!({"closed": {"width": mm(draw.between(8.0, 14.0))}});

@@ -389,7 +389,8 @@ impl<'a> Section<'a> {
         let reglet = &asked["cover"]["reglet"];
         if !reglet.is_null() {
             let cover = self.trim("counterflashing");
-            self.lies(&cover, "counterflashing face", "second", stands_out + flashing.thickness());
+            let layers = if length(&reglet["hem"]) > 0.0 { 2.0 } else { 1.0 };
+            self.lies(&cover, "counterflashing face", "second", stands_out + layers * flashing.thickness());
             let (foot, corner) = cover.ends("counterflashing face");
             self.near("the reglet", self.frame.along(wall, corner), top + length(&reglet["above_leg"]));
             self.near("the reglet's line", self.struck("second", "reglet"), self.frame.along(wall, corner));

@@ -858,12 +858,13 @@ class Valley:
 
     >>> from seamwright.junction import Valley
     >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
-    >>> hook = {"offset-cleat": {"tongue": '1 1/4"', "tape_width": '1 1/2"', "screws": row}}
-    >>> side = {"leg": "12 in", "hook": hook, "gap": '1/4"'}
+    >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
+    >>> side = {"leg": "12 in", "hook": {"offset-cleat": {"cleat": cleat}}}
     >>> minimum = {"covering": "metal valley", "limit": "2:12", "printed_percentage": None, "source": "common-practice"}
     >>> detail = {"sheet": sheet, "bed": "0 in", "first": side, "second": side, "minimum": minimum}
     >>> corner = {"first": "6:12", "second": "6:12", "plan": "90 deg"}
-    >>> valley = Valley.from_dict({"corner": corner, "detail": detail})
+    >>> levels = {"seam_height": '1 3/4"'}
+    >>> valley = Valley.from_dict({"corner": corner, "first": levels, "second": levels, "detail": detail})
     >>> [format(end.end.allowance(), "in/16") for end in valley.compute().ends]
     ['-2"', '-2"']
     """
