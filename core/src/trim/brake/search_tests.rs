@@ -34,8 +34,8 @@ fn search(profile: Profile, brake: Brake) -> OrderSearch {
 fn fewest(s: &OrderSearch) -> Option<u32> {
     let flat = s.profile.unfold(&s.rule).unwrap();
     let mut best = None;
-    let mut todo = vec![Vec::<BendStep>::new()];
-    while let Some(steps) = todo.pop() {
+    let mut open = vec![Vec::<BendStep>::new()];
+    while let Some(steps) = open.pop() {
         let left: Vec<_> = flat.bends().iter().filter(|b| steps.iter().all(|s| s.bend != b.part)).collect();
         if left.is_empty() {
             let plan = FoldingPlan { brake: s.brake.clone(), springback: s.springback, steps: steps.clone() };
@@ -53,7 +53,7 @@ fn fewest(s: &OrderSearch) -> Option<u32> {
                     Some(begun) if bend.angle.degrees() >= 180.0 => more.extend([step.until(begun), step.pressed()]),
                     _ => more.push(step),
                 }
-                todo.push(more);
+                open.push(more);
             }
         }
     }
