@@ -7,6 +7,7 @@
 
 mod assembly;
 mod by_name;
+mod calculation;
 mod closure;
 mod error;
 mod given;

@@ -1,87 +1,16 @@
 //! One class a kind of junction, all of one shape: read from JSON or a dict, and solved.
 
 use super::Solved;
-use crate::error::Raise;
-use crate::given::Text;
-use crate::json::{Json, dict, of_dict, restored, written};
-use crate::names::hash_written;
-use crate::place::{Part, Place};
-use crate::record::Worksheet;
-use core::hash::{Hash, Hasher};
+use crate::calculation::calculation;
 use pyo3::prelude::*;
-use pyo3::types::PyDict;
-use seamwright::job::LONGEST_INPUT;
 use seamwright::junction as core_junction;
-use seamwright::record::{Calculation, read_json};
 
 /// Makes the class of a kind.
 macro_rules! kind {
     ($(#[$meta:meta])* $class:ident) => {
-        $(#[$meta])*
-        #[pyclass(module = "seamwright.junction", frozen, eq, hash)]
-        #[derive(Clone, PartialEq)]
-        pub(crate) struct $class(core_junction::$class);
-
-        impl Hash for $class {
-            fn hash<H: Hasher>(&self, state: &mut H) {
-                hash_written(&self.0, state);
-            }
-        }
-
-        #[pymethods]
-        impl $class {
-            /// Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
-            #[staticmethod]
-            fn from_json(json: Json<'_>) -> PyResult<$class> {
-                read_json(json.bytes()?, LONGEST_INPUT).raise().map($class)
-            }
-
-            /// Reads it from a dict of the same form, in which quantities may stand as themselves.
-            #[staticmethod]
-            fn from_dict(mapping: &Bound<'_, PyDict>) -> PyResult<$class> {
-                read_json(of_dict(mapping)?.as_bytes(), LONGEST_INPUT).raise().map($class)
-            }
-
-            /// It as JSON text, with every quantity in its canonical form and every default written out.
-            fn to_json(&self) -> PyResult<String> {
-                written(&self.0)
-            }
-
-            /// It as a dict, with every quantity as text in its canonical form.
-            fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-                dict(py, &self.to_json()?)
-            }
-
-            /// What it is, in words.
-            #[getter]
-            fn title(&self) -> String {
-                self.0.title()
-            }
-
-            /// The junction solved in its section.
-            fn compute(slf: &Bound<'_, Self>) -> PyResult<Solved> {
-                slf.get().0.compute().raise().map(|solved| Solved::at(solved, Place::under(slf, "compute")))
-            }
-
-            /// The junction solved in its section, and the worksheet.
-            fn explain(slf: &Bound<'_, Self>) -> PyResult<(Solved, Worksheet)> {
-                let (solved, sheet) = slf.get().0.explain().raise()?;
-                Ok((Solved::at(solved, Place::under(slf, "compute")), Worksheet(sheet)))
-            }
-
-            fn __repr__(&self) -> String {
-                format!("<{}: {}>", stringify!($class), self.0.title())
-            }
-
-            fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (String,))> {
-                Ok((slf.get_type().getattr("_restored")?, (slf.get().to_json()?,)))
-            }
-
-            /// For unpickling.
-            #[staticmethod]
-            fn _restored(text: Text) -> PyResult<$class> {
-                restored(&text.0).map($class)
-            }
+        calculation! {
+            $(#[$meta])*
+            $class(core_junction::$class) in "seamwright.junction" gives Solved
         }
     };
 }

@@ -110,11 +110,11 @@ class CurbBack:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> CurbBack:
@@ -171,11 +171,11 @@ class Eave:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Eave:
@@ -233,11 +233,11 @@ class Headwall:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Headwall:
@@ -295,11 +295,11 @@ class HighSide:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> HighSide:
@@ -356,11 +356,11 @@ class Hip:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Hip:
@@ -549,11 +549,11 @@ class PitchTransition:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> PitchTransition:
@@ -611,11 +611,11 @@ class Rake:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Rake:
@@ -672,11 +672,11 @@ class Ridge:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Ridge:
@@ -777,11 +777,11 @@ class Sidewall:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Sidewall:
@@ -879,11 +879,11 @@ class Valley:
         """
     def compute(self, /) -> Solved:
         """
-        The junction solved in its section.
+        Computes it.
         """
     def explain(self, /) -> tuple[Solved, Worksheet]:
         """
-        The junction solved in its section, and the worksheet.
+        Computes it, and gives the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Valley:

@@ -1,0 +1,78 @@
+//! Calculations as classes, all of one shape: read from JSON or a dict, and computed.
+
+/// Makes the class of a calculation whose result is a part.
+macro_rules! calculation {
+    ($(#[$meta:meta])* $class:ident($core:ty) in $module:literal gives $out:ty) => {
+        $(#[$meta])*
+        #[pyclass(module = $module, frozen, eq, hash)]
+        #[derive(Clone, PartialEq)]
+        pub(crate) struct $class($core);
+
+        impl ::core::hash::Hash for $class {
+            fn hash<H: ::core::hash::Hasher>(&self, state: &mut H) {
+                $crate::names::hash_written(&self.0, state);
+            }
+        }
+
+        #[pymethods]
+        impl $class {
+            /// Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+            #[staticmethod]
+            fn from_json(json: $crate::json::Json<'_>) -> PyResult<$class> {
+                let read = ::seamwright::record::read_json(json.bytes()?, ::seamwright::job::LONGEST_INPUT);
+                $crate::error::Raise::raise(read).map($class)
+            }
+
+            /// Reads it from a dict of the same form, in which quantities may stand as themselves.
+            #[staticmethod]
+            fn from_dict(mapping: &Bound<'_, ::pyo3::types::PyDict>) -> PyResult<$class> {
+                let read = ::seamwright::record::read_json($crate::json::of_dict(mapping)?.as_bytes(), ::seamwright::job::LONGEST_INPUT);
+                $crate::error::Raise::raise(read).map($class)
+            }
+
+            /// It as JSON text, with every quantity in its canonical form and every default written out.
+            fn to_json(&self) -> PyResult<String> {
+                $crate::json::written(&self.0)
+            }
+
+            /// It as a dict, with every quantity as text in its canonical form.
+            fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, ::pyo3::types::PyDict>> {
+                $crate::json::dict(py, &self.to_json()?)
+            }
+
+            /// What it is, in words.
+            #[getter]
+            fn title(&self) -> String {
+                ::seamwright::record::Calculation::title(&self.0)
+            }
+
+            /// Computes it.
+            fn compute(slf: &Bound<'_, Self>) -> PyResult<$out> {
+                let out = $crate::error::Raise::raise(::seamwright::record::Calculation::compute(&slf.get().0))?;
+                Ok($crate::place::Part::at(out, $crate::place::Place::under(slf, "compute")))
+            }
+
+            /// Computes it, and gives the worksheet.
+            fn explain(slf: &Bound<'_, Self>) -> PyResult<($out, $crate::record::Worksheet)> {
+                let (out, sheet) = $crate::error::Raise::raise(::seamwright::record::Calculation::explain(&slf.get().0))?;
+                Ok(($crate::place::Part::at(out, $crate::place::Place::under(slf, "compute")), $crate::record::Worksheet(sheet)))
+            }
+
+            fn __repr__(&self) -> String {
+                format!("<{}: {}>", stringify!($class), self.title())
+            }
+
+            fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (String,))> {
+                Ok((slf.get_type().getattr("_restored")?, (slf.get().to_json()?,)))
+            }
+
+            /// For unpickling.
+            #[staticmethod]
+            fn _restored(text: $crate::given::Text) -> PyResult<$class> {
+                $crate::json::restored(&text.0).map($class)
+            }
+        }
+    };
+}
+
+pub(crate) use calculation;
