@@ -47,7 +47,10 @@ pub(crate) mod closure {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod job {
     #[pymodule_export]
-    use crate::job::{Job, JunctionItem, OrderLine, Packet, PlaneClips, PlaneHeat, PlaneLay, Progress, SectionSide, SourceCount, Summary, TrimItem, TrimRun};
+    use crate::job::{
+        Job, JobRevised, JobRevision, JunctionItem, OrderLine, Packet, PanelChange, PlaneClips, PlaneHeat, PlaneLay, Progress, SectionSide, SourceCount,
+        Summary, TrimItem, TrimRun,
+    };
 }
 
 /// The classes of `seamwright.junction`.
@@ -64,7 +67,11 @@ pub(crate) mod junction {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod layout {
     #[pymodule_export]
-    use crate::layout::{Coil, EdgeUse, EndPart, Group, LaidPanel, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, Start, mark};
+    use crate::layout::{
+        BlankPair, Bundle, Coil, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group, LaidPanel, LaidPlane, LayCost,
+        LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, OrderRounding, PanelList, Revised, RevisedRow,
+        Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
+    };
 }
 
 /// The classes of `seamwright.metal`.

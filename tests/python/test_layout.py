@@ -45,6 +45,34 @@ FULL = Layout(
 LAID = PLAIN.compute()
 LAPPED = FULL.compute()
 
+END = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+STEP = {"increment": '1/16"', "rounding": "half-away"}
+# Between a hip and a valley that rise together.
+RING = [("0 in", "0 in"), ("32 in", "0 in"), ("64 in", "32 in"), ("64 in", "112 in"), ("32 in", "112 in"), ("0 in", "80 in")]
+SKEWED = {
+    "outline": {"outer": [{"x": x, "y": y} for x, y in RING]},
+    "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    "start": "left",
+    "edges": [END, END, "side", END, END, "side"],
+    "rounding": {"both_finished": STEP, "one_finished": STEP, "field_cut": STEP},
+}
+LIST = layout.PanelList.from_dict(
+    {"layout": SKEWED, "choices": {"direction": "left-to-right", "pairs": {"kerf": "0 in"}, "bundles": {"count": 3}}}
+)
+LISTED = LIST.compute()
+ROW = {"plane": "south", "mark": "A", "order": "20 ft", "width": "16 in", "count": 3}
+REVISION = layout.Revision.from_dict({"before": [ROW], "now": [ROW | {"order": "19 ft", "count": 2}], "formed": [{"mark": "A", "count": 3}]})
+REVISED = REVISION.compute()
+PIPE = {"name": "pipe", "what": {"point": {"x": "33 in", "y": "40 in"}}, "clearance": "4 in"}
+CLEARANCE = layout.SeamClearance.from_dict({"layout": SKEWED, "clear_of": [PIPE], "prefer": "nearest"})
+SHIFT = CLEARANCE.compute()
+DIRECTION = layout.DirectionOfLay.from_dict({"layout": SKEWED})
+TAPERED = layout.TaperedLay.from_dict(
+    {"foot": "320 in", "head": "321 in", "run": "20 ft", "coverage": "16 in", "wider": '1/8"', "narrower": '1/8"'}
+)
+MARKS = layout.SeamMarks.from_dict({"layout": SKEWED, "from": "left", "tape": STEP, "creep": {"each": '1/32"', "every": 2}})
+MARKED = MARKS.compute()
+
 VALUES: list[Any] = [
     *[Leg('1 3/4"', '7/8"'), Leg('1 3/4"', '3/8"'), SNAP, SINGLE, DOUBLE, Seam.double_lock('1/2"'), BATTEN],
     *PANELS,
@@ -58,6 +86,11 @@ VALUES: list[Any] = [
     *[PLAIN, FULL, LAID, LAPPED],
     *[LAID.panels[0], LAID.panels[1], LAPPED.panels[0], LAID.panels[1].lower[0], LAID.panels[1].upper[0], LAPPED.panels[2].upper[0]],
     *[LAID.groups[0], LAPPED.groups[0], LAID.coil, LAPPED.coil],
+    *[LIST, LISTED, LISTED.pieces[0], LISTED.pieces[1], LISTED.groups[0], LISTED.pairs[0], LISTED.bundles[0], LISTED.waste],
+    *[REVISION, REVISED, REVISED.rows[0], REVISED.rows[0].from_formed[0], REVISED.void[0]],
+    *[CLEARANCE, SHIFT, SHIFT.distances[0], SHIFT.found, DIRECTION, DIRECTION.compute(), DIRECTION.compute().left_to_right],
+    *[TAPERED, TAPERED.compute(), MARKS, MARKED, MARKED.seams[0], MARKED.seams[1].foot, MARKED.checks[0]],
+    *[Start.EQUAL_RIPS, Start.left_unless_narrow("4 in"), Start.right_unless_narrow("4 in")],
 ]
 
 

@@ -8,9 +8,12 @@ from ._start import open_room
 open_room("job")
 from ._seamwright.job import (
     Job,
+    JobRevised,
+    JobRevision,
     JunctionItem,
     OrderLine,
     Packet,
+    PanelChange,
     PlaneClips,
     PlaneHeat,
     PlaneLay,
@@ -31,9 +34,12 @@ if TYPE_CHECKING:
 
 __all__ = [
     "Job",
+    "JobRevised",
+    "JobRevision",
     "JunctionItem",
     "OrderLine",
     "Packet",
+    "PanelChange",
     "PlaneClips",
     "PlaneHeat",
     "PlaneLay",

@@ -5,6 +5,7 @@ mod order;
 mod packet;
 mod planes;
 mod progress;
+mod revise;
 mod summary;
 mod trims;
 
@@ -13,5 +14,6 @@ pub(crate) use order::OrderLine;
 pub(crate) use packet::{JunctionItem, Packet, SectionSide};
 pub(crate) use planes::{PlaneClips, PlaneHeat, PlaneLay};
 pub(crate) use progress::Progress;
+pub(crate) use revise::{JobRevised, JobRevision, PanelChange};
 pub(crate) use summary::{SourceCount, Summary};
 pub(crate) use trims::{TrimItem, TrimRun};

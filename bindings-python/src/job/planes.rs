@@ -1,7 +1,7 @@
 //! The planes of a packet: panels, clips, and what moves with heat.
 
 use crate::assembly::{ClipSchedule, PlaneMovement, PlanePins};
-use crate::layout::{LaidPlane, Layout};
+use crate::layout::{LaidPlane, Layout, ListedPlane, MarkedSeams};
 use crate::place::part;
 use crate::record::Source;
 use crate::units::Length;
@@ -23,6 +23,10 @@ part! {
     lines(of) -> Vec<usize> = of.lines.clone();
     /// The panels.
     laid(of, here) -> LaidPlane = LaidPlane::placed(Layout(of.layout.clone()), of.laid.clone(), here.place("laid"));
+    /// The list for shop and crew, where the job asks for one.
+    listed(of, here) -> Option<ListedPlane> = of.listed.as_ref().map(|list| here.one("listed", list));
+    /// The marks of the seams, where the job asks for them.
+    marks(of, here) -> Option<MarkedSeams> = of.marks.as_ref().map(|marks| here.one("marks", marks));
 }
 
 part! {

@@ -31,6 +31,12 @@ use seamwright::units as core_units;
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub(crate) struct Start(core_layout::Start);
 
+impl Start {
+    pub(super) const fn of(start: core_layout::Start) -> Start {
+        Start(start)
+    }
+}
+
 #[pymethods]
 impl Start {
     /// A full panel at the outline's leftmost point; the remainder is ripped at the right.

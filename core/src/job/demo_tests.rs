@@ -105,8 +105,9 @@ impl Struck {
         let edge = lay.layout.outline.edges().nth(number)?;
         let (across, up) = (edge.to.x.mm() - edge.from.x.mm(), edge.to.y.mm() - edge.from.y.mm());
         let end = allowance(packet, lay, number).filter(|_| across.abs() > 1e-6)?.mm();
-        let add = upward * end * (1.0 + (up / across) * (up / across)).sqrt();
-        Some((edge, Struck { at: (edge.from.x.mm(), edge.from.y.mm()), slope: up / across, add }))
+        let slope = up / across;
+        let add = upward * end * (1.0 + slope * slope).sqrt();
+        Some((edge, Struck { at: (edge.from.x.mm(), edge.from.y.mm()), slope, add }))
     }
 
     fn y(&self, x: f64) -> f64 {

@@ -210,7 +210,7 @@ fn metal(trim: &JunctionTrim) -> Body<'_> {
         })
     };
     let last = profile.legs.len().saturating_sub(1);
-    let edge = |edge: &Edge| hem(edge).map_or(0.0, |(_, r, _)| r + t);
+    let edge = |edge: &Edge| hem(edge, t).map_or(0.0, |(_, r, _)| r + t);
     let mut ended: Option<(P, P)> = None;
     for (i, (leg, pair)) in profile.legs.iter().zip(corners.windows(2)).enumerate() {
         let &[a, b] = pair else { continue };
@@ -239,7 +239,7 @@ fn metal(trim: &JunctionTrim) -> Body<'_> {
         }
         for (own, at, way) in [(&profile.start_edge, 0.0, 1.0), (&profile.end_edge, length, -1.0)] {
             let is_there = if way > 0.0 { i == 0 } else { i == last };
-            if let (true, Some((width, r, direction))) = (is_there, hem(own)) {
+            if let (true, Some((width, r, direction))) = (is_there, hem(own, t)) {
                 let layer = if direction == Direction::Up { (t + 2.0 * r, 2.0 * (t + r)) } else { (-2.0 * r - t, -2.0 * r) };
                 pieces.push(Piece { convex: quad((at + way * (r + t), at + way * width), layer), leg: name, is_hem: true });
             }
@@ -249,12 +249,15 @@ fn metal(trim: &JunctionTrim) -> Body<'_> {
     Body { name: &trim.name, role: Role::Trim, side: None, pieces }
 }
 
-/// Width, inside radius and direction of a hem.
-fn hem(edge: &Edge) -> Option<(f64, f64, Direction)> {
+/// Width, inside radius and direction of a hem in sheet of this thickness; round ones as the box around them.
+fn hem(edge: &Edge, t: f64) -> Option<(f64, f64, Direction)> {
     match edge {
         Edge::Raw => None,
         Edge::ClosedHem { width, direction, .. } => Some((width.mm(), 0.0, *direction)),
         Edge::OpenHem { width, gap, direction, .. } => Some((width.mm(), gap.mm() / 2.0, *direction)),
+        Edge::DoubleHem { width, direction, .. } => Some((width.mm(), t / 2.0, *direction)),
+        Edge::TeardropHem { inside_radius, return_flat, direction, .. } => Some((inside_radius.mm() + t + return_flat.mm(), inside_radius.mm(), *direction)),
+        Edge::WiredEdge { wire, direction, .. } => Some((wire.mm() + 2.0 * t, wire.mm() / 2.0, *direction)),
     }
 }
 

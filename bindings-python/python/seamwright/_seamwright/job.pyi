@@ -4,7 +4,7 @@ The classes of `seamwright.job`.
 
 from .assembly import ClipSchedule, LineAssembly, PlaneMovement, PlanePins, RoofCorners
 from .junction import Levels, Solved
-from .layout import LaidPlane, Layout
+from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
 from .panel import Panel
 from .record import Caution, Source, Worksheet
 from .roof import Roof, RoofInput
@@ -14,7 +14,7 @@ from .units import Angle, Area, Length, LengthFormat, LineMass, Mass
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Job", "JunctionItem", "OrderLine", "Packet", "PlaneClips", "PlaneHeat", "PlaneLay", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun"]
+__all__ = ["Job", "JobRevised", "JobRevision", "JunctionItem", "OrderLine", "Packet", "PanelChange", "PlaneClips", "PlaneHeat", "PlaneLay", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun"]
 
 @final
 class Job:
@@ -85,6 +85,82 @@ class Job:
     def to_json(self, /) -> str:
         """
         The job as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class JobRevised:
+    """
+    A job's revised list.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def panels(self, /) -> list[PanelChange]:
+        """
+        The places whose panel changes, is new or is gone.
+        """
+    @property
+    def revised(self, /) -> Revised:
+        """
+        The list.
+        """
+
+@final
+class JobRevision:
+    """
+    Two states of a job, and what is formed by the first: which panels change, are new or are gone, and what can be cut down, with no mark renumbered.
+
+    >>> from seamwright import InputError
+    >>> from seamwright.job import JobRevision
+    >>> try:
+    ...     JobRevision.from_dict({"before": {}, "now": {}})
+    ... except InputError as e:
+    ...     print(e.kind, e.path)
+    missing before.format
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> JobRevision:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> JobRevised:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[JobRevised, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> JobRevision:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> JobRevision:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -333,6 +409,42 @@ class Packet:
         """
 
 @final
+class PanelChange:
+    """
+    A panel whose place has another piece than before.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def before(self, /) -> str | None:
+        """
+        The mark before; ``None`` for a place that is new.
+        """
+    @property
+    def now(self, /) -> str | None:
+        """
+        The mark now, as revised; ``None`` for a place that is gone.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane.
+        """
+    @property
+    def run(self, /) -> int:
+        """
+        The run of the strip, from the foot.
+        """
+    @property
+    def strip(self, /) -> int:
+        """
+        The strip, from the left.
+        """
+
+@final
 class PlaneClips:
     """
     The clips of one plane.
@@ -418,6 +530,16 @@ class PlaneLay:
     def lines(self, /) -> list[int]:
         """
         For every edge of that outline, the number of its line in the roof.
+        """
+    @property
+    def listed(self, /) -> ListedPlane | None:
+        """
+        The list for shop and crew, where the job asks for one.
+        """
+    @property
+    def marks(self, /) -> MarkedSeams | None:
+        """
+        The marks of the seams, where the job asks for them.
         """
     @property
     def name(self, /) -> str:

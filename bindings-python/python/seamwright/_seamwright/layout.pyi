@@ -2,6 +2,7 @@
 The classes of `seamwright.layout`.
 """
 
+from .assembly import TapeReading
 from .panel import Panel, PanelEnd
 from .record import Caution, Worksheet
 from .roof import Outline, Point
@@ -9,7 +10,69 @@ from .units import Angle, Area, Length, Mass, ShopRounding, SurfaceMass
 from _typeshed import SupportsGetItem
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["Coil", "EdgeUse", "EndPart", "Group", "LaidPanel", "LaidPlane", "Layout", "LengthLimit", "NarrowLimit", "OrderRounding", "Start", "mark"]
+__all__ = ["BlankPair", "Bundle", "Coil", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "mark"]
+
+@final
+class BlankPair:
+    """
+    Two skew pieces from one blank.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def above(self, /) -> int:
+        """
+        The piece whose lower end is skew, by number.
+        """
+    @property
+    def below(self, /) -> int:
+        """
+        The piece whose upper end is skew, by number.
+        """
+    @property
+    def blank(self, /) -> Length:
+        """
+        The length of the blank.
+        """
+    @property
+    def saved(self, /) -> Length:
+        """
+        What it saves beside two blanks.
+        """
+
+@final
+class Bundle:
+    """
+    A bundle, opened from the top in the order of its pieces.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def length(self, /) -> Length:
+        """
+        Its longest piece.
+        """
+    @property
+    def mass(self, /) -> Mass | None:
+        """
+        Its mass, where the sheet's is known.
+        """
+    @property
+    def number(self, /) -> int:
+        """
+        Its number in the order in which the crew opens them, from 1.
+        """
+    @property
+    def pieces(self, /) -> list[int]:
+        """
+        Its pieces from the top, by number.
+        """
 
 @final
 class Coil:
@@ -40,6 +103,171 @@ class Coil:
     def width(self, /) -> Length:
         """
         Its width: the panel's developed width. Ripped panels are cut from it too.
+        """
+
+@final
+class CreepCheck:
+    """
+    A mark that the crew checks against.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> TapeReading:
+        """
+        From the datum, across the slope.
+        """
+    @property
+    def allowed(self, /) -> Length:
+        """
+        How far off the seam may be here if every mark before was recovered.
+        """
+    @property
+    def panels(self, /) -> int:
+        """
+        After how many panels from the datum.
+        """
+    @property
+    def pull(self, /) -> Length:
+        """
+        What each of those is pulled by.
+        """
+    @property
+    def recover_over(self, /) -> int:
+        """
+        Panels from here to the next mark, or to the end.
+        """
+    @property
+    def toward(self, /) -> str:
+        """
+        Which way from the datum: left or right.
+        """
+    @property
+    def unchecked(self, /) -> Length:
+        """
+        How far off it may be if nobody ever looked.
+        """
+    @property
+    def x(self, /) -> Length:
+        """
+        The x of the seam.
+        """
+
+@final
+class DirectionCost:
+    """
+    What one direction costs.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def direction(self, /) -> str:
+        """
+        The direction.
+        """
+    @property
+    def laps_face_wind(self, /) -> bool | None:
+        """
+        Whether the laps look into the wind, where its side is known.
+        """
+    @property
+    def offcut(self, /) -> Area:
+        """
+        Everything that is ripped off.
+        """
+    @property
+    def offcut_mass(self, /) -> Mass | None:
+        """
+        Its mass, where the sheet's is known.
+        """
+    @property
+    def open_legs_cut(self, /) -> int:
+        """
+        Ripped panels whose open leg is cut away.
+        """
+    @property
+    def overlapping_legs_cut(self, /) -> int:
+        """
+        Ripped panels whose overlapping leg is cut away.
+        """
+    @property
+    def ripped(self, /) -> int:
+        """
+        Panels with a cut edge beside the slope.
+        """
+    @property
+    def starts_on_rip(self, /) -> bool:
+        """
+        Whether the first strip to be laid has a cut edge.
+        """
+    @property
+    def widest_offcut(self, /) -> Length:
+        """
+        The widest strip that is ripped off a panel, its leg with it.
+        """
+
+@final
+class DirectionOfLay:
+    """
+    A layout whose direction of laying is to be chosen.
+
+    >>> from seamwright.layout import DirectionOfLay
+    >>> nothing = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+    >>> ring = [{"x": x, "y": y} for x, y in [("0 in", "0 in"), ("72 in", "0 in"), ("72 in", "90 in"), ("0 in", "90 in")]]
+    >>> step = {"increment": '1/16"', "rounding": "half-away"}
+    >>> layout = {"outline": {"outer": ring}, "start": "left", "edges": [nothing, "side", nothing, "side"],
+    ...     "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    ...     "rounding": {"both_finished": step, "one_finished": step, "field_cut": step}}
+    >>> ways = DirectionOfLay.from_dict({"layout": layout, "wind_from": "left"}).compute()
+    >>> [format(way.widest_offcut, "in/16") for way in (ways.left_to_right, ways.right_to_left)], ways.left_to_right.laps_face_wind
+    (['9 1/4"', '9 1/2"'], True)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> DirectionOfLay:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> LayDirections:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[LayDirections, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> DirectionOfLay:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> DirectionOfLay:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -79,6 +307,32 @@ class EdgeUse:
         """
 
 @final
+class EndMark:
+    """
+    Where a seam meets the edge that its panels end at.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def along(self, /) -> TapeReading:
+        """
+        Along the edge, from its end that is the nearer to where marks run from.
+        """
+    @property
+    def at(self, /) -> Point:
+        """
+        The point, on the junction line.
+        """
+    @property
+    def edge(self, /) -> int:
+        """
+        The edge, in the order of the outline's edges.
+        """
+
+@final
 class EndPart:
     """
     A stretch of one edge that ends a panel, as seen in the plane.
@@ -112,6 +366,37 @@ class EndPart:
     def skew(self, /) -> Angle:
         """
         The skew cut, from square: positive where the line rises to the right.
+        """
+
+@final
+class FormedUse:
+    """
+    Formed pieces that serve a row.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def cut_off(self, /) -> Length:
+        """
+        What is cut off each one's length.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark under which they were formed.
+        """
+    @property
+    def rip_off(self, /) -> Length:
+        """
+        What is ripped off each one's width.
         """
 
 @final
@@ -318,6 +603,68 @@ class LaidPlane:
         """
 
 @final
+class LayCost:
+    """
+    What a plane takes as it is laid.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def coil(self, /) -> Length:
+        """
+        The coil.
+        """
+    @property
+    def lengths(self, /) -> int:
+        """
+        Different marks.
+        """
+    @property
+    def mass(self, /) -> Mass | None:
+        """
+        Its mass, where the sheet's is known.
+        """
+    @property
+    def panels(self, /) -> int:
+        """
+        Panels.
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        Pieces to form.
+        """
+
+@final
+class LayDirections:
+    """
+    Both directions of laying.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know of the choice.
+        """
+    @property
+    def left_to_right(self, /) -> DirectionCost:
+        """
+        From left to right.
+        """
+    @property
+    def right_to_left(self, /) -> DirectionCost:
+        """
+        From right to left.
+        """
+
+@final
 class Layout:
     """
     Panels to be laid on a plane: seams run up the slope, along y.
@@ -431,6 +778,195 @@ class LengthLimit:
         """
 
 @final
+class ListGroup:
+    """
+    Pieces of one order length, width and cut edge.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many pieces.
+        """
+    @property
+    def cut(self, /) -> str:
+        """
+        Which edge is cut: none, left, right or both.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark.
+        """
+    @property
+    def order(self, /) -> Length:
+        """
+        The order length.
+        """
+    @property
+    def total(self, /) -> Length:
+        """
+        Their order lengths together.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        The width that they cover.
+        """
+
+@final
+class ListedPiece:
+    """
+    One piece, in the order of laying.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bundle(self, /) -> int | None:
+        """
+        Its bundle, by number, where there are bundles.
+        """
+    @property
+    def group(self, /) -> int:
+        """
+        Its group, by number.
+        """
+    @property
+    def low(self, /) -> Length:
+        """
+        From the lowest point of the plane's outline to the piece's lower end.
+        """
+    @property
+    def number(self, /) -> int:
+        """
+        The panel's number in the order of laying, from 1.
+        """
+    @property
+    def order(self, /) -> Length:
+        """
+        The length that it is formed to.
+        """
+    @property
+    def own(self, /) -> Length:
+        """
+        Its own order length.
+        """
+    @property
+    def pair(self, /) -> int | None:
+        """
+        Its pair, by number, where it shares a blank.
+        """
+    @property
+    def panel(self, /) -> int:
+        """
+        The panel, by its number in the laid plane.
+        """
+    @property
+    def piece(self, /) -> int:
+        """
+        The piece of the panel from the foot, from 1.
+        """
+
+@final
+class ListedPlane:
+    """
+    The list of a plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bundles(self, /) -> list[Bundle]:
+        """
+        Bundles, in the order in which the crew opens them.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before metal is formed.
+        """
+    @property
+    def coil_length(self, /) -> Length:
+        """
+        The coil's length: all order lengths less what pairs save.
+        """
+    @property
+    def coil_mass(self, /) -> Mass | None:
+        """
+        The coil's mass, where the sheet's is known.
+        """
+    @property
+    def coil_width(self, /) -> Length:
+        """
+        The coil's width.
+        """
+    @property
+    def direction(self, /) -> str:
+        """
+        The way in which panels follow each other: left-to-right or right-to-left.
+        """
+    @property
+    def groups(self, /) -> list[ListGroup]:
+        """
+        The grouped list, in the order of its marks.
+        """
+    @property
+    def pairs(self, /) -> list[BlankPair]:
+        """
+        Pairs from one blank.
+        """
+    @property
+    def pieces(self, /) -> list[ListedPiece]:
+        """
+        Every piece, in the order of laying.
+        """
+    @property
+    def waste(self, /) -> Waste:
+        """
+        Where the coil goes that covers nothing.
+        """
+
+@final
+class MarkedSeams:
+    """
+    Every seam's marks.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before the first panel is laid.
+        """
+    @property
+    def checks(self, /) -> list[CreepCheck]:
+        """
+        Where the crew checks for creep.
+        """
+    @property
+    def datum(self, /) -> Length:
+        """
+        The x that marks run from.
+        """
+    @property
+    def seams(self, /) -> list[SeamMark]:
+        """
+        The marks, from the left.
+        """
+
+@final
 class NarrowLimit:
     """
     The least width of a panel, and what happens under it: ``report`` (laid with a caution) or ``refuse``.
@@ -498,13 +1034,470 @@ class OrderRounding:
         """
 
 @final
+class PanelList:
+    """
+    The panels of a plane as a list for shop and crew: pieces in the order of laying, marks, end laps, pairs from one blank, bundles, coil and waste.
+
+    >>> from seamwright.layout import PanelList
+    >>> nothing = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+    >>> ring = [{"x": x, "y": y} for x, y in [("0 in", "0 in"), ("72 in", "0 in"), ("72 in", "90 in"), ("0 in", "90 in")]]
+    >>> step = {"increment": '1/16"', "rounding": "half-away"}
+    >>> layout = {"outline": {"outer": ring}, "start": "left", "edges": [nothing, "side", nothing, "side"],
+    ...     "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    ...     "rounding": {"both_finished": step, "one_finished": step, "field_cut": step}}
+    >>> choices = {"direction": "right-to-left", "bundles": {"count": 3}}
+    >>> listed = PanelList.from_dict({"layout": layout, "choices": choices}).compute()
+    >>> [(group.mark, group.count, group.cut) for group in listed.groups], [bundle.pieces for bundle in listed.bundles]
+    ([('A', 4, 'none'), ('B', 1, 'right')], [[0, 1, 2], [3, 4]])
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> PanelList:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> ListedPlane:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[ListedPlane, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> PanelList:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> PanelList:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class Revised:
+    """
+    A revised list.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before anything is cut down.
+        """
+    @property
+    def rows(self, /) -> list[RevisedRow]:
+        """
+        The rows, those of the list now in its order and then those that are dropped.
+        """
+    @property
+    def scrap(self, /) -> Area:
+        """
+        What is formed and serves nothing; no other use of the formed pieces leaves less.
+        """
+    @property
+    def to_form(self, /) -> Length:
+        """
+        What is still to be formed, all lengths together.
+        """
+    @property
+    def void(self, /) -> list[VoidRow]:
+        """
+        Formed pieces that serve nothing.
+        """
+
+@final
+class RevisedRow:
+    """
+    A row of the list as revised.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def before(self, /) -> int:
+        """
+        How many there were.
+        """
+    @property
+    def count(self, /) -> int:
+        """
+        How many there are.
+        """
+    @property
+    def cut(self, /) -> str:
+        """
+        Which edge is cut: none, left, right or both.
+        """
+    @property
+    def from_formed(self, /) -> list[FormedUse]:
+        """
+        Formed pieces that serve it.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark: that of the list before wherever there is one, and else one that was never used.
+        """
+    @property
+    def order(self, /) -> Length:
+        """
+        The order length.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane.
+        """
+    @property
+    def state(self, /) -> str:
+        """
+        What became of it: kept, recounted, new or dropped.
+        """
+    @property
+    def to_form(self, /) -> int:
+        """
+        How many are still to be formed.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        The width that a piece covers.
+        """
+
+@final
+class Revision:
+    """
+    A list before and a list now, and what is formed by the list before.
+
+    >>> from seamwright.layout import Revision
+    >>> row = {"plane": "south", "mark": "A", "order": "20 ft", "width": "16 in", "count": 3}
+    >>> now = [row | {"order": "21 ft", "count": 1}, row | {"mark": "B", "count": 2}]
+    >>> revised = Revision.from_dict({"before": [row], "now": now, "formed": [{"mark": "A", "count": 3}]}).compute()
+    >>> [(r.mark, r.state, r.to_form) for r in revised.rows], [(v.mark, v.count) for v in revised.void]
+    ([('B', 'new', 1), ('A', 'recounted', 0)], [('A', 1)])
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Revision:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Revised:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[Revised, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Revision:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Revision:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class SeamClearance:
+    """
+    The seams of a plane moved as a whole, so that they keep clear of what stands in it.
+
+    >>> from seamwright.layout import SeamClearance
+    >>> nothing = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+    >>> ring = [{"x": x, "y": y} for x, y in [("0 in", "0 in"), ("72 in", "0 in"), ("72 in", "90 in"), ("0 in", "90 in")]]
+    >>> step = {"increment": '1/16"', "rounding": "half-away"}
+    >>> layout = {"outline": {"outer": ring}, "start": "left", "edges": [nothing, "side", nothing, "side"],
+    ...     "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    ...     "rounding": {"both_finished": step, "one_finished": step, "field_cut": step}}
+    >>> pipe = {"name": "pipe", "what": {"point": {"x": "33 in", "y": "40 in"}}, "clearance": "4 in"}
+    >>> found = SeamClearance.from_dict({"layout": layout, "clear_of": [pipe], "prefer": "nearest"}).compute()
+    >>> format(found.shift, "in/16"), found.clear, found.asked.panels, found.found.panels
+    ('-3"', True, 5, 5)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> SeamClearance:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> SeamShift:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[SeamShift, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> SeamClearance:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> SeamClearance:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class SeamDistance:
+    """
+    How far the seams are from one thing.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def distance(self, /) -> Length:
+        """
+        How far that is from it; less than zero where the seam runs through it.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called.
+        """
+    @property
+    def seam(self, /) -> Length:
+        """
+        The x of the nearest seam line.
+        """
+    @property
+    def spare(self, /) -> Length:
+        """
+        What is left of the distance beyond the clearance.
+        """
+
+@final
+class SeamMark:
+    """
+    The marks of one seam.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> TapeReading:
+        """
+        From the datum, across the slope.
+        """
+    @property
+    def foot(self, /) -> EndMark | None:
+        """
+        Where it meets its lowest edge.
+        """
+    @property
+    def head(self, /) -> EndMark | None:
+        """
+        Where it meets its highest edge.
+        """
+    @property
+    def seam(self, /) -> int:
+        """
+        Its number among the seams of the laid plane.
+        """
+    @property
+    def x(self, /) -> Length:
+        """
+        Its x.
+        """
+
+@final
+class SeamMarks:
+    """
+    The seams of a layout, to be marked on the roof, with the checks that keep creep from adding up.
+
+    >>> from seamwright.layout import SeamMarks
+    >>> nothing = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+    >>> ring = [{"x": x, "y": y} for x, y in [("0 in", "0 in"), ("72 in", "0 in"), ("72 in", "90 in"), ("0 in", "90 in")]]
+    >>> step = {"increment": '1/16"', "rounding": "half-away"}
+    >>> layout = {"outline": {"outer": ring}, "start": "left", "edges": [nothing, "side", nothing, "side"],
+    ...     "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    ...     "rounding": {"both_finished": step, "one_finished": step, "field_cut": step}}
+    >>> creep = {"each": '1/32"', "every": 2}
+    >>> marked = SeamMarks.from_dict({"layout": layout, "from": "left", "tape": step, "creep": creep}).compute()
+    >>> [format(seam.across.read, "in/16") for seam in marked.seams], [check.panels for check in marked.checks]
+    (['0"', '16"', '32"', '48"', '64"'], [2, 4])
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> SeamMarks:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> MarkedSeams:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[MarkedSeams, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> SeamMarks:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> SeamMarks:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class SeamShift:
+    """
+    The shift found, with what it costs.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def asked(self, /) -> LayCost | None:
+        """
+        What the start asked for would take; ``None`` where it is refused.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is laid so.
+        """
+    @property
+    def clear(self, /) -> bool:
+        """
+        Whether every clearance holds.
+        """
+    @property
+    def distances(self, /) -> list[SeamDistance]:
+        """
+        How far seams are from each thing, in the order given.
+        """
+    @property
+    def found(self, /) -> LayCost:
+        """
+        What the shift takes.
+        """
+    @property
+    def left_end(self, /) -> Length:
+        """
+        The width of the panel at the left bound of the plane.
+        """
+    @property
+    def ranges(self, /) -> list[tuple[Length, Length]]:
+        """
+        Every shift that keeps everything clear, as its first and last.
+        """
+    @property
+    def right_end(self, /) -> Length:
+        """
+        The width of the panel at the right bound.
+        """
+    @property
+    def shift(self, /) -> Length:
+        """
+        How far the seams move from the start asked for, to the right.
+        """
+    @property
+    def start(self, /) -> Start:
+        """
+        The start to lay by: a datum on a seam.
+        """
+
+@final
 class Start:
     """
-    Where the laying of a plane starts: at the left or right edge, with a seam or a panel in the middle, or with a seam at a shared datum.
+    Where the laying of a plane starts: at the left or right edge, with a seam or a panel in the middle, with equal rips, or with a seam at a shared
+    datum.
 
     >>> from seamwright.layout import Start
-    >>> Start.LEFT == Start("left"), Start.datum('8"').name
-    (True, 'datum')
+    >>> Start.LEFT == Start("left"), Start.datum('8"').name, Start.left_unless_narrow('6"').least
+    (True, 'datum', Length('152.4 mm'))
     """
     CENTRE_PANEL: Final[Start]
     """
@@ -513,6 +1506,10 @@ class Start:
     CENTRE_SEAM: Final[Start]
     """
     A seam in the middle; equal rips at both sides.
+    """
+    EQUAL_RIPS: Final[Start]
+    """
+    Equal rips at both sides, as wide as they can be.
     """
     LEFT: Final[Start]
     """
@@ -534,14 +1531,215 @@ class Start:
         A seam at this x, which other planes can share.
         """
     @property
+    def least(self, /) -> Length | None:
+        """
+        The least width of the end panel, where the start has one.
+        """
+    @staticmethod
+    def left_unless_narrow(least: Length | str) -> Start:
+        """
+        A full panel at the left, unless what is left at the right is narrower than this: then it is shared out between both ends.
+        """
+    @property
     def name(self, /) -> str:
         """
-        The name: left, right, centre-seam, centre-panel or datum.
+        The name: left, right, centre-seam, centre-panel, equal-rips, left-unless-narrow, right-unless-narrow or datum.
+        """
+    @staticmethod
+    def right_unless_narrow(least: Length | str) -> Start:
+        """
+        A full panel at the right, unless what is left at the left is narrower than this: then it is shared out between both ends.
         """
     @property
     def x(self, /) -> Length | None:
         """
         The x of a datum.
+        """
+
+@final
+class TaperedLay:
+    """
+    Whole panels between two edges that are not parallel, each drawn out or pushed together a little.
+
+    >>> from seamwright.layout import TaperedLay
+    >>> rake = {"foot": "320 in", "head": "321 in", "run": "20 ft", "coverage": "16 in", "wider": '1/8"', "narrower": '1/8"'}
+    >>> laid = TaperedLay.from_dict(rake).compute()
+    >>> laid.panels, format(laid.head, "in.2"), len(laid.marks)
+    (20, '16.05 in', 21)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TaperedLay:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TaperedPanels:
+        """
+        Computes it.
+        """
+    def explain(self, /) -> tuple[TaperedPanels, Worksheet]:
+        """
+        Computes it, and gives the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TaperedLay:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TaperedLay:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class TaperedPanels:
+    """
+    A tapered stretch.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def fewest(self, /) -> int:
+        """
+        The fewest that the panel allows.
+        """
+    @property
+    def foot(self, /) -> Length:
+        """
+        What each covers at the foot.
+        """
+    @property
+    def foot_off(self, /) -> Length:
+        """
+        Foot less coverage.
+        """
+    @property
+    def head(self, /) -> Length:
+        """
+        What each covers at the head.
+        """
+    @property
+    def head_off(self, /) -> Length:
+        """
+        Head less coverage.
+        """
+    @property
+    def marks(self, /) -> list[tuple[Length, Length]]:
+        """
+        Every seam, at the foot and at the head, from the first.
+        """
+    @property
+    def most(self, /) -> int:
+        """
+        The most.
+        """
+    @property
+    def out_of_square(self, /) -> Angle:
+        """
+        The angle between the first and the last seam.
+        """
+    @property
+    def panels(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def taper(self, /) -> Length:
+        """
+        How much wider each is at the head than at the foot.
+        """
+
+@final
+class VoidRow:
+    """
+    Formed pieces that serve nothing.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark under which they were formed.
+        """
+    @property
+    def order(self, /) -> Length:
+        """
+        Their order length.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        The width that they cover.
+        """
+
+@final
+class Waste:
+    """
+    Where the coil goes that covers nothing. The last four parts are together the coil less what is covered.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def coil(self, /) -> Area:
+        """
+        The coil.
+        """
+    @property
+    def covered(self, /) -> Area:
+        """
+        What panels cover of the plane.
+        """
+    @property
+    def ends(self, /) -> Area:
+        """
+        Beyond the junction lines: folds, turn-ups, overhangs, laps, field trim and rounding, less hold-backs.
+        """
+    @property
+    def rips(self, /) -> Area:
+        """
+        Ripped off beside the width that is covered.
+        """
+    @property
+    def seams(self, /) -> Area:
+        """
+        The legs of the seams.
+        """
+    @property
+    def skew_cuts(self, /) -> Area:
+        """
+        Skew ends, openings and notches, less what pairs save.
         """
 
 def mark(number: SupportsIndex) -> str:

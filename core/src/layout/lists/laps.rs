@@ -1,7 +1,7 @@
 //! Pieces of panels that are longer than can be formed, shipped or lifted.
 //!
 //! Laps lie at common heights over the whole plane, so that they are in line, or in two lines where they are staggered. The pieces of the longest reach
-//! are equal; every piece is rounded up to the shop's step, so that a lap is never less than asked for.
+//! are equal; every piece is rounded up to the shop's step, so that a lap is never less than asked for, but for the micrometre that the rounding takes for noise.
 
 use super::super::cautions;
 use super::super::extent::Extent;

@@ -159,12 +159,14 @@ fn pieces<'a, R: Recorder>(
     };
     let step = layout.rounding.both_finished.increment();
     let lines = choices.laps.as_ref().map(|laps| LapLines::new(laps, step, &with_extent, r)).transpose().map_err(|e| e.under("laps"))?.flatten();
-    let strips = laid.panels.iter().map(|p| p.strip).max().unwrap_or(0);
+    // Counted from the first strip that has a panel, from whichever side: a strip without one is none to the crew.
+    let strips = || laid.panels.iter().map(|p| p.strip);
+    let (first, last) = (strips().min().unwrap_or(0), strips().max().unwrap_or(0));
     let (mut out, mut of, mut short, mut lapped) = (Vec::new(), Vec::new(), Short::default(), 0_usize);
     let mut faults = Faults::default();
     for (number, panel) in in_order(laid, &extents, choices.direction).into_iter().enumerate() {
         let (Some(p), Some(&extent)) = (laid.panels.get(panel), extents.get(panel)) else { continue };
-        let nth = if choices.direction == LayDirection::LeftToRight { p.strip } else { strips - p.strip };
+        let nth = if choices.direction == LayDirection::LeftToRight { p.strip - first } else { last - p.strip };
         let cuts = match &lines {
             Some(lines) => lines.cut(p, extent, nth % 2 == 1, &mut short).map_err(|e| e.under(&format!("strips[{}].runs[{}]", p.strip, p.run))),
             None => equal_cuts(layout, p, extent),

@@ -85,12 +85,14 @@ proptest! {
         let l = list(&shape, (0, 0), coverage, Start::Left, &choices);
         let laid = layout(&shape, (0, 0), coverage, Start::Left).compute().unwrap();
         let Some(laps) = &choices.laps else { return Ok(()) };
+        // The shop's rounding takes an excess of a micrometre for noise.
+        let noise = crate::units::ShopRounding::TOLERANCE;
         for pair in l.pieces.windows(2).filter(|w| w[0].panel == w[1].panel) {
-            prop_assert!((pair[0].low + pair[0].own - pair[1].low).length().unwrap() >= laps.lap);
+            prop_assert!(pair[0].low + pair[0].own - pair[1].low + noise >= laps.lap.into());
         }
         for (i, panel) in laid.panels.iter().enumerate() {
             let of: Vec<_> = l.pieces.iter().filter(|p| p.panel == i).collect();
-            let reach = (of.last().unwrap().low + of.last().unwrap().own - of[0].low).length().unwrap();
+            let reach = (of.last().unwrap().low + of.last().unwrap().own - of[0].low + noise).length().unwrap();
             // The shop's nearest step may take up to half of it off a panel in one piece.
             prop_assert!(reach >= panel.blank || of.len() == 1, "{} of {}", reach, panel.blank);
         }
