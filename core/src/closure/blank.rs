@@ -124,7 +124,9 @@ impl ClosureBlank {
 
     fn end(&self, flat: &Flat, bend: BendAngle, lap: Length) -> Result<BlankEnd, Error> {
         let web = flat.legs().get(1).ok_or_else(|| Error::new(ErrorKind::Internal, "a Z without a web"))?;
-        let width = (web.length() - self.relief - self.relief).length()?;
+        // Without a top flange the tab goes to the sheet's edge, where nothing is to be slotted.
+        let top = if self.bay.top_flange.is_positive() { self.relief } else { Length::ZERO };
+        let width = (web.length() - self.relief - top).length()?;
         if !width.is_positive() {
             return Err(Error::new(ErrorKind::Impossible, "the slots leave nothing of the tabs")
                 .at("relief")

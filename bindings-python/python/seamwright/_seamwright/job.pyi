@@ -133,11 +133,11 @@ class JobRevision:
         """
     def compute(self, /) -> JobRevised:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[JobRevised, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> JobRevision:

@@ -240,11 +240,11 @@ class DirectionOfLay:
         """
     def compute(self, /) -> LayDirections:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[LayDirections, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> DirectionOfLay:
@@ -1062,11 +1062,11 @@ class PanelList:
         """
     def compute(self, /) -> ListedPlane:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[ListedPlane, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> PanelList:
@@ -1213,11 +1213,11 @@ class Revision:
         """
     def compute(self, /) -> Revised:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[Revised, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Revision:
@@ -1272,11 +1272,11 @@ class SeamClearance:
         """
     def compute(self, /) -> SeamShift:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[SeamShift, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> SeamClearance:
@@ -1398,11 +1398,11 @@ class SeamMarks:
         """
     def compute(self, /) -> MarkedSeams:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[MarkedSeams, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> SeamMarks:
@@ -1579,11 +1579,11 @@ class TaperedLay:
         """
     def compute(self, /) -> TaperedPanels:
         """
-        Computes it.
+        What it comes to.
         """
     def explain(self, /) -> tuple[TaperedPanels, Worksheet]:
         """
-        Computes it, and gives the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> TaperedLay:

@@ -262,11 +262,11 @@ class Slitting:
         """
     def compute(self, /) -> SlitPlan:
         """
-        The result.
+        What it comes to.
         """
     def explain(self, /) -> tuple[SlitPlan, Worksheet]:
         """
-        The result, and the worksheet.
+        What it comes to, and the worksheet.
         """
     @staticmethod
     def from_dict(mapping: dict) -> Slitting:

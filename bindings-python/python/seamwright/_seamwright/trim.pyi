@@ -3,11 +3,13 @@ The classes of `seamwright.trim`.
 """
 
 from .record import Caution, Source, Worksheet
-from .units import Angle, BendAngle, Length, LineMass, SurfaceMass
+from .units import Angle, Area, BendAngle, Length, LengthFormat, LineMass, Mass, SurfaceMass
 from _typeshed import SupportsGetItem
+from numpy import float64
+from numpy.typing import NDArray
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendFigures", "BendFound", "BendRule", "BendSize", "Chain", "Course", "Deduction", "DeductionTable", "DinFactor", "DinMinimumRadius", "Edge", "Flat", "FlatBend", "FlatLeg", "FlatPattern", "Joggle", "JoggleParts", "Leg", "NeutralFactor", "NominalBend", "NominalFlat", "NominalSeam", "NominalSum", "OverBend", "Profile", "SeamMetal", "SetbackFactor", "Springback", "Sprung", "Tooled", "TrialBend", "TrialFound", "Vertices", "din_compensation"]
+__all__ = ["Bend", "BendFigures", "BendFound", "BendLines", "BendOrder", "BendRule", "BendSize", "BlankBend", "BlankEdge", "BlankPlan", "Chain", "Course", "Deduction", "DeductionTable", "DinFactor", "DinMinimumRadius", "Edge", "EndFold", "FaceWidths", "Figures", "Flat", "FlatBend", "FlatBlank", "FlatLeg", "FlatPattern", "FoldedEnd", "FormingCheck", "FormingFault", "FormingReport", "GaugeStep", "HoleFinding", "Joggle", "JoggleParts", "Leg", "LegCut", "Mitre", "MitreHalf", "MitredCorner", "NeutralFactor", "NominalBend", "NominalFlat", "NominalSeam", "NominalSum", "OrderFound", "OrderSearch", "OrderSheet", "OrderTrial", "OrderVerdict", "OverBend", "PieceFigures", "PlannedBlank", "Profile", "RadiusFinding", "SeamMetal", "SectionFigures", "SetbackFactor", "Springback", "Sprung", "StepFault", "Taper", "TaperBend", "TaperLeg", "TaperedPiece", "TaperedPieces", "TaperedRun", "TaperedTrim", "Tooled", "TrialBend", "TrialFound", "TrimFigures", "Vertices", "_girths_into", "din_compensation", "relief_diameter"]
 
 @final
 class Bend:
@@ -136,6 +138,87 @@ class BendFound:
         """
 
 @final
+class BendLines:
+    """
+    The lines of a bend: the tangent line nearer to the edge, the bend line, the tangent line farther from it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def from_end(self, /) -> tuple[Length, Length, Length]:
+        """
+        Distances from the end edge.
+        """
+    @property
+    def from_start(self, /) -> tuple[Length, Length, Length]:
+        """
+        Distances from the start edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+
+@final
+class BendOrder:
+    """
+    The bends of a trim in the order in which the brake makes them. Computing gives the gauge list, and refuses an order in which anything is in the way.
+
+    >>> from seamwright.trim import Bend, BendOrder, BendRule, Leg, NeutralFactor, Profile
+    >>> legs = [Leg("a", "50 mm", "sheet-edge", "outer-corner"), Leg("b", "80 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "1 mm")], "upper")
+    >>> plan = {"brake": {"clamp_line": "sight-line"}, "steps": [{"bend": {"body": 0}, "gauged": "start", "face_up": "upper"}]}
+    >>> order = BendOrder.from_dict({"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE), "plan": plan})
+    >>> order.compute().steps[0].gauge
+    Length('49 mm')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> BendOrder:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderSheet:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[OrderSheet, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> BendOrder:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> BendOrder:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class BendRule:
     """
     How much sheet a bend takes.
@@ -247,6 +330,141 @@ class BendSize:
     def thickness(self, /) -> Length:
         """
         Thickness of the sheet.
+        """
+
+@final
+class BlankBend:
+    """
+    A bend of a blank: its line and the tangent lines beside it, as far as they lie on the metal.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> BendAngle:
+        """
+        How far, from flat, square across the line.
+        """
+    @property
+    def direction(self, /) -> str:
+        """
+        Which way, with the upper face up: ``up`` or ``down``.
+        """
+    @property
+    def inside_radius(self, /) -> Length:
+        """
+        Radius of the inside face.
+        """
+    @property
+    def lines(self, /) -> list[tuple[tuple[Length, Length], tuple[Length, Length]]]:
+        """
+        The bend line; in several pieces where a notch or a hole parts it.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called on drawings: the bends of a profile are numbered from 1.
+        """
+    @property
+    def tangents(self, /) -> list[tuple[tuple[Length, Length], tuple[Length, Length]]]:
+        """
+        The tangent lines on its two sides, likewise.
+        """
+
+@final
+class BlankEdge:
+    """
+    A straight or round stretch of a blank's outline.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def centre(self, /) -> tuple[Length, Length] | None:
+        """
+        The centre of its arc; none for a straight stretch.
+        """
+    @property
+    def end(self, /) -> tuple[Length, Length]:
+        """
+        Where it ends.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        What it is: start-edge, end-edge, near-end, far-end, notch, tab, relief or end-fold.
+        """
+    @property
+    def start(self, /) -> tuple[Length, Length]:
+        """
+        Where it starts. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def turn(self, /) -> Angle | None:
+        """
+        How far its arc turns, counter-clockwise positive; none for a straight stretch.
+        """
+
+@final
+class BlankPlan:
+    """
+    A blank of a trim: its profile, its length along the run, and what is cut at its ends.
+
+    >>> from seamwright.trim import BlankPlan
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> notch = {"bend": {"body": 0}, "depth": "2 in", "shape": {"vee": {"width": "1 in"}}}
+    >>> plan = BlankPlan.from_dict({"profile": profile, "rule": "sharp-corner", "length": "10 ft", "tolerance": "0.01 mm", "far": {"notches": [notch]}})
+    >>> made = plan.compute()
+    >>> round(made.area.get("in2"), 6)
+    839.0
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> BlankPlan:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> PlannedBlank:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[PlannedBlank, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> BlankPlan:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> BlankPlan:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -541,6 +759,137 @@ class Edge:
         """
 
 @final
+class EndFold:
+    """
+    The end of a panel, folded along its junction line at a skew.
+
+    >>> from seamwright.trim import EndFold
+    >>> hem = {"closed-hem": {"width": "1 in", "direction": "down"}}
+    >>> fold = EndFold.from_dict({"width": "16 in", "meeting": "45 deg", "hem": hem, "thickness": "0.024 in", "rule": "sharp-corner",
+    ...     "ends": "mirrored", "shown": "12 in"})
+    >>> format(fold.compute().overrun, "in/16")
+    '2"'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> EndFold:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> FoldedEnd:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[FoldedEnd, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> EndFold:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> EndFold:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class FaceWidths:
+    """
+    Developed widths of the two faces as folded.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def both(self, /) -> Length:
+        """
+        Of both; the cut edges are not counted.
+        """
+    @property
+    def lower(self, /) -> Length:
+        """
+        Of the lower face.
+        """
+    @property
+    def upper(self, /) -> Length:
+        """
+        Of the upper face.
+        """
+
+@final
+class Figures:
+    """
+    The answers of `TrimFigures`.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    @property
+    def faces(self, /) -> FaceWidths:
+        """
+        Developed widths of both faces.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        Width of the blank.
+        """
+    @property
+    def line_mass(self, /) -> LineMass | None:
+        """
+        Mass for each length, where the sheet is given.
+        """
+    @property
+    def lines(self, /) -> list[BendLines]:
+        """
+        The lines of every bend, from either edge.
+        """
+    @property
+    def painted(self, /) -> Length:
+        """
+        Developed width of the painted face.
+        """
+    @property
+    def piece(self, /) -> PieceFigures | None:
+        """
+        Figures of one piece, where its length is given.
+        """
+    @property
+    def section(self, /) -> SectionFigures:
+        """
+        Area, centroid and size of the section as folded.
+        """
+
+@final
 class Flat:
     """
     A flat pattern with the rule that made it. Stations are measured from the start edge, with the upper face up.
@@ -562,6 +911,15 @@ class Flat:
         """
         What must be known beside the numbers.
         """
+    def contour(self, /, tolerance: Length | str) -> list[tuple[Length, Length]]:
+        """
+        The closed contour of the folded section as points, x and y, the first leg along the x axis: arcs cut into chords that stray from them by at most the tolerance.
+        """
+    @property
+    def faces(self, /) -> FaceWidths:
+        """
+        Developed widths of both faces as folded.
+        """
     def from_end(self, /, station: Length | str) -> Length:
         """
         A station measured from the end edge instead of from the start edge, or the other way.
@@ -581,9 +939,19 @@ class Flat:
         The mass of the trim per length, from the mass of its sheet per area.
         """
     @property
+    def lines(self, /) -> list[BendLines]:
+        """
+        The lines of every bend, from either edge.
+        """
+    @property
     def rule(self, /) -> BendRule:
         """
         The rule of every bend that has none of its own.
+        """
+    @property
+    def section(self, /) -> SectionFigures:
+        """
+        Area, centroid and size of the section as folded.
         """
     @property
     def thickness(self, /) -> Length:
@@ -644,6 +1012,72 @@ class FlatBend:
     def start(self, /) -> Length:
         """
         The tangent line towards the start edge. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+
+@final
+class FlatBlank:
+    """
+    A flat blank, upper face up. A point of it is a pair: across from the start edge, and along the run from the near end.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    def _repr_svg_(self, /) -> str:
+        """
+        The drawing that notebooks show, with exact lengths.
+        """
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def bends(self, /) -> list[BlankBend]:
+        """
+        The bends, those of the profile from the start edge first.
+        """
+    @property
+    def bounds(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Lower left and upper right of the box around it.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be known beside the numbers.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def holes(self, /) -> list[tuple[tuple[Length, Length], Length]]:
+        """
+        The holes: centre and diameter of each.
+        """
+    def mass(self, /, sheet: SurfaceMass | str) -> Mass:
+        """
+        Its mass, from the mass of the sheet per area.
+        """
+    @property
+    def outline(self, /) -> list[BlankEdge]:
+        """
+        The outline, counter-clockwise and closed.
+        """
+    def points(self, /, tolerance: Length | str) -> list[tuple[Length, Length]]:
+        """
+        The outline as points, arcs cut into chords that stray by at most the tolerance; the first point is not repeated.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it as SVG text.
+        """
+    @property
+    def thickness(self, /) -> Length:
+        """
+        Thickness of the sheet.
         """
 
 @final
@@ -711,6 +1145,279 @@ class FlatPattern:
     def rule(self, /) -> BendRule:
         """
         The rule of every bend that has none of its own.
+        """
+
+@final
+class FoldedEnd:
+    """
+    A panel's folded end in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def beyond(self, /) -> Length:
+        """
+        Beyond the finished end line, square to it: what the blank is longer for the fold.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The end of the panel in the flat.
+        """
+    @property
+    def depth(self, /) -> Length:
+        """
+        From the bend line to the edge of the fold, square to the line.
+        """
+    @property
+    def overrun(self, /) -> Length:
+        """
+        What each end would overrun, along the line, if it were left along the seam.
+        """
+
+@final
+class FormingCheck:
+    """
+    A trim, and the limits that it is to keep. What is left out is not judged, and a caution says so.
+
+    >>> from seamwright.trim import Bend, BendRule, FormingCheck, Leg, NeutralFactor, Profile
+    >>> legs = [Leg("a", "50 mm", "sheet-edge", "outer-corner"), Leg("lip", "8 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "1 mm")], "upper")
+    >>> check = {"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE), "least_leg": "10 mm"}
+    >>> [fault.message for fault in FormingCheck.from_dict(check).compute().faults]
+    ['leg 2 has a flat part of 6 mm, the brake needs 10 mm']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> FormingCheck:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> FormingReport:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[FormingReport, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> FormingCheck:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> FormingCheck:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class FormingFault:
+    """
+    Why a trim cannot be formed as asked.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def message(self, /) -> str:
+        """
+        The sentence.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its kind, as ``leg-too-short``.
+        """
+    @property
+    def subject(self, /) -> str:
+        """
+        Where it lies, as a path into the check.
+        """
+
+@final
+class FormingReport:
+    """
+    What a `FormingCheck` finds.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What was not judged, what no source limits, and what the flat pattern says.
+        """
+    @property
+    def faults(self, /) -> list[FormingFault]:
+        """
+        Every fault.
+        """
+    @property
+    def forms(self, /) -> bool:
+        """
+        Whether no fault was found. What was not judged stands in the cautions.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        Width of the blank.
+        """
+    @property
+    def holes(self, /) -> list[HoleFinding]:
+        """
+        Each hole with the bend nearest to it.
+        """
+    @property
+    def radii(self, /) -> list[RadiusFinding]:
+        """
+        The least inside radius of each bend, where the metal is given.
+        """
+    def require(self, /) -> None:
+        """
+        Refuses a trim that cannot be formed.
+        """
+
+@final
+class GaugeStep:
+    """
+    One step with its figures.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def after(self, /) -> Angle:
+        """
+        The bend after the step, from flat.
+        """
+    @property
+    def before(self, /) -> Angle:
+        """
+        The bend before the step, from flat.
+        """
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def clamp_line(self, /) -> Length:
+        """
+        From the gauged edge to the line that lies at the clamp line, along the sheet.
+        """
+    @property
+    def clamped(self, /) -> Length:
+        """
+        Flat under the clamp: from the clamp line back to an edge or to a bend made before.
+        """
+    @property
+    def face_up(self, /) -> str:
+        """
+        The face that lies upwards: ``upper`` or ``lower``.
+        """
+    @property
+    def flipped(self, /) -> bool:
+        """
+        Whether its other face comes up before the step.
+        """
+    @property
+    def folded_to(self, /) -> Angle:
+        """
+        The angle that it is folded to, from which it springs back.
+        """
+    @property
+    def folds(self, /) -> str:
+        """
+        Whether the swung side goes ``up`` or ``down``.
+        """
+    @property
+    def from_edge(self, /) -> Length:
+        """
+        From the gauged edge to the bend line, along the sheet.
+        """
+    @property
+    def gauge(self, /) -> Length:
+        """
+        What the back gauge is set to: from the clamp line to the outermost point of the clamped side as it lies in the brake.
+        """
+    @property
+    def gauged(self, /) -> str:
+        """
+        The edge towards the back gauge: ``start`` or ``end``.
+        """
+    @property
+    def stop(self, /) -> str:
+        """
+        What of the sheet stands at the gauge, in words.
+        """
+    @property
+    def swung(self, /) -> Length:
+        """
+        Flat that is swung: from the clamp line on to an edge or to a bend made before.
+        """
+    @property
+    def turned(self, /) -> bool:
+        """
+        Whether the piece is turned end for end before the step.
+        """
+    @property
+    def way(self, /) -> str:
+        """
+        How it is closed: ``swing`` or ``press``.
+        """
+
+@final
+class HoleFinding:
+    """
+    A hole and the bend nearest to it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The nearest bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def distance(self, /) -> Length:
+        """
+        From the hole's edge to that bend's nearer tangent line; negative where the hole reaches into the bend.
+        """
+    @property
+    def hole(self, /) -> str:
+        """
+        The hole.
         """
 
 @final
@@ -836,6 +1543,167 @@ class Leg:
     def start(self, /) -> str:
         """
         To what the start is dimensioned.
+        """
+
+@final
+class LegCut:
+    """
+    The cut across one leg, or across the return of a hem.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Angle:
+        """
+        From the bend lines, onward along the run, to the cut: 90 degrees is square.
+        """
+    @property
+    def bevel(self, /) -> Angle:
+        """
+        How far the mitre plane leans from square to the sheet of this leg.
+        """
+    @property
+    def end(self, /) -> tuple[Length, Length]:
+        """
+        Where it ends.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def start(self, /) -> tuple[Length, Length]:
+        """
+        Where the cut starts: the station, and how far along the run. (In Rust this is ``from``.)
+        """
+
+@final
+class Mitre:
+    """
+    A mitred corner of a trim, at any plan angle and pair of slopes.
+
+    >>> from seamwright.trim import Mitre
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> corner = {"plan": {"turn": "90 deg", "first_rise": "0 deg", "second_rise": "0 deg"}}
+    >>> mitre = Mitre.from_dict({"profile": profile, "rule": "sharp-corner", "corner": corner, "second": "upright", "closes_on": "upper",
+    ...     "tolerance": "0.01 mm"})
+    >>> [cut.angle.degrees for cut in mitre.compute().first.legs]
+    [45.0, 90.0]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Mitre:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> MitredCorner:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[MitredCorner, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Mitre:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Mitre:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class MitreHalf:
+    """
+    One half of a mitred corner: the line on its flat that is cut.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def girth(self, /) -> Length:
+        """
+        The width of its flat.
+        """
+    @property
+    def legs(self, /) -> list[LegCut]:
+        """
+        The cut across each leg, returns of hems among them.
+        """
+    @property
+    def line(self, /) -> list[tuple[Length, Length]]:
+        """
+        The whole line: stations from the start edge, and how far along the run from the corner's origin.
+        """
+    @property
+    def opening(self, /) -> Length:
+        """
+        The most that the other face of the sheet parts or overruns, on one half, where the halves close on the surface asked for.
+        """
+
+@final
+class MitredCorner:
+    """
+    A mitred corner, ready to be cut.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def first(self, /) -> MitreHalf:
+        """
+        The half that arrives at the corner.
+        """
+    @property
+    def parts(self, /) -> Length:
+        """
+        How far the corners of the two halves part, at most: nothing for halves of one profile.
+        """
+    @property
+    def roll(self, /) -> Angle:
+        """
+        How far the second section is turned about its run from upright, counter-clockwise as it is seen along the run.
+        """
+    @property
+    def second(self, /) -> MitreHalf:
+        """
+        The half that leaves it.
+        """
+    @property
+    def turn(self, /) -> Angle:
+        """
+        The angle between the two runs in space: 0 straight on.
         """
 
 @final
@@ -1048,6 +1916,193 @@ class NominalSum:
         """
 
 @final
+class OrderFound:
+    """
+    What a search found.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def handlings(self, /) -> int | None:
+        """
+        Turns and flips together, where an order works.
+        """
+    @property
+    def nodes(self, /) -> int:
+        """
+        The nodes that were looked at.
+        """
+    @property
+    def outcome(self, /) -> str:
+        """
+        What it can say: ``works``, ``none-works``, or ``effort-spent`` where it is not known whether an order works.
+        """
+    @property
+    def steps(self, /) -> list[dict]:
+        """
+        The steps as a plan takes them, where an order works.
+        """
+
+@final
+class OrderSearch:
+    """
+    A search for an order of bends in which nothing is in the way.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> OrderSearch:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderFound:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[OrderFound, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> OrderSearch:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> OrderSearch:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class OrderSheet:
+    """
+    The gauge list of an order that works.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def flips(self, /) -> int:
+        """
+        How often its other face comes up.
+        """
+    @property
+    def steps(self, /) -> list[GaugeStep]:
+        """
+        The steps in order.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        How often the piece is turned end for end.
+        """
+
+@final
+class OrderTrial:
+    """
+    Whether an order works: as `BendOrder`, with what is in the way as a result instead of a refusal.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> OrderTrial:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> OrderVerdict:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[OrderVerdict, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> OrderTrial:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> OrderTrial:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class OrderVerdict:
+    """
+    The verdict on an order.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def faults(self, /) -> list[StepFault]:
+        """
+        What is in the way, step by step.
+        """
+    @property
+    def flips(self, /) -> int:
+        """
+        How often its other face comes up.
+        """
+    @property
+    def steps(self, /) -> list[GaugeStep]:
+        """
+        The steps, as if each could be done.
+        """
+    @property
+    def turns(self, /) -> int:
+        """
+        How often the piece is turned end for end.
+        """
+    @property
+    def works(self, /) -> bool:
+        """
+        Whether nothing is in the way.
+        """
+
+@final
 class OverBend:
     """
     How far to bend over, and round what radius, for a wanted bend.
@@ -1098,6 +2153,76 @@ class OverBend:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form.
+        """
+
+@final
+class PieceFigures:
+    """
+    Areas and mass of one piece of trim.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def blank(self, /) -> Area:
+        """
+        Area of the blank.
+        """
+    @property
+    def both(self, /) -> Area:
+        """
+        Area of both faces.
+        """
+    @property
+    def mass(self, /) -> Mass | None:
+        """
+        Its mass, where the sheet is given.
+        """
+    @property
+    def painted(self, /) -> Area:
+        """
+        Area of the painted face.
+        """
+
+@final
+class PlannedBlank:
+    """
+    A planned blank.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def girth(self, /) -> Length:
+        """
+        The width of the sheet: the stretch-out of the profile.
+        """
+    @property
+    def stations(self, /) -> list[Length]:
+        """
+        The bend lines of the profile, measured from the start edge.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it with its running distances, as SVG text.
         """
 
 @final
@@ -1169,6 +2294,37 @@ class Profile:
         """
 
 @final
+class RadiusFinding:
+    """
+    The least inside radius of one bend, as far as it is published.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def least(self, /) -> Length | None:
+        """
+        The least, where one is published.
+        """
+    @property
+    def radius(self, /) -> Length:
+        """
+        Its inside radius.
+        """
+    @property
+    def source(self, /) -> Source | None:
+        """
+        Where it is published.
+        """
+
+@final
 class SeamMetal:
     """
     What an edge or a seam takes on each side.
@@ -1197,6 +2353,37 @@ class SeamMetal:
     def total(self, /) -> Length:
         """
         Together.
+        """
+
+@final
+class SectionFigures:
+    """
+    The section as folded: its metal, and the box that it needs, the first leg along the x axis.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        Area of the metal in the section.
+        """
+    @property
+    def centroid(self, /) -> tuple[Length, Length]:
+        """
+        Its centroid, x and y.
+        """
+    @property
+    def height(self, /) -> Length:
+        """
+        Height of that box.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Width of the box around it, along the first leg.
         """
 
 @final
@@ -1312,6 +2499,334 @@ class Sprung:
     def strain_ratio(self, /) -> float:
         """
         x = Ri Y/(E T).
+        """
+
+@final
+class StepFault:
+    """
+    Why a step cannot be done.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Angle | None:
+        """
+        The bend's angle from flat when something hits; `None` where the flat is too short.
+        """
+    @property
+    def bend(self, /) -> int | str:
+        """
+        The bend of the step.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        The sentence.
+        """
+    @property
+    def moving(self, /) -> str | None:
+        """
+        What moves, in words.
+        """
+    @property
+    def still(self, /) -> str | None:
+        """
+        What it hits, in words.
+        """
+
+@final
+class Taper:
+    """
+    A tapered trim: one profile at its near end, another at its far end, leg by leg the same but for their lengths.
+
+    >>> from seamwright.trim import Taper
+    >>> def angle(face):
+    ...     legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...         {"name": "face", "length": face, "start": "outer-corner", "end": "sheet-edge"}]
+    ...     bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    ...     return {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> made = Taper.from_dict({"near": angle("2 in"), "far": angle("3 in"), "length": "10 ft", "rule": "sharp-corner", "held": "start-edge",
+    ...     "tolerance": "0.01 mm"}).compute()
+    >>> [format(girth, "in/16") for girth in made.girths]
+    ['6"', '7"']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Taper:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TaperedTrim:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[TaperedTrim, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Taper:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Taper:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class TaperBend:
+    """
+    A bend of a tapered trim.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def across(self, /) -> Length:
+        """
+        From tangent line to tangent line, square across.
+        """
+    @property
+    def far_station(self, /) -> Length:
+        """
+        Where it comes to the far end, measured along that end from the start edge.
+        """
+    @property
+    def line(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        The bend line, from the near end to the far one.
+        """
+    @property
+    def near_station(self, /) -> Length:
+        """
+        Where it leaves the near end, measured along that end from the start edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which bend of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def round_bend(self, /) -> Length | None:
+        """
+        How much wider the blank would be across this line if the bend were round across it.
+        """
+    @property
+    def turn(self, /) -> BendAngle:
+        """
+        What the brake turns it by, square across the line.
+        """
+
+@final
+class TaperLeg:
+    """
+    A leg of a tapered trim in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Its side towards the end edge.
+        """
+    @property
+    def part(self, /) -> int | str:
+        """
+        Which leg of the profile by its index, or ``start-hem`` or ``end-hem``.
+        """
+    @property
+    def slant(self, /) -> Length:
+        """
+        From end to end in the leg's own plane, square to both ends.
+        """
+    @property
+    def start(self, /) -> tuple[tuple[Length, Length], tuple[Length, Length]]:
+        """
+        Its side towards the start edge, from the near end to the far one.
+        """
+
+@final
+class TaperedPiece:
+    """
+    One piece of a tapered run.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end(self, /) -> Length:
+        """
+        Where it ends.
+        """
+    @property
+    def far(self, /) -> Profile:
+        """
+        The profile where it ends.
+        """
+    @property
+    def near(self, /) -> Profile:
+        """
+        The profile where it starts.
+        """
+    @property
+    def start(self, /) -> Length:
+        """
+        Where it starts on the run. (In Rust this is ``from``, which is a word of Python's own.)
+        """
+    @property
+    def trim(self, /) -> TaperedTrim:
+        """
+        The piece in the flat, with its girths at both ends.
+        """
+
+@final
+class TaperedPieces:
+    """
+    A tapered run as lapped pieces, in order.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def laps(self, /) -> int:
+        """
+        How many laps there are.
+        """
+    @property
+    def pieces(self, /) -> list[TaperedPiece]:
+        """
+        The pieces from the start of the run.
+        """
+
+@final
+class TaperedRun:
+    """
+    A tapered run that is cut into lapped pieces.
+
+    >>> from seamwright.trim import TaperedRun
+    >>> def strip(width):
+    ...     leg = {"name": "strip", "length": width, "start": "sheet-edge", "end": "sheet-edge"}
+    ...     return {"thickness": "0.024 in", "legs": [leg], "painted": "upper"}
+    >>> run = TaperedRun.from_dict({"near": strip("4 in"), "far": strip("9 in"), "run": "25 ft", "longest": "10 ft", "lap": "4 in",
+    ...     "mode": "full-then-rest", "rule": "sharp-corner", "held": "start-edge", "tolerance": "0.01 mm"})
+    >>> [format(piece.start, "in/16") for piece in run.compute().pieces]
+    ['0"', '116"', '232"']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TaperedRun:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> TaperedPieces:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[TaperedPieces, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TaperedRun:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TaperedRun:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class TaperedTrim:
+    """
+    A tapered trim in the flat.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        The area of its metal.
+        """
+    @property
+    def bends(self, /) -> list[TaperBend]:
+        """
+        The bends, folds of hems among them.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank, its start edge on the y axis.
+        """
+    def dxf(self, /, name: str, format: LengthFormat | str, unit: str) -> bytes:
+        """
+        The same as the bytes of a DXF file, in ``millimetre`` or ``inch``, true and whole.
+        """
+    @property
+    def girths(self, /) -> tuple[Length, Length]:
+        """
+        The girths of the near and of the far end.
+        """
+    @property
+    def legs(self, /) -> list[TaperLeg]:
+        """
+        The legs, returns of hems among them.
+        """
+    def svg(self, /, name: str, format: LengthFormat | str) -> str:
+        """
+        A drawing of it with its running distances at both ends, as SVG text.
         """
 
 @final
@@ -1445,6 +2960,60 @@ class TrialFound:
         """
 
 @final
+class TrimFigures:
+    """
+    What a shop asks of a trim: lines, size, section, faces, and with a sheet and a length of piece also mass and areas.
+
+    >>> from seamwright.trim import Bend, BendRule, Leg, NeutralFactor, Profile, TrimFigures
+    >>> legs = [Leg("a", "20 mm", "sheet-edge", "outer-corner"), Leg("b", "30 mm", "outer-corner", "sheet-edge")]
+    >>> profile = Profile("1 mm", legs, [Bend("90 deg", "up", "0 mm")], "upper")
+    >>> figures = TrimFigures.from_dict({"profile": profile, "rule": BendRule.neutral_axis(NeutralFactor.MIDDLE)}).compute()
+    >>> figures.painted, figures.section.width
+    (Length('48 mm'), Length('20 mm'))
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> TrimFigures:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Figures:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[Figures, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> TrimFigures:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> TrimFigures:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class Vertices:
     """
     A profile said by the vertices of a drawing whose dimensions are all outside, or all inside, ones.
@@ -1498,7 +3067,21 @@ class Vertices:
         It as JSON text, with every quantity in its canonical form.
         """
 
+def _girths_into(profile: Profile, rule: BendRule, thickness: NDArray[float64], inside_radius: NDArray[float64], girths: NDArray[float64], unit: str) -> None:
+    """
+    Fills `girths` with those of the elements, all in this unit. The lock on the interpreter is released meanwhile.
+    """
+
 def din_compensation(size: BendSize) -> Length:
     """
     The compensation value of DIN 6935, with the standard's own leg convention: to be subtracted from the sum of the legs.
+    """
+
+def relief_diameter(habit: str, inside_radius: Length | str, thickness: Length | str) -> Length:
+    """
+    The diameter of a relief hole by a published habit: ``twice-radius``, ``radius`` or ``thickness``. The habits disagree.
+
+    >>> from seamwright.trim import relief_diameter
+    >>> format(relief_diameter("twice-radius", "0.16 in", "0.04 in"), "in.2")
+    '0.32 in'
     """

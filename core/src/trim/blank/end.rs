@@ -138,6 +138,7 @@ pub struct Tab {
     /// Radius of its inside face.
     pub inside_radius: Length,
     /// Width of the slot on each side of it, from the end to the bend's tangent line; 0 for none.
+    /// At the edge of the blank there is none.
     pub relief: Length,
 }
 

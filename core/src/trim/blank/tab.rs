@@ -28,6 +28,7 @@ struct Placed<'a> {
     end: PieceEnd,
     rule: &'a BendRule,
     path: &'a str,
+    girth: Length,
 }
 
 impl Placed<'_> {
@@ -42,7 +43,9 @@ impl Placed<'_> {
         faults.check()?;
         let from = (self.leg.from + self.tab.from).length()?;
         let to = (from + self.tab.width).length()?;
-        let (low, high) = ((from - self.tab.relief).length()?, (to + self.tab.relief).length()?);
+        // At the edge of the blank there is nothing beside the tab to slot.
+        let slot = |at_edge: bool| if at_edge { Length::ZERO } else { self.tab.relief };
+        let (low, high) = ((from - slot(from == Length::ZERO)).length()?, (to + slot(to == self.girth)).length()?);
         if low < self.leg.from || high > self.leg.to {
             let room = (self.leg.length() - self.tab.from - self.tab.relief).length()?;
             let (field, accepts) = if low < self.leg.from { ("from", format!("at least {}", self.tab.relief)) } else { ("width", format!("at most {room}")) };
@@ -85,15 +88,13 @@ impl Placed<'_> {
         let (middle, far) = (out(Length::from_pm(allowance.pm() / 2))?, out(allowance)?);
         let tip = out((allowance + self.tab.length - setback).length()?)?;
         let at = |x: Length, y: Length| Point { x, y };
-        let relieved = self.tab.relief.is_positive();
-        let mut corners = vec![(at(low, end), BlankSide::Relief)];
-        if relieved {
-            corners.extend([(at(low, tangent), BlankSide::Relief), (at(from, tangent), BlankSide::Tab)]);
+        let mut corners = if low < from {
+            vec![(at(low, end), BlankSide::Relief), (at(low, tangent), BlankSide::Relief), (at(from, tangent), BlankSide::Tab)]
         } else {
-            corners = vec![(at(from, end), BlankSide::Tab)];
-        }
+            vec![(at(from, end), BlankSide::Tab)]
+        };
         corners.extend([(at(from, tip), BlankSide::Tab), (at(to, tip), BlankSide::Tab)]);
-        if relieved {
+        if high > to {
             corners.extend([(at(to, tangent), BlankSide::Relief), (at(high, tangent), BlankSide::Relief)]);
         }
         corners.push((at(high, end), BlankSide::Tab));
@@ -111,7 +112,7 @@ impl Placed<'_> {
             line: across(middle),
             tangents: [across(tangent), across(far)],
             feature: Feature { from: low, to: high, deepest: tangent, edges, path: self.path.to_owned(), name: "tab" },
-            unrelieved: !relieved && setback.is_positive(),
+            unrelieved: !self.tab.relief.is_positive() && setback.is_positive(),
         })
     }
 }
@@ -126,7 +127,8 @@ pub(super) fn lay(tabs: &[Tab], end: PieceEnd, (flat, line, rule): (&Flat, &EndL
                 .value_of(tab.leg)
                 .accepts(format!("one of its {} legs, hems counted", flat.legs().len()))
         });
-        let made = leg.and_then(|leg| Placed { tab, leg, thickness: flat.thickness(), line, end, rule, path: &path }.lay(BlankFold::Tab(first + i)));
+        let made = leg
+            .and_then(|leg| Placed { tab, leg, thickness: flat.thickness(), line, end, rule, path: &path, girth: flat.girth() }.lay(BlankFold::Tab(first + i)));
         out.extend(faults.keep(made));
     }
     out
