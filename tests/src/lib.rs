@@ -9,6 +9,12 @@ pub mod ops;
 
 use std::path::PathBuf;
 
+/// The code of the README and of the guide is run.
+#[cfg(doctest)]
+#[doc = include_str!("../../README.md")]
+#[doc = include_str!("../../docs/trims.md")]
+pub struct Guide;
+
 /// The folder of the workspace.
 #[must_use]
 pub fn root() -> PathBuf {
