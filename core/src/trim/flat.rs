@@ -215,12 +215,13 @@ impl Sink for FlatSink {
     }
 }
 
+/// The path that a fault takes is the caller's; it is put on here, so that the flat itself is not moved once more.
 #[inline]
-fn flatten<R: Recorder>(profile: &Profile, rule: &BendRule, r: &mut R) -> Result<Flat, Error> {
+fn flatten<R: Recorder>(profile: &Profile, rule: &BendRule, r: &mut R, placed: impl FnOnce(Error) -> Error) -> Result<Flat, Error> {
     let walk = Walk::of(profile);
     let count = walk.bend_count();
     let mut sink = FlatSink { legs: Vec::with_capacity(count + 1), bends: Vec::with_capacity(count), cautions: Vec::new() };
-    let girth = solve::unfold(profile, &walk, rule, r, &mut sink).map_err(|e| all_faults(profile, rule, e))?;
+    let girth = solve::unfold(profile, &walk, rule, r, &mut sink).map_err(|e| placed(all_faults(profile, rule, e)))?;
     let ruled = sink.bends.iter().filter(|b| b.rule.is_none()).count();
     cautions::of_rule(rule, "rule", ruled, &mut sink.cautions);
     Ok(Flat { girth, thickness: profile.thickness, legs: sink.legs, bends: sink.bends, rule: rule.clone(), cautions: sink.cautions })
@@ -237,7 +238,7 @@ impl Profile {
     /// # Errors
     /// Every fault that [`Profile::validate_with`] finds; [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where the girth is too large.
     pub fn unfold(&self, rule: &BendRule) -> Result<Flat, Error> {
-        flatten(self, rule, &mut Off)
+        flatten(self, rule, &mut Off, |e| e)
     }
 
     /// The girth alone, without the lines.
@@ -285,6 +286,6 @@ impl Calculation for FlatPattern {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Flat, Error> {
-        flatten(&self.profile, &self.rule, r).map_err(|e| e.under("profile"))
+        flatten(&self.profile, &self.rule, r, |e| e.under("profile"))
     }
 }
