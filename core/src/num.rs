@@ -14,6 +14,8 @@
 
 #![allow(clippy::float_cmp, reason = "exact entries of the table are compared exactly")]
 
+pub(crate) mod space;
+
 /// Radians in one degree.
 pub const RADIANS_PER_DEGREE: f64 = core::f64::consts::PI / 180.0;
 

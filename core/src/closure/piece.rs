@@ -190,15 +190,7 @@ impl ClosureBay {
         if let Some(s) = self.fasteners.engineered {
             faults.keep(s.positive("fasteners.engineered"));
         }
-        let phi = self.meeting.degrees();
-        if phi <= 0.0 || phi >= 180.0 {
-            faults.add(
-                Error::new(ErrorKind::OutOfRange, "not a meeting angle of seams and a line")
-                    .at("meeting")
-                    .value_of(self.meeting)
-                    .accepts("more than 0 deg and less than 180 deg"),
-            );
-        }
+        faults.keep(self.meeting.meeting());
         if faults.is_empty() && self.seam_width_at_foot >= self.coverage {
             faults.add(
                 Error::new(ErrorKind::Impossible, "the seam is as wide as the bay")

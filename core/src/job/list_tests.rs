@@ -2,42 +2,17 @@
 
 #![cfg(feature = "serde")]
 
-use super::{Job, JobRevision, Packet};
+use super::JobRevision;
+use super::test_jobs::{demo_laid, packet_laid, sharing};
 use crate::error::ErrorKind;
 use crate::layout::{FormedRow, RowState, Start};
 use crate::record::Calculation;
 use crate::roof::{Beyond, LineKind};
 use crate::units::{Length, MassUnit, Sum};
 
-/// The demo's job with these fields of its layout.
-fn job(fields: serde_json::Value) -> Job {
-    let mut job: serde_json::Value = serde_json::from_slice(include_bytes!("../../examples/demo_job.json")).unwrap();
-    let layout = job["layout"].as_object_mut().unwrap();
-    for (name, value) in fields.as_object().unwrap() {
-        if value.is_null() {
-            layout.remove(name)
-        } else {
-            layout.insert(name.clone(), value.clone())
-        };
-    }
-    Job::from_json(job.to_string().as_bytes()).unwrap()
-}
-
-/// Seams shared by these planes; all others, and the first, lie as in the demo.
-fn sharing(names: &[&str]) -> serde_json::Value {
-    let demo: serde_json::Value = serde_json::from_slice(include_bytes!("../../examples/demo_job.json")).unwrap();
-    let follows = |plane: &serde_json::Value| names[1..].iter().any(|n| plane["plane"] == *n);
-    let planes: Vec<_> = demo["layout"]["planes"].as_array().unwrap().iter().filter(|p| !follows(p)).cloned().collect();
-    serde_json::json!({ "planes": planes, "shared": [{ "planes": names }] })
-}
-
-fn packet(fields: serde_json::Value) -> Packet {
-    job(fields).compute().unwrap()
-}
-
 #[test]
 fn shared_seams_meet_at_the_ridge_and_the_transitions() {
-    let p = packet(sharing(&["main south", "main north", "porch"]));
+    let p = packet_laid(sharing(&["main south", "main north", "porch"]));
     let mut met = 0;
     for line in p.roof.lines() {
         let Beyond::Plane(other) = &line.beyond else { continue };
@@ -66,7 +41,7 @@ fn shared_seams_meet_at_the_ridge_and_the_transitions() {
 #[test]
 fn shared_seams_that_cannot_be_are_refused_with_their_place() {
     let check = |shared: serde_json::Value, kind: ErrorKind, path: &str| {
-        let e = job(serde_json::json!({ "planes": [], "shared": shared })).compute().unwrap_err();
+        let e = demo_laid(serde_json::json!({ "planes": [], "shared": shared })).compute().unwrap_err();
         assert_eq!((e.kind(), e.path()), (kind, path), "{e}");
     };
     check(serde_json::json!([{ "planes": ["main south"] }]), ErrorKind::OutOfRange, "layout.shared[0].planes");
@@ -78,7 +53,7 @@ fn shared_seams_that_cannot_be_are_refused_with_their_place() {
     );
     check(serde_json::json!([{ "planes": ["porch", "main north"] }]), ErrorKind::Impossible, "layout.shared[0].planes[1]");
     let own = serde_json::json!({ "planes": [{ "plane": "main north", "start": "left" }], "shared": [{ "planes": ["main south", "main north"] }] });
-    assert_eq!(job(own).compute().unwrap_err().kind(), ErrorKind::Conflict);
+    assert_eq!(demo_laid(own).compute().unwrap_err().kind(), ErrorKind::Conflict);
 }
 
 #[test]
@@ -86,7 +61,7 @@ fn a_list_and_its_order_say_the_same() {
     let list = serde_json::json!({ "direction": "left-to-right", "marks": "as-laid", "tolerance": "1/2 in", "pairs": { "kerf": "0 in" },
         "laps": { "limits": [{ "length": "12 ft", "governs": "lifting" }], "lap": "6 in", "arrangement": { "staggered": { "by": "12 in" } }, "least_piece": "24 in" },
         "bundles": { "mass": "400 lb", "count": 12 } });
-    let p = packet(serde_json::json!({ "limit": null, "list": list }));
+    let p = packet_laid(serde_json::json!({ "limit": null, "list": list }));
     let panels: u64 = p.order.iter().filter(|l| l.group == super::OrderGroup::Panels).map(|l| l.count).sum();
     let pieces: usize = p.planes.iter().map(|l| l.listed.as_ref().unwrap().pieces.len()).sum();
     assert_eq!((panels, p.summary.pieces), (pieces as u64, pieces as u64));
@@ -100,7 +75,7 @@ fn a_list_and_its_order_say_the_same() {
         assert_eq!((l.groups.iter().map(|g| g.total).sum::<Sum>() - saved).length().unwrap(), l.coil.length);
     }
     // The demo's east slopes have a hip above and valleys below of both hands.
-    let both = job(
+    let both = demo_laid(
         serde_json::json!({ "list": { "direction": "left-to-right", "laps": { "limits": [{ "length": "12 ft", "governs": "lifting" }], "lap": "6 in", "arrangement": "in-line", "least_piece": "0 in" } } }),
     );
     assert_eq!(both.compute().unwrap_err().path(), "layout.list.laps");
@@ -108,8 +83,8 @@ fn a_list_and_its_order_say_the_same() {
 
 #[test]
 fn a_revised_job_renumbers_nothing() {
-    let before = job(serde_json::json!({}));
-    let now = job(
+    let before = demo_laid(serde_json::json!({}));
+    let now = demo_laid(
         serde_json::json!({ "rounding": { "both_finished": { "increment": "1 in", "rounding": "ceil" }, "one_finished": { "increment": "1 in", "rounding": "ceil" }, "field_cut": { "increment": "1 in", "rounding": "ceil" } } }),
     );
     let was = before.compute().unwrap();

@@ -44,7 +44,7 @@ mod schedule_tests;
 #[cfg(test)]
 mod small_tests;
 #[cfg(test)]
-mod test_jobs;
+pub(crate) mod test_jobs;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};

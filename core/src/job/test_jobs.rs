@@ -99,3 +99,29 @@ pub(super) fn hipped() -> Value {
     ]);
     small(planes, json!([]))
 }
+
+/// The demo's job with these fields of its layout.
+pub(crate) fn demo_laid(fields: Value) -> Job {
+    let mut job = demo_json();
+    let layout = job["layout"].as_object_mut().unwrap();
+    for (name, value) in fields.as_object().unwrap() {
+        if value.is_null() {
+            layout.remove(name)
+        } else {
+            layout.insert(name.clone(), value.clone())
+        };
+    }
+    read(&job).unwrap()
+}
+
+/// Seams shared by these planes; all others, and the first, lie as in the demo.
+pub(crate) fn sharing(names: &[&str]) -> Value {
+    let demo = demo_json();
+    let follows = |plane: &Value| names[1..].iter().any(|n| plane["plane"] == *n);
+    let planes: Vec<_> = demo["layout"]["planes"].as_array().unwrap().iter().filter(|p| !follows(p)).cloned().collect();
+    json!({ "planes": planes, "shared": [{ "planes": names }] })
+}
+
+pub(crate) fn packet_laid(fields: Value) -> Packet {
+    demo_laid(fields).compute().unwrap()
+}

@@ -73,18 +73,6 @@ impl Calculation for LengthChange {
     }
 }
 
-/// A meeting angle that a junction can have: more than 0 and less than 180 degrees.
-pub(super) fn meeting_fault(meeting: Angle) -> Result<(), Error> {
-    if meeting.degrees() > 0.0 && meeting.degrees() < 180.0 {
-        Ok(())
-    } else {
-        Err(Error::new(ErrorKind::OutOfRange, "not a meeting angle of seams and a line")
-            .at("meeting")
-            .value_of(meeting)
-            .accepts("more than 0 deg and less than 180 deg"))
-    }
-}
-
 /// A movement along the seams in its parts at a junction line.
 ///
 /// ```
@@ -117,6 +105,6 @@ pub struct SkewParts {
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 pub fn across_line(movement: Length, meeting: Angle) -> Result<SkewParts, Error> {
-    meeting_fault(meeting)?;
+    meeting.meeting()?;
     Ok(SkewParts { across: Length::from_mm(movement.mm() * meeting.sin())?, along: Length::from_mm(movement.mm() * meeting.cos())? })
 }

@@ -1,6 +1,6 @@
 //! The fold and the gap that an end needs.
 
-use super::change::{LengthChange, across_line, expansion_fault, meeting_fault};
+use super::change::{LengthChange, across_line, expansion_fault};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::units::{Angle, Expansion, Length, Temperature, TemperatureDifference};
@@ -129,7 +129,7 @@ impl EndMovement {
         faults.keep(self.to_fixed.not_negative("to_fixed"));
         faults.keep(self.clearance.not_negative("clearance"));
         faults.keep(self.engagement.not_negative("engagement"));
-        faults.keep(meeting_fault(self.meeting));
+        faults.keep(self.meeting.meeting());
         if self.coldest > self.hottest {
             faults.add(
                 Error::new(ErrorKind::Conflict, "the coldest is warmer than the hottest")

@@ -1,6 +1,6 @@
 //! Places that are one within a tolerance.
 
-use super::vertex::{V3, norm, sub};
+use crate::num::space::{V3, norm, sub};
 
 /// For every place the number of the first place of its cluster: places within the tolerance of each other, directly or by others between.
 pub(super) fn clusters(places: &[V3], tolerance: f64) -> Vec<usize> {

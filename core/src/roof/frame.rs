@@ -1,7 +1,8 @@
 //! The axes of a plane: across the slope and up it.
 
-use super::vertex::{V3, Vertex, cross, dot};
+use super::vertex::Vertex;
 use crate::error::Error;
+use crate::num::space::{V3, cross, dot};
 use crate::roof::Point;
 use crate::units::Length;
 

@@ -1,10 +1,11 @@
 //! The lines of the roof, measured.
 
 use super::kind::{self, Lie, LineKind, Water};
-use super::vertex::{Twice, V3, Vertex, cross, dot, norm, scale};
+use super::vertex::{Twice, Vertex};
 use super::{Plane, Point};
 use crate::error::Error;
 use crate::num;
+use crate::num::space::{V3, cross, dot, norm, scale};
 use crate::units::{Angle, Length};
 
 /// A plane on one side of a line.

@@ -3,8 +3,9 @@
 use super::Plane;
 use super::line::{EdgeId, Piece};
 use super::overlap::{Box2, near_pairs};
-use super::vertex::{Twice, V3, Vertex, dot, norm, scale, sub};
+use super::vertex::{Twice, Vertex};
 use crate::error::Error;
+use crate::num::space::{V3, dot, norm, scale, sub};
 use crate::units::Length;
 
 /// An edge of a plane, with the plane on its left.

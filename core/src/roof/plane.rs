@@ -192,7 +192,7 @@ impl Plane {
     /// The mean width in millimetres: twice the area over the perimeter of the outer ring.
     pub(super) fn mean_width(&self) -> f64 {
         let Some(outer) = self.rings.first() else { return 0.0 };
-        let perimeter: f64 = outer.iter().zip(outer.iter().cycle().skip(1)).map(|(a, b)| super::vertex::norm(b.from(*a))).sum();
+        let perimeter: f64 = outer.iter().zip(outer.iter().cycle().skip(1)).map(|(a, b)| crate::num::space::norm(b.from(*a))).sum();
         2.0 * self.area().get(AreaUnit::SquareMillimetre) / perimeter
     }
 }

@@ -1,10 +1,11 @@
 //! The two ways to give a plane, and the checks on them.
 
 use super::frame::Frame;
-use super::vertex::{V3, Vertex, norm};
+use super::vertex::Vertex;
 use super::{Outline, Plane, Point};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
+use crate::num::space::{V3, norm};
 use crate::pitch::Pitch;
 use crate::practice::roof as practice;
 use crate::units::{Angle, Length};

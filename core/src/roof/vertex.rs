@@ -1,5 +1,6 @@
 //! Points in space, and the exact step from them to floating point.
 
+use crate::num::space::V3;
 use crate::units::Length;
 
 /// A point in space: x and y in plan, z upward.
@@ -66,26 +67,4 @@ impl Twice {
         let [x, y, z] = self.0;
         Vertex { x: half(x), y: half(y), z: half(z) }
     }
-}
-
-pub(super) type V3 = [f64; 3];
-
-pub(super) fn dot(a: V3, b: V3) -> f64 {
-    a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
-}
-
-pub(super) fn cross(a: V3, b: V3) -> V3 {
-    [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]]
-}
-
-pub(super) fn norm(a: V3) -> f64 {
-    dot(a, a).sqrt()
-}
-
-pub(super) fn scale(a: V3, by: f64) -> V3 {
-    [a[0] * by, a[1] * by, a[2] * by]
-}
-
-pub(super) fn sub(a: V3, b: V3) -> V3 {
-    [a[0] - b[0], a[1] - b[1], a[2] - b[2]]
 }

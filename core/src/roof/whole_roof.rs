@@ -239,7 +239,7 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
     for (i, plane) in planes {
         for (r, ring) in plane.rings.iter().enumerate() {
             for (edge, (a, b)) in plane.plan.edges().filter(|e| e.ring == r).zip(ring.iter().zip(ring.iter().cycle().skip(1))) {
-                let length = super::vertex::norm(b.from(*a));
+                let length = crate::num::space::norm(b.from(*a));
                 if length <= tolerance.mm() {
                     let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}].ring", r - 1) };
                     faults.add(

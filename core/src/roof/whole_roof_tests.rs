@@ -163,7 +163,7 @@ fn the_order_of_lines_is_fixed() {
     for (i, p) in r.planes().iter().enumerate() {
         let round: f64 = r.lines_round(i).map(|l| l.length.mm()).sum();
         let ring = &p.rings()[0];
-        let perimeter: f64 = ring.iter().zip(ring.iter().cycle().skip(1)).map(|(a, b)| super::vertex::norm(b.from(*a))).sum();
+        let perimeter: f64 = ring.iter().zip(ring.iter().cycle().skip(1)).map(|(a, b)| crate::num::space::norm(b.from(*a))).sum();
         assert!((round - perimeter).abs() < 1e-6, "{round} {perimeter}");
     }
 }

@@ -133,15 +133,7 @@ impl TapeLine {
         if self.bays == 0 {
             faults.add(Error::new(ErrorKind::Missing, "the line crosses no bay").at("bays").value_of(self.bays).accepts("1 or more"));
         }
-        let phi = self.meeting.degrees();
-        if phi <= 0.0 || phi >= 180.0 {
-            faults.add(
-                Error::new(ErrorKind::OutOfRange, "not a meeting angle of seams and a line")
-                    .at("meeting")
-                    .value_of(self.meeting)
-                    .accepts("more than 0 deg and less than 180 deg"),
-            );
-        }
+        faults.keep(self.meeting.meeting());
         faults.keep(self.lap.not_negative("lap"));
         faults.keep(waste_fault(self.waste_ratio));
         faults.keep(self.roll.positive("roll"));

@@ -40,6 +40,18 @@ impl Angle {
         Angle(degrees)
     }
 
+    /// The same angle, if seams and a line can meet at it: more than 0 and less than 180 degrees. The path is `meeting`.
+    pub(crate) fn meeting(self) -> Result<Angle, Error> {
+        if self.0 > 0.0 && self.0 < 180.0 {
+            Ok(self)
+        } else {
+            Err(Error::new(ErrorKind::OutOfRange, "not a meeting angle of seams and a line")
+                .at("meeting")
+                .value_of(self)
+                .accepts("more than 0 deg and less than 180 deg"))
+        }
+    }
+
     /// The angle in degrees.
     #[must_use]
     pub const fn degrees(self) -> f64 {

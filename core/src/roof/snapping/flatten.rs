@@ -3,7 +3,7 @@
 use super::rings::{Face, Faces};
 use super::snap::FlattenedFace;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::roof::vertex::{V3, cross, dot, norm, scale, sub};
+use crate::num::space::{V3, cross, dot, norm, scale, sub};
 use crate::units::Length;
 
 /// Rounds of fitting planes and moving nodes onto them, at most.

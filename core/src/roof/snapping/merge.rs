@@ -2,8 +2,8 @@
 
 use super::rings::{Face, Faces};
 use super::snap::MergedFaces;
+use crate::num::space::{V3, cross, dot, norm, scale, sub};
 use crate::practice::roof as practice;
-use crate::roof::vertex::{V3, cross, dot, norm, scale, sub};
 
 fn normal(faces: &Faces<'_>, ring: &[usize]) -> V3 {
     let first = ring.first().map_or([0.0; 3], |n| faces.node(*n));

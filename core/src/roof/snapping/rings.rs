@@ -2,8 +2,8 @@
 
 use super::snap::{DroppedVertex, SplitEdge};
 use crate::error::{Error, ErrorKind, Faults};
+use crate::num::space::{V3, dot, norm, scale, sub};
 use crate::roof::clusters::clusters;
-use crate::roof::vertex::{V3, dot, norm, scale, sub};
 use crate::roof::{PlaneInput, Shape, Vertex};
 use crate::units::Length;
 

@@ -3,9 +3,9 @@
 use super::rings::Faces;
 use super::{flatten, merge};
 use crate::error::{Error, ErrorKind, Faults};
+use crate::num::space::{norm, sub};
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::roof::vertex::{norm, sub};
 use crate::roof::{Opening, PlaneInput, RoofInput, Shape, Vertex};
 use crate::units::Length;
 

@@ -5,8 +5,8 @@ use super::joined_planes::{JoinedPlanes, JoinedRoof, JointFit, PlacedPlane};
 use super::least_squares::{Fit, Linear, fit};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
+use crate::num::space::{V3, norm, sub};
 use crate::record::{Caution, Source};
-use crate::roof::vertex::{V3, norm, sub};
 use crate::roof::{Opening, PlaneInput, RoofInput, Shape, Vertex, cautions};
 use crate::units::{Angle, Length};
 

@@ -2,7 +2,7 @@
 
 use super::joined_planes::Numbered;
 use crate::num;
-use crate::roof::vertex::{V3, cross, dot, norm, scale, sub};
+use crate::num::space::{V3, cross, dot, norm, scale, sub};
 use crate::units::Angle;
 
 type V2 = [f64; 2];

@@ -115,15 +115,7 @@ impl EndFold {
         faults.keep(self.width.positive("width"));
         faults.keep(self.shown.positive("shown"));
         faults.keep(self.thickness.positive("thickness"));
-        let phi = self.meeting.degrees();
-        if phi <= 0.0 || phi >= 180.0 {
-            faults.add(
-                Error::new(ErrorKind::OutOfRange, "not a meeting angle of seams and a line")
-                    .at("meeting")
-                    .value_of(self.meeting)
-                    .accepts("more than 0 deg and less than 180 deg"),
-            );
-        }
+        faults.keep(self.meeting.meeting());
         if let FoldEnds::Square { clear } = self.ends {
             faults.keep(clear.not_negative("ends.square.clear"));
         }

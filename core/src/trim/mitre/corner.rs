@@ -1,8 +1,8 @@
 //! The two runs that meet, and the frames in which their sections stand.
 
-use super::vector::{V3, add, cross, dot, norm, scale, unit};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
+use crate::num::space::{V3, add, cross, dot, norm, scale, unit};
 use crate::units::{Angle, Length};
 
 /// A way in space, by three lengths measured along it: x and y in plan, z upward. Only its direction counts.

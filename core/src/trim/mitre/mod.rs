@@ -6,7 +6,6 @@ mod half;
 mod joint;
 mod section;
 mod unlike;
-mod vector;
 
 #[cfg(test)]
 mod mitre_tests;

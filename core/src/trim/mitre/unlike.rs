@@ -3,9 +3,9 @@
 use super::corner::Frame;
 use super::cut::PlaneCut;
 use super::section::{Section, Stretch};
-use super::vector::{V3, add, cross, dot, norm, scale, unit};
 use crate::error::{Error, ErrorKind};
 use crate::num;
+use crate::num::space::{V3, add, cross, dot, norm, scale, unit};
 use crate::trim::size::to_length;
 use crate::units::Length;
 
