@@ -78,6 +78,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let drawing = JunctionDrawing::new(sample.name, &sample.solved, sample.first, sample.other, format)?;
         let file = sample.name.replace(", ", "-").replace(' ', "-");
         write(format!("{file}.svg"), drawing.svg()?.as_bytes())?;
+        // What the calculation of this name is given, for callers in any language.
+        write(format!("{file}.{}.json", sample.calculation), &serde_json::to_vec_pretty(&sample.input)?)?;
         write(format!("{file}.html"), &crew_page_html(&sheet(&sample, &drawing, format)?, Paper::Letter)?)?;
     }
     Ok(())

@@ -75,6 +75,14 @@ fn is_well_formed(xml: &str) -> bool {
 }
 
 #[test]
+fn a_sample_is_what_its_calculation_gives_by_name() {
+    for sample in samples() {
+        let out = crate::job::named(sample.calculation).unwrap().compute_json(&sample.input.to_string()).unwrap();
+        assert_eq!(out, serde_json::to_string(&sample.solved).unwrap(), "{}", sample.name);
+    }
+}
+
+#[test]
 fn every_kind_is_drawn_well_formed_and_the_same_again() {
     for (sample, (scene, n)) in laid() {
         let svg = drawing(sample).svg().unwrap();

@@ -56,9 +56,9 @@ mod worksheet;
 
 #[cfg(test)]
 mod blank_drawing_tests;
-#[cfg(test)]
+#[cfg(all(test, feature = "serde"))]
 mod junction_drawing_tests;
-#[cfg(test)]
+#[cfg(all(test, feature = "serde"))]
 mod junction_samples;
 #[cfg(test)]
 mod packet_list_tests;
