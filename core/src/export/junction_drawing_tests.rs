@@ -1,3 +1,5 @@
+#![cfg(feature = "serde")]
+
 use super::fold::Point;
 use super::junction_samples::{self, Sample};
 use super::section_axis::{Axes, on_paper};

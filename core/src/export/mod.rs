@@ -56,7 +56,7 @@ mod worksheet;
 
 #[cfg(test)]
 mod blank_drawing_tests;
-#[cfg(all(test, feature = "serde"))]
+#[cfg(test)]
 mod junction_drawing_tests;
 #[cfg(all(test, feature = "serde"))]
 mod junction_samples;
@@ -81,4 +81,5 @@ pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;
 pub use trim_drawing::{GaugeEdge, TrimDrawing};
+pub use wording::struck_distance;
 pub use worksheet::worksheet_markdown;
