@@ -228,7 +228,7 @@ impl PartialEq for Wall {
 
 impl Hash for Wall {
     fn hash<H: Hasher>(&self, state: &mut H) {
-        (&self.wall.name, self.wall.from, self.wall.to, self.wall.top).hash(state);
+        (&self.wall.name, self.wall.from, self.wall.to, self.wall.top, &self.wall.carries).hash(state);
     }
 }
 
@@ -256,6 +256,12 @@ impl Wall {
     #[getter]
     fn top(&self) -> Option<Length> {
         self.wall.top.map(Length)
+    }
+
+    /// The planes that stand on it, by name.
+    #[getter]
+    fn carries(&self) -> Vec<String> {
+        self.wall.carries.clone()
     }
 
     fn __repr__(&self) -> String {

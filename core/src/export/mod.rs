@@ -63,6 +63,8 @@ mod junction_samples;
 #[cfg(test)]
 mod packet_list_tests;
 #[cfg(test)]
+mod plan_tests;
+#[cfg(test)]
 mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};
