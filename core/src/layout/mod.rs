@@ -31,6 +31,8 @@ mod law_tests;
 #[cfg(test)]
 mod layout_tests;
 #[cfg(test)]
+mod notch_tests;
+#[cfg(test)]
 mod test_shapes;
 
 pub use grid::Start;
