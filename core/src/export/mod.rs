@@ -13,6 +13,7 @@
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
 //! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`measuring_sheet_html`] | what to measure on a roof, as HTML with blanks to fill in |
+//! | `drawing_json` | a plan or a measuring sheet by its name, from JSON (feature `serde`) |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
 mod blank_break;
@@ -21,6 +22,8 @@ mod blank_dxf;
 mod blank_svg;
 mod crew_page;
 mod crew_sheets;
+#[cfg(feature = "serde")]
+mod drawing;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -66,11 +69,15 @@ mod line_plan_tests;
 #[cfg(test)]
 mod packet_list_tests;
 #[cfg(test)]
+mod plan_tests;
+#[cfg(test)]
 mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
+#[cfg(feature = "serde")]
+pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 #[cfg(feature = "serde")]
