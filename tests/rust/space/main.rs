@@ -159,3 +159,8 @@ fn drawn_roofs_of_two_pitches() {
 fn drawn_roofs_with_a_curb() {
     drawn_roofs(120, 50, roofs::curb);
 }
+
+#[test]
+fn drawn_roofs_with_a_cricket() {
+    drawn_roofs(120, 40, roofs::cricket);
+}
