@@ -46,7 +46,13 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;
         }
-        sheet.lines.push(strike(format, &key.mark, struck)?);
+        let mut line = strike(format, &key.mark, struck)?;
+        if let Some(lower) = junction.along.struck_lower.iter().find(|l| (l.order, l.side) == (struck.order, struck.side) && l.from_line != struck.from_line) {
+            let lower = strike(format, &key.mark, lower)?;
+            line.distance = at_both_ends(&line.distance, &lower.distance);
+            line.running = at_both_ends(&line.running, &lower.running);
+        }
+        sheet.lines.push(line);
     }
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
@@ -102,6 +108,11 @@ fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeL
         running.push_str(&format!("; along a seam {}", format.string(seam.read.max((-seam.read).length()?))?));
     }
     Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: way(format, up)?, running })
+}
+
+/// A figure at the line's upper and lower end: once where they are one.
+fn at_both_ends(upper: &str, lower: &str) -> String {
+    if upper == lower { upper.to_owned() } else { format!("at the top {upper}; at the foot {lower}") }
 }
 
 fn bites(bites: Bites) -> &'static str {

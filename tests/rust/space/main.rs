@@ -164,3 +164,8 @@ fn drawn_roofs_with_a_curb() {
 fn drawn_roofs_with_a_cricket() {
     drawn_roofs(120, 40, roofs::cricket);
 }
+
+#[test]
+fn drawn_roofs_with_a_valley_that_widens() {
+    drawn_roofs(120, 40, roofs::widening);
+}
