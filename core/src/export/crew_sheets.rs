@@ -48,7 +48,14 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;
         }
-        sheet.lines.push(strike(format, junction.kind, &key.mark, struck)?);
+        let mut line = strike(format, junction.kind, &key.mark, struck)?;
+        if let Some(lower) = junction.along.struck_lower.iter().find(|l| (l.order, l.side) == (struck.order, struck.side) && l.from_line != struck.from_line) {
+            let lower = strike(format, junction.kind, &key.mark, lower)?;
+            line.distance = at_both_ends(&line.distance, &lower.distance);
+            line.running = at_both_ends(&line.running, &lower.running);
+            line.along_seam = at_both_ends(&line.along_seam, &lower.along_seam);
+        }
+        sheet.lines.push(line);
     }
     sheet.line_plan = line_plan(packet, junction, drawing, format)?;
     fasteners(format, junction, &mut sheet)?;
@@ -126,6 +133,11 @@ fn strike(format: LengthFormat, kind: LineKind, mark: &str, line: &StruckLine) -
     let skew = line.along_seam.filter(|seam| seam.read != line.from_start.read && line.from_line.read != Length::ZERO);
     let along_seam = skew.map_or(Ok(String::new()), |seam| format.string(seam.read.max((-seam.read).length()?)))?;
     Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: distance(up)?, running, along_seam })
+}
+
+/// A figure at the line's upper and lower end: once where they are one.
+fn at_both_ends(upper: &str, lower: &str) -> String {
+    if upper == lower { upper.to_owned() } else { format!("at the top {upper}; at the foot {lower}") }
 }
 
 fn bites(bites: Bites) -> &'static str {

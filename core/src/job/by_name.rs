@@ -116,6 +116,7 @@ calculations! {
     "movement.end-check" => movement::EndCheck,
     "movement.end-movement" => movement::EndMovement,
     "movement.length-change" => movement::LengthChange,
+    "roof.cricket" => roof::Cricket,
     "roof.joined-planes" => roof::JoinedPlanes,
     "roof.measured-plane" => roof::MeasuredPlane,
     "roof.roof-input" => roof::RoofInput,
