@@ -19,6 +19,8 @@ const CLEAR: f64 = 0.35;
 #[derive(Debug, Clone)]
 pub(super) struct Neighbour {
     pub(super) index: usize,
+    /// Whether it stands before the seams, as seen in the section.
+    pub(super) is_before: bool,
     /// A body, where its face is known.
     pub(super) ring: Vec<Point>,
     pub(super) hatch: Vec<(Point, Point)>,
@@ -47,7 +49,7 @@ fn half_gap(solved: &Solved) -> Length {
 pub(super) fn neighbours(solved: &Solved, axes: &Axes, other: &Other, panels: &[Panel], metal: &[Metal], scale: f64) -> Vec<Neighbour> {
     let mut out = Vec::new();
     for (index, what) in solved.adjoining.iter().enumerate() {
-        let bare = Neighbour { index, ring: Vec::new(), hatch: Vec::new(), edges: Vec::new(), handles: Vec::new() };
+        let bare = Neighbour { index, is_before: false, ring: Vec::new(), hatch: Vec::new(), edges: Vec::new(), handles: Vec::new() };
         match (what, other, &axes.second) {
             (Adjoining::VentSlot { width, .. }, ..) => {
                 let other = axes.second.as_ref().filter(|_| matches!(other, Other::Plane(_)));
@@ -105,14 +107,14 @@ pub(super) fn neighbours(solved: &Solved, axes: &Axes, other: &Other, panels: &[
                 let pan = panels.iter().map(|p| p.top).fold(0.0, f64::max) + PIPE_BASE;
                 let ring = vec![(-half, foot), (half, foot), (half, top), (-half, top)];
                 let handles = [0.95, 0.9, 0.1].map(|share| (half, foot + (top - foot) * share)).to_vec();
-                out.push(Neighbour { ring, handles, ..bare.clone() });
+                out.push(Neighbour { ring, handles, is_before: true, ..bare.clone() });
                 // The base lies on the pan; from the hole's edges its boot goes up to the pipe.
                 for (axis, way, hole, base, x) in [(&axes.first, -1.0, hole.0, base.0, -half), (up, 1.0, hole.1, base.1, half)] {
                     let (near, far) = (way * hole.mm() * scale, way * base.mm() * scale);
                     let (inner, outer) = ([axis.at(far, pan), axis.at(near, pan), (x, collar), (x, collar + 4.0)], x + way * 1.3);
                     let mut ring = inner.to_vec();
                     ring.extend([(outer, collar + 4.0), (outer, collar + 0.4), axis.at(near + way * 1.4, pan + 1.3), axis.at(far, pan + 1.3)]);
-                    out.push(Neighbour { ring, ..bare.clone() });
+                    out.push(Neighbour { ring, is_before: true, ..bare.clone() });
                 }
             }
             (Adjoining::JointCurbs { gap, width, height }, ..) => {

@@ -147,15 +147,11 @@ impl Asked<'_> {
     /// they do where it is so flat that they would stand in the way of a wall.
     fn over(&self) -> bool {
         match self.other {
+            Other::Plane(_) if self.axes.riser.is_some() => true,
             Other::Plane(second) => second.rise.degrees() <= self.first.rise.degrees(),
             Other::Wall => self.first.rise.degrees() > 8.0,
             Other::Fascia { .. } | Other::WallTop | Other::Nothing => true,
         }
-    }
-
-    /// Whether a side's dimensions stand over it: over the lower plane of a step stands its riser, and under the upper one are the riser's own.
-    fn over_of(&self, side: Side) -> bool {
-        if self.axes.riser.is_some() { side == Side::Second } else { self.over() }
     }
 
     /// Lays everything out but the balloons, at so many millimetres of paper a millimetre.
@@ -257,7 +253,7 @@ impl Asked<'_> {
         for p in planes {
             let lines = self.lines_of(p.side);
             let top = scene.panels.iter().find(|q| q.side == p.side).map_or(0.0, |q| q.top);
-            let place = if self.over_of(p.side) { (1.0, scene.top_over(&p.axis, p.far) + 3.5, top) } else { (-1.0, -DECK - 4.0, 0.0) };
+            let place = if self.over() { (1.0, scene.top_over(&p.axis, p.far) + 3.5, top) } else { (-1.0, -DECK - 4.0, 0.0) };
             scene.rows.extend(section_dims::row(&lines, &p.axis, scale, self.format, place)?);
         }
         if let Some(axis) = &self.axes.riser {
@@ -294,7 +290,8 @@ impl Asked<'_> {
                 continue;
             }
             let top = scene.panels.iter().find(|q| q.side == p.side).map_or(p.layers.pan, |q| q.top) + p.layers.seam;
-            let is_over = self.over_of(p.side);
+            // Under the upper deck of a step stand the riser's dimensions.
+            let is_over = self.over() && (self.axes.riser.is_none() || p.side == Side::First);
             let h = if is_over { -DECK - 2.5 } else { top + 2.5 };
             scene.slopes.push(slope(p.axis.at(p.far * 0.8, h), degrees, is_over, self.format)?);
         }
