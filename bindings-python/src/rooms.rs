@@ -31,8 +31,9 @@ pub(crate) fn _room(py: Python<'_>, name: &str) -> PyResult<Py<PyModule>> {
 pub(crate) mod assembly {
     #[pymodule_export]
     use crate::assembly::{
-        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, Corner, CornerLine, CornerPair, EdgeMovement,
-        FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs, SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingPiece, CopingPieces, CopingRun,
+        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs,
+        SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
     };
 }
 
@@ -58,8 +59,8 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        AlongLine, CurbBack, Eave, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall,
-        Solved, Valley,
+        AlongLine, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, Pipe, PipePlan,
+        PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley,
     };
 }
 

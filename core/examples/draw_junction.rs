@@ -3,7 +3,7 @@
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 // The sections are those that the drawings are tested with; they name their rooms from the root of the crate that they stand in.
-use seamwright::{closure, error, export, job, junction, pitch, practice, record, units};
+use seamwright::{closure, error, export, job, junction, movement, pitch, practice, record, units};
 
 #[path = "../src/export/junction_samples.rs"]
 mod junction_samples;

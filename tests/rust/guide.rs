@@ -9,7 +9,7 @@ use seamwright::job::{CALCULATIONS, NamedCalculation};
 use seamwright::panel::Reach;
 use seamwright::roof::LineKind;
 use seamwright::trim::{BendRule, NeutralFactor};
-use seamwright::{closure, error, export, junction, pitch, practice, record, units};
+use seamwright::{closure, error, export, junction, movement, pitch, practice, record, units};
 use seamwright_tests::root;
 
 #[path = "../../core/src/export/junction_samples.rs"]
@@ -65,6 +65,9 @@ fn side(side: Side, sample: &Sample) -> &'static str {
     match (side, sample.calculation) {
         (Side::First, "junction.pitch-transition") => "lower",
         (Side::Second, "junction.pitch-transition") => "upper",
+        (Side::First, "junction.step") => "lower",
+        (Side::Second, "junction.step") => "upper",
+        (Side::Riser, _) => "riser",
         (Side::First, _) => "first",
         (Side::Second, _) => "second",
     }
