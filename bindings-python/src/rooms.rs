@@ -114,9 +114,9 @@ pub(crate) mod record {
 pub(crate) mod roof {
     #[pymodule_export]
     use crate::roof::{
-        Bounds, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet, MergedFaces, NamedCorner,
-        OutOfTrue, Outline, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine, Side, SketchedRoof, SnapMove, SnappedRoof,
-        Snapping, SplitEdge, Vertex, Wall,
+        Bounds, Cricket, CricketFigures, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet,
+        MergedFaces, NamedCorner, OutOfTrue, Outline, PlacedCricket, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine,
+        Side, SketchedRoof, SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
     };
 }
 

@@ -1,12 +1,13 @@
 //! `seamwright.roof.Roof` and its input.
 
-use super::{Drain, Line, Plane, Point};
+use super::{Drain, Line, PlacedCricket, Plane, Point};
 use crate::by_name::Document;
 use crate::error::{Raise, raised};
 use crate::given::{Given, Text};
 use crate::layout::LaidPlane;
 use crate::names::{hash_written, named};
 use crate::parts::{Reduced, reduced};
+use crate::place::{Part, Place};
 use crate::record::{Caution, Worksheet};
 use crate::units::{Area, Length, LengthFormat};
 use core::hash::{Hash, Hasher};
@@ -156,6 +157,13 @@ impl Roof {
     #[getter]
     fn walls(slf: &Bound<'_, Self>) -> Vec<Wall> {
         slf.get().roof.walls().iter().enumerate().map(|(number, wall)| Wall { of: slf.clone().unbind(), number, wall: wall.clone() }).collect()
+    }
+
+    /// The crickets, in the order given.
+    #[getter]
+    fn crickets(slf: &Bound<'_, Self>) -> Vec<PlacedCricket> {
+        let placed = slf.get().roof.crickets().iter().enumerate();
+        placed.map(|(number, cricket)| PlacedCricket::at(cricket.clone(), Place::numbered(slf, "crickets", number))).collect()
     }
 
     /// How far apart edges were allowed to lie.

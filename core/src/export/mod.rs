@@ -30,6 +30,7 @@ mod fold;
 mod junction_drawing;
 mod labels;
 mod length_list;
+mod line_plan;
 mod mark_list;
 mod measuring_drawing;
 mod measuring_page;
@@ -61,8 +62,10 @@ mod worksheet;
 mod blank_drawing_tests;
 #[cfg(test)]
 mod junction_drawing_tests;
-#[cfg(test)]
+#[cfg(all(test, feature = "serde"))]
 mod junction_samples;
+#[cfg(test)]
+mod line_plan_tests;
 #[cfg(test)]
 mod packet_list_tests;
 #[cfg(test)]
@@ -80,6 +83,7 @@ pub use junction_drawing::{JunctionDrawing, KeyEntry};
 #[cfg(feature = "serde")]
 pub use length_list::panel_rows_json;
 pub use length_list::{PanelRow, PieceCells, length_list_csv, panel_rows_csv};
+pub use line_plan::{LinePlan, PlanSide};
 pub use mark_list::{creep_checks_csv, seam_marks_csv};
 pub use measuring_page::measuring_sheet_html;
 pub use order_list::order_list_csv;
@@ -88,4 +92,5 @@ pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;
 pub use trim_drawing::{GaugeEdge, TrimDrawing};
+pub use wording::struck_distance;
 pub use worksheet::worksheet_markdown;

@@ -32,6 +32,8 @@ mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
 #[cfg(test)]
+mod cricket_tests;
+#[cfg(test)]
 mod demo_tests;
 #[cfg(test)]
 mod law_tests;

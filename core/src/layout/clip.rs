@@ -11,8 +11,8 @@ pub(crate) struct Segment {
     pub(crate) y1: f64,
     /// The edge's number in the order of `Outline::edges`.
     pub(crate) edge: usize,
-    /// What a finished panel has beyond the line, along the seam.
-    pub(crate) allowance: f64,
+    /// What a finished panel has beyond the line, along the seam, at its left and its right end.
+    pub(crate) allowance: [f64; 2],
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
@@ -46,6 +46,18 @@ impl Segment {
     /// Height of the line at this x, which may lie beyond its ends.
     pub(crate) fn y_extended(&self, x: f64) -> f64 {
         if x >= self.x0 && x <= self.x1 { self.y(x) } else { (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// What a finished panel has beyond the line at this x, which may lie beyond its ends.
+    pub(crate) fn allowance_at(&self, x: f64) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { left } else { (left * (self.x1 - x) + right * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// How the allowance grows to the right, over run: nothing where the panels end parallel to the line.
+    pub(crate) fn lean(&self) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { 0.0 } else { (right - left) / (self.x1 - self.x0) }
     }
 
     /// Rise to the right over run.
@@ -314,8 +326,10 @@ fn link(segments: &mut [Segment]) {
         let from = segments.partition_point(|b| b.x0 < a.x1);
         let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
         let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
-        let apart = (a.allowance - b.allowance).abs().max((a.allowance + a.trim - b.allowance - b.trim).abs());
-        let reach = apart / (a.slope() - b.slope()).abs();
+        let ([_, of_a], [of_b, _]) = (a.allowance, b.allowance);
+        let apart = (of_a - of_b).abs().max((of_a + a.trim - of_b - b.trim).abs());
+        // The shifted lines may be turned toward each other.
+        let reach = apart / ((a.slope() - b.slope()).abs() - a.lean().abs() - b.lean().abs());
         if reach > 0.0 && reach.is_finite() {
             if let Some(a) = segments.get_mut(k) {
                 a.right = Some(Next { at, reach });

@@ -31,7 +31,8 @@ pub struct EndPart {
     pub left: Point,
     /// Its right end, on the junction line.
     pub right: Point,
-    /// The skew cut, from square: positive where the line rises to the right. The meeting angle is 90 degrees less its amount.
+    /// The skew cut, from square: positive where the line rises to the right, or, where the hold-back grows along the line, the line on which the panels end.
+    /// The meeting angle is 90 degrees less its amount.
     pub skew: Angle,
 }
 
