@@ -4,7 +4,7 @@ use super::cautions;
 use super::clip::{Clipper, Part, Run, Segment};
 use super::grid::Grid;
 use super::input::{EdgeUse, Layout, LengthLimit, NarrowChoice};
-use super::laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+use super::laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
 use super::measure::{Measured, measure};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
@@ -166,7 +166,12 @@ impl Layout {
             pieces,
             group: 0,
             covered: Area::of(run.area, AreaUnit::SquareMillimetre),
-            notched: run.notched || m.stepped,
+            notched: !run.notches.is_empty() || m.stepped,
+            notches: run
+                .notches
+                .iter()
+                .map(|n| Ok(Notch { lower: self.end_parts(&n.lower, grid, skews)?, upper: self.end_parts(&n.upper, grid, skews)? }))
+                .collect::<Result<_, Error>>()?,
             pinned_twice: m.pinned_twice,
         }))
     }

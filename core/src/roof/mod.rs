@@ -53,6 +53,8 @@ mod plane_tests;
 #[cfg(test)]
 mod same_roof_tests;
 #[cfg(test)]
+pub(crate) mod sample_roofs;
+#[cfg(test)]
 mod terrain_tests;
 #[cfg(test)]
 mod test_roofs;

@@ -193,7 +193,7 @@ impl Calculation for RoofInput {
             faults.add(Error::new(ErrorKind::Missing, "a roof needs a plane").at("planes").accepts("1 plane or more"));
         }
         self.check_names(&mut faults);
-        walls::check(&self.walls, used.mm(), &mut faults);
+        walls::check(&self.walls, &self.planes, used.mm(), &mut faults);
         let mut built: Vec<(String, Plane)> = self
             .planes
             .iter()
