@@ -3,7 +3,7 @@
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
-use super::wording::{caution, way};
+use super::wording::{caution, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
@@ -46,7 +46,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;
         }
-        sheet.lines.push(strike(format, &key.mark, struck)?);
+        sheet.lines.push(strike(format, junction.kind, &key.mark, struck)?);
     }
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
@@ -92,16 +92,17 @@ fn temperature(format: LengthFormat, temperature: Temperature) -> String {
     format!("{:.0} {}", temperature.get(scale), scale.symbol())
 }
 
-fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {
+fn strike(format: LengthFormat, kind: LineKind, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {
     // From a trim's top edge the section counts down the slope.
     let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum.read).length()? } else { line.from_datum.read };
-    let mut running = way(format, line.from_line.read)?;
+    let distance = |l| struck_distance(format, kind, line.side, l);
+    let mut running = distance(line.from_line.read)?;
     if let Some(seam) = line.along_seam
         && seam.read != line.from_start.read
     {
         running.push_str(&format!("; along a seam {}", format.string(seam.read.max((-seam.read).length()?))?));
     }
-    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: way(format, up)?, running })
+    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: distance(up)?, running })
 }
 
 fn bites(bites: Bites) -> &'static str {

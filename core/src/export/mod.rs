@@ -58,7 +58,7 @@ mod worksheet;
 mod blank_drawing_tests;
 #[cfg(test)]
 mod junction_drawing_tests;
-#[cfg(test)]
+#[cfg(all(test, feature = "serde"))]
 mod junction_samples;
 #[cfg(test)]
 mod packet_list_tests;
@@ -81,4 +81,5 @@ pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;
 pub use trim_drawing::{GaugeEdge, TrimDrawing};
+pub use wording::struck_distance;
 pub use worksheet::worksheet_markdown;
