@@ -36,7 +36,7 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
         let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum).length()? } else { line.from_datum };
         let (from, distance, running) =
             (line.datum.to_string(), struck_distance(format, kind, line.side, up)?, struck_distance(format, kind, line.side, line.from_line)?);
-        sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running });
+        sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running, along_seam: String::new() });
     }
     let mut seen: Vec<&str> = Vec::new();
     for line in &sample.solved.along {

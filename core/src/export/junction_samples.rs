@@ -252,13 +252,14 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
         least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        widens: None,
         rib: on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? }),
         edge_hem: jp::EDGE_HEM,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
-    let input = Valley { corner, first: levels()?, second: levels()?, detail };
+    let input = Valley { corner, first: levels()?, second: levels()?, length: None, detail };
     sample(name, "junction.valley", &input, plane(-seen.first.backing.degrees())?, Other::Plane(plane(seen.second.backing.degrees())?))
 }
 

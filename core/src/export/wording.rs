@@ -28,7 +28,7 @@ pub fn struck_distance(format: LengthFormat, kind: LineKind, side: Side, distanc
     }
     let (more, less) = match (kind, side) {
         (LineKind::Rake, Side::First) => ("inward", "outward"),
-        (LineKind::Sidewall | LineKind::CurbSide, Side::First) => ("toward the wall", "from the wall"),
+        (LineKind::Sidewall | LineKind::CurbSide, Side::First) => ("to wall", "from wall"),
         _ => ("up", "down"),
     };
     let (size, word) = if distance.is_negative() { ((-distance).length()?, less) } else { (distance, more) };
@@ -82,7 +82,7 @@ mod tests {
         assert_eq!(said(LineKind::Ridge, Side::Second, -50.0), "50 mm down");
         assert_eq!(said(LineKind::Rake, Side::First, -50.0), "50 mm outward");
         assert_eq!(said(LineKind::Rake, Side::Second, -50.0), "50 mm down"); // on the fascia
-        assert_eq!(said(LineKind::CurbSide, Side::First, -50.0), "50 mm from the wall");
+        assert_eq!(said(LineKind::CurbSide, Side::First, -50.0), "50 mm from wall");
         assert_eq!(said(LineKind::Sidewall, Side::Second, 50.0), "50 mm up"); // on the wall
         assert_eq!(said(LineKind::Eave, Side::First, 0.0), "0 mm");
     }

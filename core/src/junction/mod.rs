@@ -49,6 +49,7 @@ mod transition_lines;
 mod transition_section;
 mod valley;
 mod valley_hook;
+mod valley_widens;
 mod wall;
 mod work;
 
@@ -127,5 +128,6 @@ pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
 pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
+pub use valley_widens::ValleyWidening;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
 pub use work::order_of_work;

@@ -166,7 +166,7 @@ impl Step {
             lines: solved.lines.into_iter().map(|l| LayoutLine { side: side(l.side), ..l }).collect(),
             ends: solved.ends.into_iter().map(|e| SideEnd { side: side(e.side), ..e }).collect(),
             cautions: solved.cautions.into_iter().map(|c| c.moved("detail", "detail.upper")).collect(),
-            adjoining: Vec::new(),
+            ..Solved::default()
         })
     }
 
