@@ -19,7 +19,7 @@ document! {
     /// ...     "may_cross_seams": False})
     /// >>> made = pipe.compute()
     /// >>> format(made.hole_across, "in/16"), format(made.base_across, "in/16"), made.screws
-    /// ('4"', '8"', 22)
+    /// ('4"', '8"', 20)
     Pipe(core_junction::Pipe) in "seamwright.junction" gives PipePlan
 }
 

@@ -4,7 +4,6 @@ use super::{CopingEnd, CopingJoint, CopingRun};
 use crate::error::ErrorKind;
 use crate::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, TrimSheet, WallRule};
 use crate::movement::HeatRange;
-use crate::pitch::Pitch;
 use crate::practice::{junction as practice, movement};
 use crate::record::Calculation;
 use crate::units::{Angle, Expansion, Length, Temperature};
@@ -28,7 +27,7 @@ fn run() -> CopingRun {
     };
     let kick = Angle::degrees_from(40.0).unwrap();
     let side = CopingSide { behind: Length::ZERO, depth: len("4\""), kick, clears: len("3/4\""), hold: CopingHold::Cleat(cleat), over: None };
-    let detail = CopingDetail { sheet, bed: Length::ZERO, fall: Pitch::parse("1:12").unwrap(), roof_side: side.clone(), outside: side };
+    let detail = CopingDetail { sheet, bed: Length::ZERO, fall: "1:12".parse().unwrap(), roof_side: side.clone(), outside: side };
     CopingRun {
         coping: Coping { thickness: len("8\""), detail },
         run: Length::feet(40),

@@ -32,22 +32,10 @@ pub(super) struct Sample {
 
 fn sample<C>(name: &'static str, calculation: &'static str, input: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
 where
-    C: Calculation<Out = Solved> + serde::Serialize,
+    C: Calculation<Out: Into<Solved>> + serde::Serialize,
 {
-    given(name, calculation, input, input.compute()?, first, other)
-}
-
-/// A sample whose calculation gives more than its section.
-fn given<C: serde::Serialize>(
-    name: &'static str,
-    calculation: &'static str,
-    input: &C,
-    solved: Solved,
-    first: SectionPlane,
-    other: Other,
-) -> Result<Sample, Error> {
-    let input = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
-    Ok(Sample { name, calculation, input, solved, first, other })
+    let value = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
+    Ok(Sample { name, calculation, input: value, solved: input.compute()?.into(), first, other })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
@@ -479,7 +467,7 @@ fn pipe() -> Result<Sample, Error> {
         next: None,
     };
     let plane = plane(rise("4:12")?)?;
-    given("pipe", "junction.pipe", &pipe, pipe.compute()?.section, plane, Other::Plane(plane))
+    sample("pipe", "junction.pipe", &pipe, plane, Other::Plane(plane))
 }
 
 fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {
