@@ -72,6 +72,12 @@ TAPERED = layout.TaperedLay.from_dict(
 )
 MARKS = layout.SeamMarks.from_dict({"layout": SKEWED, "from": "left", "tape": STEP, "creep": {"each": '1/32"', "every": 2}})
 MARKED = MARKS.compute()
+SHEET = {"alloy": "aluminium-3003", "thickness": "0.032 in"}
+COIL = layout.CoilTotals.from_dict({"uses": [{"colour": "slate", "sheet": SHEET, "width": "20 in", "length": "900 ft"}]})
+# A curb of 4 in within the first panel.
+CURB = [Point(x, y) for x, y in [("6 in", "40 in"), ("10 in", "40 in"), ("10 in", "44 in"), ("6 in", "44 in")]]
+PIERCED = Layout(Outline(RECTANGLE.outer, [CURB]), PANELS[2], "left", [*EDGES, *[EdgeUse.SIDE] * 4]).compute()
+NOTCHES = [notch for panel in PIERCED.panels for notch in panel.notches]
 
 VALUES: list[Any] = [
     *[Leg('1 3/4"', '7/8"'), Leg('1 3/4"', '3/8"'), SNAP, SINGLE, DOUBLE, Seam.double_lock('1/2"'), BATTEN],
@@ -89,6 +95,7 @@ VALUES: list[Any] = [
     *[LIST, LISTED, LISTED.pieces[0], LISTED.pieces[1], LISTED.groups[0], LISTED.pairs[0], LISTED.bundles[0], LISTED.waste],
     *[REVISION, REVISED, REVISED.rows[0], REVISED.rows[0].from_formed[0], REVISED.void[0]],
     *[CLEARANCE, SHIFT, SHIFT.distances[0], SHIFT.found, DIRECTION, DIRECTION.compute(), DIRECTION.compute().left_to_right],
+    *[COIL, COIL.compute()[0], NOTCHES[0]],
     *[TAPERED, TAPERED.compute(), MARKS, MARKED, MARKED.seams[0], MARKED.seams[1].foot, MARKED.checks[0]],
     *[Start.EQUAL_RIPS, Start.left_unless_narrow("4 in"), Start.right_unless_narrow("4 in")],
 ]

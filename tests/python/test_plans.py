@@ -53,7 +53,7 @@ def test_a_plan_shows_what_is_laid(path: Path) -> None:
 @pytest.mark.parametrize("path", ROOFS, ids=lambda p: p.stem)
 def test_panels_less_their_notches_are_the_plane(path: Path) -> None:
     for plane in Roof.from_json(path.read_text()).planes:
-        rings = [[(p.x.get("mm"), p.y.get("mm")) for p in ring] for ring in plane.outline.rings]
+        rings = [[(p.x.get("mm"), p.y.get("mm")) for p in ring] for ring in (plane.outline.outer, *plane.outline.holes)]
         whole = shapely.Polygon(rings[0], rings[1:])
         panels = []
         for panel in lay(plane).panels:
@@ -103,7 +103,7 @@ def test_coil_is_added_up_by_colour_and_gauge() -> None:
 
     totals = CoilTotals.from_dict({"uses": [use("slate", "0.032 in", "900 ft"), use("slate", "0.04 in", "50 ft"), use("slate", "0.032 in", "100 ft")]})
     made, sheet = totals.explain()
-    assert made == totals.compute() and len(sheet.steps) == 2
+    assert made == totals.compute() and len(sheet.steps()) == 2
     assert all(isinstance(total, CoilTotal) for total in made)
     assert [(t.colour, t.alloy, t.thickness, t.length) for t in made] == [
         ("slate", "aluminium-3003", Length.parse("0.032 in"), Length.parse("1000 ft")),

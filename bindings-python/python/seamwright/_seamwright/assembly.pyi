@@ -704,6 +704,11 @@ class LineAssembly:
         Lines to strike, in the order of the work.
         """
     @property
+    def struck_lower(self, /) -> list[StruckLine]:
+        """
+        The same at the line's lower end, where they turn away from it; else none.
+        """
+    @property
     def tapes(self, /) -> list[TapeRun]:
         """
         Tapes.

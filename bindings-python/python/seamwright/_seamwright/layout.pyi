@@ -10,7 +10,7 @@ from .units import Angle, Area, Length, Mass, ShopRounding, SurfaceMass
 from _typeshed import SupportsGetItem
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["BlankPair", "Bundle", "Coil", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "mark"]
+__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "mark"]
 
 @final
 class BlankPair:
@@ -103,6 +103,106 @@ class Coil:
     def width(self, /) -> Length:
         """
         Its width: the panel's developed width. Ripped panels are cut from it too.
+        """
+
+@final
+class CoilTotal:
+    """
+    The coil of one colour, sheet and width.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def alloy(self, /) -> str:
+        """
+        The metal of its sheet.
+        """
+    @property
+    def area(self, /) -> Area:
+        """
+        The area.
+        """
+    @property
+    def colour(self, /) -> str:
+        """
+        The colour, as the caller calls it; empty for bare metal.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        The length.
+        """
+    @property
+    def mass(self, /) -> Mass:
+        """
+        The mass, coating and all.
+        """
+    @property
+    def thickness(self, /) -> Length:
+        """
+        The thickness of its sheet.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        The width.
+        """
+
+@final
+class CoilTotals:
+    """
+    Coil added up by colour, sheet and width, over any number of planes and trims.
+
+    >>> from seamwright.layout import CoilTotals
+    >>> sheet = {"alloy": "aluminium-3003", "thickness": "0.032 in"}
+    >>> use = lambda colour, length: {"colour": colour, "sheet": sheet, "width": "20 in", "length": length}
+    >>> totals = CoilTotals.from_dict({"uses": [use("slate", "900 ft"), use("white", "10 ft"), use("slate", "100 ft")]}).compute()
+    >>> [(total.colour, format(total.length, "ft-in/16")) for total in totals]
+    [('slate', '1000\\'-0"'), ('white', '10\\'-0"')]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> CoilTotals:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> list[CoilTotal]:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[list[CoilTotal], Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> CoilTotals:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> CoilTotals:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -340,7 +440,7 @@ class EndPart:
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[LaidPanel, str, int]]: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Any, str, int]]: ...
     def __repr__(self, /) -> str: ...
     @property
     def edge(self, /) -> int:
@@ -493,7 +593,12 @@ class LaidPanel:
     @property
     def notched(self, /) -> bool:
         """
-        Whether an opening or a notch is cut out of it.
+        Whether an opening or a notch is cut out of it, or its end steps.
+        """
+    @property
+    def notches(self, /) -> list[Notch]:
+        """
+        What is cut out of it between its lowest and its highest line.
         """
     @property
     def order(self, /) -> Length:
@@ -990,6 +1095,27 @@ class NarrowLimit:
     def least(self, /) -> Length:
         """
         The least width.
+        """
+
+@final
+class Notch:
+    """
+    What is cut out of a panel between its ends: an opening within its width, or what lies beside an arm of the plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[LaidPanel, str, int]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def lower(self, /) -> list[EndPart]:
+        """
+        The lines that bound it below, from left to right: the panel's metal ends upward there.
+        """
+    @property
+    def upper(self, /) -> list[EndPart]:
+        """
+        The lines that bound it above, from left to right.
         """
 
 @final

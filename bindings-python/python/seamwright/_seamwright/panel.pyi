@@ -214,6 +214,11 @@ class PanelEnd:
         Room between the fold and what it hooks, at laying.
         """
     @property
+    def grows(self, /) -> tuple[Length, Length] | None:
+        """
+        How the end is held back farther down the line: by so much, over so much of the line; ``None`` where it runs parallel.
+        """
+    @property
     def hold(self, /) -> str:
         """
         Whether the end pins the panel: ``slides`` or ``pins``.

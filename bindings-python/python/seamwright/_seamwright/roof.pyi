@@ -2,6 +2,7 @@
 The classes of `seamwright.roof`.
 """
 
+from .layout import LaidPlane
 from .pitch import Pitch
 from .record import Caution, Worksheet
 from .units import Angle, Area, Length, LengthFormat
@@ -9,7 +10,7 @@ from _typeshed import SupportsGetItem
 from collections.abc import Iterable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Bounds", "Drain", "DroppedVertex", "Edge", "FlattenedFace", "JoinedPlanes", "JoinedRoof", "JointFit", "Line", "MeasuredPlane", "MeasuringSheet", "MergedFaces", "NamedCorner", "OutOfTrue", "Outline", "PlacedPlane", "Plane", "PlaneShape", "PlaneSheet", "Point", "Reading", "Roof", "RoofInput", "SheetLine", "Side", "SketchedRoof", "SnapMove", "SnappedRoof", "Snapping", "SplitEdge", "Vertex", "Wall"]
+__all__ = ["Bounds", "Cricket", "CricketFigures", "Drain", "DroppedVertex", "Edge", "FlattenedFace", "JoinedPlanes", "JoinedRoof", "JointFit", "Line", "MeasuredPlane", "MeasuringSheet", "MergedFaces", "NamedCorner", "OutOfTrue", "Outline", "PlacedCricket", "PlacedPlane", "Plane", "PlaneShape", "PlaneSheet", "Point", "Reading", "Roof", "RoofInput", "SheetLine", "Side", "SketchedRoof", "SnapMove", "SnappedRoof", "Snapping", "SplitEdge", "Vertex", "Wall"]
 
 @final
 class Bounds:
@@ -44,6 +45,154 @@ class Bounds:
     def width(self, /) -> Length:
         """
         How far it reaches across the slope.
+        """
+
+@final
+class Cricket:
+    """
+    A cricket behind a curb: two small planes with a ridge square to the curb and two valleys. A roof takes them as ``crickets``, each behind a named hole.
+
+    >>> from seamwright.roof import Cricket
+    >>> cricket = Cricket.from_dict({"roof": "4:12", "width": "48 in", "shape": {"pitch": "4:12"}}).compute()
+    >>> str(cricket.ridge), str(cricket.height), round(cricket.valley_plan.degrees, 9)
+    ('609.6 mm', '203.2 mm', 45.0)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Cricket:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> CricketFigures:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[CricketFigures, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Cricket:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Cricket:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class CricketFigures:
+    """
+    The measures of a cricket. Each plane and each valley stands once on either side.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def area(self, /) -> Area:
+        """
+        True area of each plane.
+        """
+    @property
+    def covers(self, /) -> Area:
+        """
+        True area of the roof that it covers.
+        """
+    @property
+    def cricket_backing(self, /) -> Angle:
+        """
+        How the cricket does.
+        """
+    @property
+    def cricket_meeting(self, /) -> Angle:
+        """
+        Between the cricket's seams and the valley.
+        """
+    @property
+    def end_height(self, /) -> Length:
+        """
+        How high each end of it stands over the roof beside the curb.
+        """
+    @property
+    def half_width(self, /) -> Length:
+        """
+        Half its width, level.
+        """
+    @property
+    def height(self, /) -> Length:
+        """
+        How high the ridge stands at the curb over the curb's back line.
+        """
+    @property
+    def pitch(self, /) -> Pitch:
+        """
+        True slope of each plane.
+        """
+    @property
+    def reach(self, /) -> Length:
+        """
+        From the curb's back up the roof to its top, along the roof's slope.
+        """
+    @property
+    def reach_plan(self, /) -> Length:
+        """
+        The same in plan.
+        """
+    @property
+    def ridge(self, /) -> Length:
+        """
+        Length of the ridge.
+        """
+    @property
+    def ridge_slope(self, /) -> Angle:
+        """
+        Its slope: 0 where it is level.
+        """
+    @property
+    def roof_backing(self, /) -> Angle:
+        """
+        How the roof rises from the valley, in the section square to it.
+        """
+    @property
+    def roof_meeting(self, /) -> Angle:
+        """
+        Between the roof's seams and the valley.
+        """
+    @property
+    def valley(self, /) -> Length:
+        """
+        Length of each valley.
+        """
+    @property
+    def valley_plan(self, /) -> Angle:
+        """
+        In plan, from the curb's back to the valley.
+        """
+    @property
+    def valley_slope(self, /) -> Angle:
+        """
+        Slope of the valley itself.
         """
 
 @final
@@ -625,6 +774,42 @@ class Outline:
         """
 
 @final
+class PlacedCricket:
+    """
+    A cricket of a roof.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def figures(self, /) -> CricketFigures:
+        """
+        Its measures.
+        """
+    @property
+    def hole(self, /) -> str:
+        """
+        The hole behind which it stands.
+        """
+    @property
+    def left(self, /) -> int:
+        """
+        Number of its left plane, looking up the slope.
+        """
+    @property
+    def plane(self, /) -> int:
+        """
+        Number of the plane in which it stands.
+        """
+    @property
+    def right(self, /) -> int:
+        """
+        Number of its right plane.
+        """
+
+@final
 class PlacedPlane:
     """
     A plane as it was set in space.
@@ -959,6 +1144,11 @@ class Roof:
         What the reader must know before metal is cut.
         """
     @property
+    def crickets(self, /) -> list[PlacedCricket]:
+        """
+        The crickets, in the order given.
+        """
+    @property
     def drains(self, /) -> list[Drain]:
         """
         Where the water of each plane goes, in the order of planes and lines.
@@ -994,6 +1184,13 @@ class Roof:
     def lines_round(self, /, plane: SupportsIndex) -> list[Line]:
         """
         The lines round the plane of this number, in the order of the roof's lines.
+        """
+    def plan_svg(self, /, name: str, figure: Length | str, lengths: LengthFormat | str, paper: str, laid: SupportsGetItem[int, LaidPlane | None] | None = None) -> str:
+        """
+        The plan as SVG: planes with an arrow down each slope, their panels numbered and marked, lines by kind with names, true lengths and a legend.
+
+        ``laid`` has one entry for each plane, ``None`` for one that is not laid; without it no panels are shown. ``figure`` is the greatest width and height of the
+        roof on paper, ``paper`` the unit in which the drawing says its size, ``millimetre`` or ``inch``.
         """
     def plane(self, /, name: str) -> Plane:
         """
@@ -1434,6 +1631,11 @@ class Wall:
     def __ne__(self, value: object, /) -> bool: ...
     def __reduce__(self, /) -> tuple[Any, tuple[Roof, str, int]]: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def carries(self, /) -> list[str]:
+        """
+        The planes that stand on it, by name.
+        """
     @property
     def end(self, /) -> Point:
         """
