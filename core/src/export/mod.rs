@@ -21,6 +21,7 @@ mod blank_dxf;
 mod blank_svg;
 mod crew_page;
 mod crew_sheets;
+mod drawn_trim;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -68,6 +69,7 @@ mod trim_drawing_tests;
 pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
+pub use drawn_trim::{DrawnTrim, TrimView};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 #[cfg(feature = "serde")]
