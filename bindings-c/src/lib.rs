@@ -9,6 +9,7 @@ compile_error!("the C interface turns a panic into a status, which needs panic =
 mod abi;
 pub mod angle;
 pub mod batch;
+pub mod drawing;
 pub mod error;
 pub mod flat;
 pub mod job;
