@@ -998,6 +998,20 @@ sw_status sw_trim_girths(const char *pattern,
                          sw_error **error);
 
 /**
+ * A drawing of a trim, as the text of an SVG or of a DXF file.
+ *
+ * `asked` is one JSON object: `profile` and `rule` as for `sw_flat_from_json`, `name`, `format` (`"in/16"`), and as `view` one of `"section-svg"`,
+ * `"flat-svg"`, `{"section-dxf": {"unit": "inch"}}` and `{"flat-dxf": {"unit": "millimetre", "piece": "3 m"}}`; and, where they are wanted, `figure`, `paper`,
+ * `turned` and `gauge`.
+ */
+sw_status sw_trim_drawing(const char *asked,
+                          size_t asked_len,
+                          char *buffer,
+                          size_t capacity,
+                          size_t *needed,
+                          sw_error **error);
+
+/**
  * Stations at equal spaces, the fewest that keep each at or under the maximum on centre; the first and the last stand at the end distance.
  *
  * `stations` receives as many as `capacity` allows, each measured from the start of the run; `*needed` is how many there are, and

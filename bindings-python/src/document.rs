@@ -27,6 +27,30 @@ macro_rules! document {
         $class:ident($core:ty) in $module:literal gives $out:tt
         $({ $($more:tt)* })?
     ) => {
+        $crate::document::document! {
+            $(#[$meta])*
+            $class($core) in $module with {
+                /// What it comes to.
+                fn compute(slf: &Bound<'_, Self>) -> PyResult<$crate::document::given_class!($out)> {
+                    let out = $crate::error::Raise::raise(::seamwright::record::Calculation::compute(&slf.get().0))?;
+                    Ok($crate::document::given_at!($out, slf, out))
+                }
+
+                /// What it comes to, and the worksheet.
+                fn explain(slf: &Bound<'_, Self>) -> PyResult<($crate::document::given_class!($out), $crate::record::Worksheet)> {
+                    let (out, sheet) = $crate::error::Raise::raise(::seamwright::record::Calculation::explain(&slf.get().0))?;
+                    Ok(($crate::document::given_at!($out, slf, out), $crate::record::Worksheet(sheet)))
+                }
+
+                $($($more)*)?
+            }
+        }
+    };
+    // With methods of its own to compute by.
+    (
+        $(#[$meta:meta])*
+        $class:ident($core:ty) in $module:literal with { $($methods:tt)* }
+    ) => {
         $(#[$meta])*
         #[pyclass(module = $module, frozen, eq, hash)]
         #[derive(Clone, PartialEq)]
@@ -69,19 +93,7 @@ macro_rules! document {
                 ::seamwright::record::Calculation::title(&self.0)
             }
 
-            /// What it comes to.
-            fn compute(slf: &Bound<'_, Self>) -> PyResult<$crate::document::given_class!($out)> {
-                let out = $crate::error::Raise::raise(::seamwright::record::Calculation::compute(&slf.get().0))?;
-                Ok($crate::document::given_at!($out, slf, out))
-            }
-
-            /// What it comes to, and the worksheet.
-            fn explain(slf: &Bound<'_, Self>) -> PyResult<($crate::document::given_class!($out), $crate::record::Worksheet)> {
-                let (out, sheet) = $crate::error::Raise::raise(::seamwright::record::Calculation::explain(&slf.get().0))?;
-                Ok(($crate::document::given_at!($out, slf, out), $crate::record::Worksheet(sheet)))
-            }
-
-            $($($more)*)?
+            $($methods)*
 
             fn __repr__(&self) -> String {
                 format!("<{}: {}>", stringify!($class), self.title())

@@ -141,11 +141,12 @@ pub(crate) mod trim {
     #[pymodule_export]
     use crate::trim::{
         _girths_into, Bend, BendFigures, BendFound, BendLines, BendOrder, BendRule, BendSize, BlankBend, BlankEdge, BlankPlan, Chain, Course, Deduction,
-        DeductionTable, DinFactor, DinMinimumRadius, Edge, EndFold, FaceWidths, Figures, Flat, FlatBend, FlatBlank, FlatLeg, FlatPattern, FoldedEnd,
-        FormingCheck, FormingFault, FormingReport, GaugeStep, HoleFinding, Joggle, JoggleParts, Leg, LegCut, Mitre, MitreHalf, MitredCorner, NeutralFactor,
-        NominalBend, NominalFlat, NominalSeam, NominalSum, OrderFound, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, OverBend, PieceFigures, PlannedBlank,
-        Profile, RadiusFinding, SeamMetal, SectionFigures, SetbackFactor, Springback, Sprung, StepFault, Taper, TaperBend, TaperLeg, TaperedPiece,
-        TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, TrimFigures, Vertices, din_compensation, relief_diameter,
+        DeductionTable, DinFactor, DinMinimumRadius, DrawnTrim, Edge, EndFold, FaceWidths, Figures, Flat, FlatBend, FlatBlank, FlatLeg, FlatPattern, FoldedEnd,
+        FormingCheck, FormingFault, FormingReport, GaugeStep, HoleFinding, Joggle, JoggleParts, Leg, LegCut, MatchedSection, MatchingSection, Mitre, MitreHalf,
+        MitredCorner, NeutralFactor, NominalBend, NominalFlat, NominalSeam, NominalSum, OrderFound, OrderSearch, OrderSheet, OrderTrial, OrderVerdict,
+        OverBend, PieceFigures, PlannedBlank, Profile, RadiusFinding, ReliefHole, SeamMetal, SectionFigures, SetbackFactor, Springback, Sprung, StepFault,
+        Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, TrimFigures, Vertices,
+        din_compensation,
     };
 }
 

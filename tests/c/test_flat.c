@@ -154,6 +154,27 @@ static void null_is_no_flat_pattern(void)
     CHECK(girth.pm == 77);
 }
 
+static void a_trim_is_drawn(void)
+{
+    static const char asked[] = "{\"profile\": {\"thickness\": \"0.024 in\", \"painted\": \"upper\", \"bends\": [], \"legs\": [{\"name\": \"strip\", \"length\": \"6 in\", "
+                                "\"start\": \"sheet-edge\", \"end\": \"sheet-edge\"}]}, \"rule\": \"sharp-corner\", \"name\": \"strip\", \"format\": \"mm\", \"view\": ";
+    char order[600], drawing[20000], path[64] = "";
+    size_t needed = 0;
+    sw_error *e = NULL;
+    int length = snprintf(order, sizeof order, "%s\"flat-svg\"}", asked);
+    CHECK(sw_drawing_json("trim.drawn-trim", 15, order, (size_t)length, drawing, sizeof drawing, &needed, NULL) == SW_OK);
+    CHECK(strstr(drawing, "girth 152.4 mm") != NULL);
+    length = snprintf(order, sizeof order, "%s{\"flat-dxf\": {\"unit\": \"inch\", \"piece\": \"10 ft\"}}}", asked);
+    CHECK(sw_drawing_json("trim.drawn-trim", 15, order, (size_t)length, drawing, sizeof drawing, &needed, NULL) == SW_OK);
+    CHECK(strstr(drawing, "BLANK-EDGE") != NULL);
+    length = snprintf(order, sizeof order, "%s{\"flat-dxf\": {\"unit\": \"inch\", \"piece\": \"0 ft\"}}}", asked);
+    CHECK(sw_drawing_json("trim.drawn-trim", 15, order, (size_t)length, drawing, sizeof drawing, &needed, &e) == SW_OUT_OF_RANGE);
+    CHECK(sw_error_path(e, path, sizeof path, NULL) == SW_OK);
+    CHECK(strcmp(path, "input.view.flat-dxf.piece") == 0);
+    sw_error_free(e);
+    CHECK(sw_drawing_json("trim.drawn-trim", 15, NULL, 0, NULL, 0, NULL, NULL) == SW_MISSING);
+}
+
 int main(void)
 {
     RUN(an_angle_unfolds);
@@ -162,5 +183,6 @@ int main(void)
     RUN(a_pattern_too_large_or_too_deep_is_refused);
     RUN(no_part_is_beyond_the_last);
     RUN(null_is_no_flat_pattern);
+    RUN(a_trim_is_drawn);
     return closing_line();
 }

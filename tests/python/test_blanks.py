@@ -12,7 +12,7 @@ import pytest
 import shapely  # type: ignore[import-untyped]
 from ezdxf.filemanagement import read
 from seamwright import InputError
-from seamwright.trim import BlankPlan, EndFold, FlatBlank, Mitre, PlannedBlank, Taper, TaperedRun, relief_diameter
+from seamwright.trim import BlankPlan, EndFold, FlatBlank, Mitre, PlannedBlank, ReliefHole, Taper, TaperedRun
 from seamwright.units import Length
 
 RULE: dict[str, Any] = {"neutral-axis": {"factor": 0.4}}
@@ -264,10 +264,13 @@ def test_refusals_say_where() -> None:
         with pytest.raises(InputError) as refused:
             plan(**more).compute()
         assert refused.value.path == path
+    def relief(habit: str, radius: str, sheet: str) -> Length:
+        return ReliefHole.from_dict({"habit": habit, "inside_radius": radius, "thickness": sheet}).compute()
+
     with pytest.raises(InputError) as refused:
-        relief_diameter("thickness", "1 mm", "0.07 in")
+        relief("thickness", "1 mm", "0.07 in")
     assert refused.value.path == "thickness"
-    assert [format(relief_diameter(h, "0.05 in", "0.08 in"), "in.4") for h in ("twice-radius", "radius", "thickness")] == ["0.1000 in", "0.1250 in", "0.1875 in"]
+    assert [format(relief(h, "0.05 in", "0.08 in"), "in.4") for h in ("twice-radius", "radius", "thickness")] == ["0.1000 in", "0.1250 in", "0.1875 in"]
 
 
 def test_a_blank_shows_itself() -> None:

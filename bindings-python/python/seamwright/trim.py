@@ -22,6 +22,7 @@ from ._seamwright.trim import (
     DeductionTable,
     DinFactor,
     DinMinimumRadius,
+    DrawnTrim,
     Edge,
     EndFold,
     FaceWidths,
@@ -41,6 +42,8 @@ from ._seamwright.trim import (
     JoggleParts,
     Leg,
     LegCut,
+    MatchedSection,
+    MatchingSection,
     Mitre,
     MitreHalf,
     MitredCorner,
@@ -59,6 +62,7 @@ from ._seamwright.trim import (
     PlannedBlank,
     Profile,
     RadiusFinding,
+    ReliefHole,
     SeamMetal,
     SectionFigures,
     SetbackFactor,
@@ -79,7 +83,6 @@ from ._seamwright.trim import (
     Vertices,
     _girths_into,
     din_compensation,
-    relief_diameter,
 )
 
 # NumPy is imported when first needed: the package itself imports nothing.
@@ -105,6 +108,7 @@ __all__ = [
     "DeductionTable",
     "DinFactor",
     "DinMinimumRadius",
+    "DrawnTrim",
     "Edge",
     "EndFold",
     "FaceWidths",
@@ -124,6 +128,8 @@ __all__ = [
     "JoggleParts",
     "Leg",
     "LegCut",
+    "MatchedSection",
+    "MatchingSection",
     "Mitre",
     "MitreHalf",
     "MitredCorner",
@@ -142,6 +148,7 @@ __all__ = [
     "PlannedBlank",
     "Profile",
     "RadiusFinding",
+    "ReliefHole",
     "SeamMetal",
     "SectionFigures",
     "SetbackFactor",
@@ -162,7 +169,6 @@ __all__ = [
     "Vertices",
     "din_compensation",
     "girths",
-    "relief_diameter",
 ]
 
 

@@ -187,14 +187,3 @@ part! {
     /// Radius of the inside face.
     inside_radius(bend) -> Length = Length(bend.inside_radius);
 }
-
-/// The diameter of a relief hole by a published habit: ``twice-radius``, ``radius`` or ``thickness``. The habits disagree.
-///
-/// >>> from seamwright.trim import relief_diameter
-/// >>> format(relief_diameter("twice-radius", "0.16 in", "0.04 in"), "in.2")
-/// '0.32 in'
-#[pyfunction]
-pub(crate) fn relief_diameter(habit: Text, inside_radius: Given<Length>, thickness: Given<Length>) -> PyResult<Length> {
-    let habit: core_trim::ReliefHabit = named(&habit, "habit")?;
-    habit.diameter(inside_radius.at("inside_radius")?, thickness.at("thickness")?).raise().map(Length)
-}

@@ -1,89 +1,39 @@
 //! One class a calculation of the room, all of one shape: read from JSON or a dict, and computed; and the classes of what they give.
 
 use super::{Flat, Part, Profile};
+use crate::document::document;
 use crate::error::Raise;
-use crate::given::Text;
-use crate::json::{Json, dict, of_dict, restored, written};
+use crate::given::Given;
+use crate::json::{dict, written};
 use crate::names::hash_written;
+use crate::place::cautions;
 use crate::record::{Caution, Source, Worksheet};
 use crate::trim::{Bend, Leg, NeutralFactor};
 use crate::units::{Angle, BendAngle, Length};
 use core::hash::{Hash, Hasher};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
-use seamwright::job::LONGEST_INPUT;
-use seamwright::record::{Calculation, read_json};
+use seamwright::record::Calculation;
 use seamwright::trim as core_trim;
 
-/// Makes the class of a calculation.
+/// Makes the class of a calculation whose result is a value, or pickles as its calculation.
 macro_rules! calculation {
     ($(#[$meta:meta])* $class:ident => $out:ty, |$of:ident, $found:ident| $made:expr) => {
-        $(#[$meta])*
-        #[pyclass(module = "seamwright.trim", frozen, eq, hash)]
-        #[derive(Clone, PartialEq)]
-        pub(crate) struct $class(core_trim::$class);
+        document! {
+            $(#[$meta])*
+            $class(core_trim::$class) in "seamwright.trim" with {
+                /// The result.
+                fn compute(&self) -> PyResult<$out> {
+                    let ($of, $found) = (self, self.0.compute().raise()?);
+                    Ok($made)
+                }
 
-        impl Hash for $class {
-            fn hash<H: Hasher>(&self, state: &mut H) {
-                hash_written(&self.0, state);
-            }
-        }
-
-        #[pymethods]
-        impl $class {
-            /// Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
-            #[staticmethod]
-            fn from_json(json: Json<'_>) -> PyResult<$class> {
-                read_json(json.bytes()?, LONGEST_INPUT).raise().map($class)
-            }
-
-            /// Reads it from a dict of the same form, in which quantities may stand as themselves.
-            #[staticmethod]
-            fn from_dict(mapping: &Bound<'_, PyDict>) -> PyResult<$class> {
-                read_json(of_dict(mapping)?.as_bytes(), LONGEST_INPUT).raise().map($class)
-            }
-
-            /// It as JSON text, with every quantity in its canonical form.
-            fn to_json(&self) -> PyResult<String> {
-                written(&self.0)
-            }
-
-            /// It as a dict, with every quantity as text in its canonical form.
-            fn to_dict<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
-                dict(py, &self.to_json()?)
-            }
-
-            /// What it works out, in words.
-            #[getter]
-            fn title(&self) -> String {
-                self.0.title()
-            }
-
-            /// The result.
-            fn compute(&self) -> PyResult<$out> {
-                let ($of, $found) = (self, self.0.compute().raise()?);
-                Ok($made)
-            }
-
-            /// The result, and its worksheet.
-            fn explain(&self) -> PyResult<($out, Worksheet)> {
-                let (out, sheet) = self.0.explain().raise()?;
-                let ($of, $found) = (self, out);
-                Ok(($made, Worksheet(sheet)))
-            }
-
-            fn __repr__(&self) -> String {
-                format!("<{}: {}>", stringify!($class), self.0.title())
-            }
-
-            fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (String,))> {
-                Ok((slf.get_type().getattr("_restored")?, (slf.get().to_json()?,)))
-            }
-
-            /// For unpickling.
-            #[staticmethod]
-            fn _restored(text: Text) -> PyResult<$class> {
-                restored(&text.0).map($class)
+                /// The result, and its worksheet.
+                fn explain(&self) -> PyResult<($out, Worksheet)> {
+                    let (out, sheet) = self.0.explain().raise()?;
+                    let ($of, $found) = (self, out);
+                    Ok(($made, Worksheet(sheet)))
+                }
             }
         }
     };
@@ -125,10 +75,6 @@ macro_rules! result {
             }
         }
     };
-}
-
-fn cautions(found: &[seamwright::record::Caution]) -> Vec<Caution> {
-    found.iter().map(Caution::from).collect()
 }
 
 calculation! {
@@ -427,4 +373,78 @@ calculation! {
     /// >>> str(DinMinimumRadius.from_dict(sheet).compute())
     /// '1 mm'
     DinMinimumRadius => Length, |_of, found| Length(found)
+}
+
+calculation! {
+    /// A relief hole where bends cross, sized by a published habit; they disagree, so the caller chooses.
+    ///
+    /// >>> from seamwright.trim import ReliefHole
+    /// >>> hole = ReliefHole.from_dict({"habit": "thickness", "inside_radius": "0.04 in", "thickness": "0.04 in"})
+    /// >>> format(hole.compute(), "in/8")
+    /// '1/8"'
+    ReliefHole => Length, |_of, found| Length(found)
+}
+
+calculation! {
+    /// The profile of a second run, upright, that closes on a first one's in one plane.
+    ///
+    /// >>> from seamwright.trim import MatchingSection, Mitre
+    /// >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    /// ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    /// >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    /// >>> eave = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    /// >>> corner = {"plan": {"turn": "-90 deg", "first_rise": "0 deg", "second_rise": "26.565 deg"}}
+    /// >>> rake = MatchingSection.from_dict({"profile": eave, "corner": corner, "closes_on": "upper"}).compute()
+    /// >>> round(rake.profile.bends[0].angle.degrees, 2)
+    /// 65.91
+    /// >>> mitre = {"profile": eave, "rule": "sharp-corner", "corner": corner, "second": {"matching": {}}, "closes_on": "upper", "tolerance": "0.01 mm"}
+    /// >>> len(Mitre.from_dict(mitre).compute().second.legs)
+    /// 2
+    /// >>> mitre["second"] = rake.second_half("0.001 mm")
+    /// >>> str(Mitre.from_dict(mitre).compute().parts)
+    /// '0 mm'
+    MatchingSection => MatchedSection, |of, found| MatchedSection { of: of.clone(), found }
+}
+
+/// The matching section. It pickles as its calculation, which computes again.
+#[pyclass(module = "seamwright.trim", frozen, eq, hash)]
+#[derive(Clone, PartialEq)]
+pub(crate) struct MatchedSection {
+    of: MatchingSection,
+    found: core_trim::MatchedSection,
+}
+
+impl Hash for MatchedSection {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        self.of.hash(state);
+    }
+}
+
+#[pymethods]
+impl MatchedSection {
+    /// The profile of the run that leaves.
+    #[getter]
+    fn profile(&self) -> Profile {
+        Profile(self.found.profile.clone())
+    }
+
+    /// Where its section is put, as a dict.
+    #[getter]
+    fn placement<'py>(&self, py: Python<'py>) -> PyResult<Bound<'py, PyDict>> {
+        dict(py, &written(&self.found.placement)?)
+    }
+
+    /// Both as the second half of a mitre, whose corners may part by so much.
+    fn second_half<'py>(&self, py: Python<'py>, within: Given<Length>) -> PyResult<Bound<'py, PyDict>> {
+        let (profile, placement, within) = (self.found.profile.clone(), self.found.placement, within.at("within")?);
+        dict(py, &written(&core_trim::SecondHalf::Other { profile, placement, within })?)
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<MatchedSection: {} legs>", self.found.profile.legs.len())
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, ())> {
+        Ok((slf.get().of.clone().into_pyobject(slf.py())?.getattr("compute")?, ()))
+    }
 }

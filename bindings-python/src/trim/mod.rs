@@ -4,6 +4,7 @@ mod batch;
 mod blank;
 mod brake;
 mod calculations;
+mod drawing;
 mod factors;
 mod figures;
 mod flat;
@@ -14,12 +15,13 @@ mod rule;
 mod taper;
 
 pub(crate) use batch::_girths_into;
-pub(crate) use blank::{BlankBend, BlankEdge, BlankPlan, EndFold, FlatBlank, FoldedEnd, PlannedBlank, relief_diameter};
+pub(crate) use blank::{BlankBend, BlankEdge, BlankPlan, EndFold, FlatBlank, FoldedEnd, PlannedBlank};
 pub(crate) use brake::{BendOrder, GaugeStep, OrderFound, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, StepFault};
 pub(crate) use calculations::{
-    BendFigures, BendFound, Chain, Course, DinMinimumRadius, Joggle, JoggleParts, NominalBend, NominalFlat, NominalSeam, NominalSum, OverBend, SeamMetal,
-    Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices,
+    BendFigures, BendFound, Chain, Course, DinMinimumRadius, Joggle, JoggleParts, MatchedSection, MatchingSection, NominalBend, NominalFlat, NominalSeam,
+    NominalSum, OverBend, ReliefHole, SeamMetal, Springback, Sprung, Tooled, TrialBend, TrialFound, Vertices,
 };
+pub(crate) use drawing::DrawnTrim;
 pub(crate) use factors::{DinFactor, NeutralFactor, SetbackFactor};
 pub(crate) use figures::{BendLines, FaceWidths, Figures, PieceFigures, SectionFigures, TrimFigures};
 pub(crate) use flat::{Flat, FlatBend, FlatLeg, FlatPattern, Part};

@@ -1,5 +1,6 @@
 //! Drawings and pages by name, from JSON: the door for callers that know names and documents and not Rust's types.
 
+use super::drawn_trim::DrawnTrim;
 use super::measuring_page::measuring_sheet_html;
 use super::plan::roof_plan_svg;
 use super::svg::PaperUnit;
@@ -113,8 +114,11 @@ impl MeasuringPage {
 /// What each name draws, from JSON to text.
 type Drawing = (&'static str, fn(&[u8]) -> Result<String, Error>);
 
-const DRAWINGS: &[Drawing] =
-    &[("roof.measuring-page", |json| MeasuringPage::from_json(json)?.html()), ("roof.roof-plan", |json| RoofPlan::from_json(json)?.svg())];
+const DRAWINGS: &[Drawing] = &[
+    ("roof.measuring-page", |json| MeasuringPage::from_json(json)?.html()),
+    ("roof.roof-plan", |json| RoofPlan::from_json(json)?.svg()),
+    ("trim.drawn-trim", |json| read_json::<DrawnTrim>(json, LONGEST_INPUT)?.compute()),
+];
 
 /// The names of all drawings and pages that can be made from JSON.
 ///

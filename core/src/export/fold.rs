@@ -1,7 +1,7 @@
 //! The folded section as stretches of its middle line, and its two faces; y upwards.
 
 use crate::num;
-use crate::trim::{Direction, Face, Flat, Part};
+use crate::trim::{Direction, Face, Flat, FlatBend, Part};
 
 /// A point of a section.
 pub(super) type Point = (f64, f64);
@@ -71,13 +71,45 @@ fn reach(radius: f64, degrees: f64) -> f64 {
     if degrees <= 90.0 { radius * num::tan_deg(degrees / 2.0) } else { radius }
 }
 
+/// A bend as drawn.
+struct Opened<'a> {
+    bend: &'a FlatBend,
+    degrees: f64,
+    /// Radius of the middle line.
+    radius: f64,
+    /// By how much it now reaches further than in truth.
+    more: f64,
+}
+
+/// Beside each bend the leg towards the nearer edge, in millimetres: the return of a hem.
+fn outer_legs(flat: &Flat) -> impl Iterator<Item = f64> {
+    let legs = flat.legs();
+    flat.bends().iter().enumerate().map(move |(i, bend)| {
+        let outer = if bend.part.is_of_start_edge() { i } else { i + 1 };
+        legs.get(outer).map_or(0.0, |leg| leg.length().mm())
+    })
+}
+
+/// How far a fold past 180 degrees closes until the end of its return, this long, comes to the inside of its leg, with either face; at most so far.
+fn closing(most: f64, radius: f64, half: f64, back: f64) -> f64 {
+    let (inside, outside) = (radius - half, radius + half);
+    let clear = |degrees: f64| {
+        let (sin, cos) = (num::sin_deg(degrees), num::cos_deg(degrees));
+        inside - inside * cos + back * sin >= 0.0 && inside - outside * cos + back * sin >= 0.0
+    };
+    let mut degrees = 180.0;
+    while degrees < most && clear(degrees + 0.25) {
+        degrees += 0.25;
+    }
+    degrees.min(most)
+}
+
 impl Fold {
     /// Folds the flat again.
     pub(super) fn of(flat: &Flat, drawn: Drawn) -> Fold {
         let thickness = flat.thickness().mm() * drawn.scale;
         let half = thickness.max(drawn.least_thickness) / 2.0;
         let mut is_true = thickness >= drawn.least_thickness;
-        // Of each bend: degrees, drawn radius of the middle line, and by how much it now reaches further than in truth.
         let mut bends = Vec::with_capacity(flat.bends().len());
         for bend in flat.bends() {
             let inside = bend.inside_radius.mm() * drawn.scale;
@@ -86,27 +118,34 @@ impl Fold {
             }
             let (true_radius, radius) = (inside + thickness / 2.0, inside.max(drawn.least_radius) + half);
             let degrees = bend.angle.degrees();
-            bends.push((bend, radius, reach(radius, degrees) - reach(true_radius, degrees)));
+            bends.push(Opened { bend, degrees, radius, more: reach(radius, degrees) - reach(true_radius, degrees) });
         }
-        let mut heading = drawn.turned
-            - bends.iter().take_while(|(bend, ..)| bend.part.is_of_start_edge()).map(|(bend, ..)| sign(bend.direction) * bend.angle.degrees()).sum::<f64>();
+        if half > thickness / 2.0 {
+            // What closes past 180 degrees ends on its leg: the return, drawn thicker, ends there earlier.
+            for (opened, leg) in bends.iter_mut().zip(outer_legs(flat)) {
+                if opened.degrees > 180.0 {
+                    opened.degrees = closing(opened.degrees, opened.radius, half, leg * drawn.scale);
+                }
+            }
+        }
+        let mut heading = drawn.turned - bends.iter().take_while(|o| o.bend.part.is_of_start_edge()).map(|o| sign(o.bend.direction) * o.degrees).sum::<f64>();
         let mut at = (0.0, 0.0);
         let mut stretches = Vec::with_capacity(2 * bends.len() + 1);
         let mut before = 0.0;
         let mut rest = bends.iter();
         for leg in flat.legs() {
             let next = rest.next();
-            let taken = before + next.map_or(0.0, |(_, _, more)| *more);
+            let taken = before + next.map_or(0.0, |o| o.more);
             let length = leg.length().mm() * drawn.scale;
             // A leg shorter than what its opened bends take keeps a short stretch, so that it can be seen.
             let shown = if taken > 0.0 { (length - taken).max(length.min(half)) } else { length - taken };
             let to = along(at, heading, shown);
             stretches.push(Stretch::Leg { part: leg.part, from: at, to, heading });
             at = to;
-            if let Some((bend, radius, more)) = next {
+            if let Some(Opened { bend, degrees, radius, more }) = next {
                 let turn = sign(bend.direction);
                 let centre = left_of(at, heading, turn * radius);
-                let sweep = turn * bend.angle.degrees();
+                let sweep = turn * degrees;
                 stretches.push(Stretch::Bend { part: bend.part, centre, radius: *radius, from: at, heading, sweep });
                 heading += sweep;
                 at = left_of(centre, heading, -turn * radius);

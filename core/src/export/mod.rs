@@ -24,6 +24,7 @@ mod crew_page;
 mod crew_sheets;
 #[cfg(feature = "serde")]
 mod drawing;
+mod drawn_trim;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -78,6 +79,7 @@ pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 #[cfg(feature = "serde")]
 pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};
+pub use drawn_trim::{DrawnTrim, TrimView};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 #[cfg(feature = "serde")]

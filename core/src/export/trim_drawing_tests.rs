@@ -123,6 +123,49 @@ fn a_huge_trim_still_keeps_to_the_figure() {
     assert!(drawing.section_svg().unwrap().contains("Scale 1:60001"));
 }
 
+#[cfg(feature = "serde")]
+#[test]
+fn a_drawing_in_job_form_is_the_drawing() {
+    use crate::record::{Calculation, read_json};
+    let profile = sharp_square(Length::micrometres(3000));
+    let drawing = TrimDrawing::new("angle", &profile, &rule(), LengthFormat::parse("mm.1").unwrap()).unwrap();
+    let json = |view: &str, more: &str| {
+        let profile = serde_json::to_string(&profile).unwrap();
+        let json =
+            format!(r#"{{"profile": {profile}, "rule": {{"neutral-axis": {{"factor": 0.5}}}}, "name": "angle", "format": "mm.1", "view": {view}{more}}}"#);
+        read_json::<DrawnTrim>(json.as_bytes(), 1 << 20).and_then(|d| d.compute())
+    };
+    assert_eq!(json("\"section-svg\"", "").unwrap(), drawing.section_svg().unwrap());
+    assert_eq!(json("\"flat-svg\"", "").unwrap(), drawing.flat_svg().unwrap());
+    assert_eq!(json(r#"{"section-dxf": {"unit": "inch"}}"#, "").unwrap().into_bytes(), drawing.section_dxf(DrawingUnit::Inch));
+    let flat = json(r#"{"flat-dxf": {"unit": "millimetre", "piece": "10 ft"}}"#, r#", "gauge": "end", "turned": "90 deg", "paper": "inch", "figure": "80 mm""#);
+    assert_eq!(flat.unwrap().into_bytes(), drawing.gauged_from(GaugeEdge::End).flat_dxf(DrawingUnit::Millimetre, Length::feet(10)).unwrap());
+    assert_eq!(json(r#"{"flat-dxf": {"unit": "millimetre", "piece": "0 ft"}}"#, "").unwrap_err().path(), "view.flat-dxf.piece");
+    assert_eq!(json("\"flat-svg\"", r#", "figure": "0 mm""#).unwrap_err().path(), "figure");
+    assert_eq!(json("\"flat-svg\"", r#", "size": "1 mm""#).unwrap_err().kind(), crate::error::ErrorKind::Unknown);
+}
+
+/// A teardrop and a wired edge end on their leg in truth, and so they do where the sheet is drawn thicker: what lies inside does not run into the leg.
+#[test]
+fn a_thick_drawn_edge_ends_on_its_leg() {
+    let um = Length::micrometres;
+    for edge in [Edge::wired_edge(um(3_000), Direction::Up), Edge::teardrop_hem(um(1_500), um(9_500), um(0), Direction::Up)] {
+        let profile = Profile::builder(um(500)).painted(Face::Upper).leg("leg", um(60_000)).end(edge).build().unwrap();
+        let flat = profile.unfold(&rule()).unwrap();
+        for drawn in [Drawn::truly(1.0, 0.0), Drawn { scale: 0.5, least_thickness: 0.7, least_radius: 0.3, turned: 0.0 }] {
+            let fold = Fold::of(&flat, drawn);
+            let low = |t: &Trace| match *t {
+                Trace::Line { to } | Trace::Arc { to, .. } => to.1,
+            };
+            // The leg runs to the right, its upper face half a thickness up; the end of the sheet lies above that, on either face.
+            let (upper, lower) = (fold.face(Face::Upper).1, fold.face(Face::Lower).1);
+            for end in [upper.last().unwrap(), lower.last().unwrap()] {
+                assert!(low(end) > fold.half - 1e-6, "{} under {}", low(end), fold.half);
+            }
+        }
+    }
+}
+
 /// A corrugation of so many bends.
 fn corrugation(bends: usize) -> Profile {
     let mut b = Profile::builder(Length::micrometres(600)).painted(Face::Upper).inside_radius(Length::micrometres(600)).leg("leg", Length::micrometres(20_000));

@@ -9,7 +9,7 @@ from numpy import float64
 from numpy.typing import NDArray
 from typing import Any, Final, SupportsFloat, SupportsIndex, final
 
-__all__ = ["Bend", "BendFigures", "BendFound", "BendLines", "BendOrder", "BendRule", "BendSize", "BlankBend", "BlankEdge", "BlankPlan", "Chain", "Course", "Deduction", "DeductionTable", "DinFactor", "DinMinimumRadius", "Edge", "EndFold", "FaceWidths", "Figures", "Flat", "FlatBend", "FlatBlank", "FlatLeg", "FlatPattern", "FoldedEnd", "FormingCheck", "FormingFault", "FormingReport", "GaugeStep", "HoleFinding", "Joggle", "JoggleParts", "Leg", "LegCut", "Mitre", "MitreHalf", "MitredCorner", "NeutralFactor", "NominalBend", "NominalFlat", "NominalSeam", "NominalSum", "OrderFound", "OrderSearch", "OrderSheet", "OrderTrial", "OrderVerdict", "OverBend", "PieceFigures", "PlannedBlank", "Profile", "RadiusFinding", "SeamMetal", "SectionFigures", "SetbackFactor", "Springback", "Sprung", "StepFault", "Taper", "TaperBend", "TaperLeg", "TaperedPiece", "TaperedPieces", "TaperedRun", "TaperedTrim", "Tooled", "TrialBend", "TrialFound", "TrimFigures", "Vertices", "_girths_into", "din_compensation", "relief_diameter"]
+__all__ = ["Bend", "BendFigures", "BendFound", "BendLines", "BendOrder", "BendRule", "BendSize", "BlankBend", "BlankEdge", "BlankPlan", "Chain", "Course", "Deduction", "DeductionTable", "DinFactor", "DinMinimumRadius", "DrawnTrim", "Edge", "EndFold", "FaceWidths", "Figures", "Flat", "FlatBend", "FlatBlank", "FlatLeg", "FlatPattern", "FoldedEnd", "FormingCheck", "FormingFault", "FormingReport", "GaugeStep", "HoleFinding", "Joggle", "JoggleParts", "Leg", "LegCut", "MatchedSection", "MatchingSection", "Mitre", "MitreHalf", "MitredCorner", "NeutralFactor", "NominalBend", "NominalFlat", "NominalSeam", "NominalSum", "OrderFound", "OrderSearch", "OrderSheet", "OrderTrial", "OrderVerdict", "OverBend", "PieceFigures", "PlannedBlank", "Profile", "RadiusFinding", "ReliefHole", "SeamMetal", "SectionFigures", "SetbackFactor", "Springback", "Sprung", "StepFault", "Taper", "TaperBend", "TaperLeg", "TaperedPiece", "TaperedPieces", "TaperedRun", "TaperedTrim", "Tooled", "TrialBend", "TrialFound", "TrimFigures", "Vertices", "_girths_into", "din_compensation"]
 
 @final
 class Bend:
@@ -85,7 +85,7 @@ class BendFigures:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -93,7 +93,7 @@ class BendFigures:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -510,7 +510,7 @@ class Chain:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -518,7 +518,7 @@ class Chain:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -564,7 +564,7 @@ class Course:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -572,7 +572,7 @@ class Course:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -696,7 +696,7 @@ class DinMinimumRadius:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -704,7 +704,61 @@ class DinMinimumRadius:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class DrawnTrim:
+    """
+    A drawing of a trim: ``section-svg``, ``flat-svg``, ``section-dxf`` or ``flat-dxf``.
+
+    >>> from seamwright.trim import DrawnTrim
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> profile = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> asked = {"profile": profile, "rule": "sharp-corner", "name": "angle", "format": "in/16"}
+    >>> 'girth 7"' in DrawnTrim.from_dict(asked | {"view": "flat-svg"}).text().replace("&quot;", '"')
+    True
+    >>> DrawnTrim.from_dict(asked | {"view": {"flat-dxf": {"unit": "inch", "piece": "10 ft"}}}).text().splitlines()[1]
+    'SECTION'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> DrawnTrim:
+        """
+        For unpickling.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> DrawnTrim:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> DrawnTrim:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    def text(self, /) -> str:
+        """
+        The drawing: the text of an SVG or of a DXF file.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -1462,7 +1516,7 @@ class Joggle:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -1470,7 +1524,7 @@ class Joggle:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -1579,6 +1633,94 @@ class LegCut:
     def start(self, /) -> tuple[Length, Length]:
         """
         Where the cut starts: the station, and how far along the run. (In Rust this is ``from``.)
+        """
+
+@final
+class MatchedSection:
+    """
+    The matching section. It pickles as its calculation, which computes again.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def placement(self, /) -> dict:
+        """
+        Where its section is put, as a dict.
+        """
+    @property
+    def profile(self, /) -> Profile:
+        """
+        The profile of the run that leaves.
+        """
+    def second_half(self, /, within: Length | str) -> dict:
+        """
+        Both as the second half of a mitre, whose corners may part by so much.
+        """
+
+@final
+class MatchingSection:
+    """
+    The profile of a second run, upright, that closes on a first one's in one plane.
+
+    >>> from seamwright.trim import MatchingSection, Mitre
+    >>> legs = [{"name": "flange", "length": "4 in", "start": "sheet-edge", "end": "outer-corner"},
+    ...     {"name": "face", "length": "3 in", "start": "outer-corner", "end": "sheet-edge"}]
+    >>> bends = [{"angle": "90 deg", "direction": "down", "inside_radius": "0.03 in"}]
+    >>> eave = {"thickness": "0.024 in", "legs": legs, "bends": bends, "painted": "upper"}
+    >>> corner = {"plan": {"turn": "-90 deg", "first_rise": "0 deg", "second_rise": "26.565 deg"}}
+    >>> rake = MatchingSection.from_dict({"profile": eave, "corner": corner, "closes_on": "upper"}).compute()
+    >>> round(rake.profile.bends[0].angle.degrees, 2)
+    65.91
+    >>> mitre = {"profile": eave, "rule": "sharp-corner", "corner": corner, "second": {"matching": {}}, "closes_on": "upper", "tolerance": "0.01 mm"}
+    >>> len(Mitre.from_dict(mitre).compute().second.legs)
+    2
+    >>> mitre["second"] = rake.second_half("0.001 mm")
+    >>> str(Mitre.from_dict(mitre).compute().parts)
+    '0 mm'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> MatchingSection:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> MatchedSection:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[MatchedSection, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> MatchingSection:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> MatchingSection:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -1848,7 +1990,7 @@ class NominalSeam:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -1856,7 +1998,7 @@ class NominalSeam:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -1904,7 +2046,7 @@ class NominalSum:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -1912,7 +2054,7 @@ class NominalSum:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -2144,7 +2286,7 @@ class OverBend:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -2152,7 +2294,7 @@ class OverBend:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -2325,6 +2467,58 @@ class RadiusFinding:
         """
 
 @final
+class ReliefHole:
+    """
+    A relief hole where bends cross, sized by a published habit; they disagree, so the caller chooses.
+
+    >>> from seamwright.trim import ReliefHole
+    >>> hole = ReliefHole.from_dict({"habit": "thickness", "inside_radius": "0.04 in", "thickness": "0.04 in"})
+    >>> format(hole.compute(), "in/8")
+    '1/8"'
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> ReliefHole:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Length:
+        """
+        The result.
+        """
+    def explain(self, /) -> tuple[Length, Worksheet]:
+        """
+        The result, and its worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> ReliefHole:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> ReliefHole:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class SeamMetal:
     """
     What an edge or a seam takes on each side.
@@ -2449,7 +2643,7 @@ class Springback:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -2457,7 +2651,7 @@ class Springback:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -2912,7 +3106,7 @@ class TrialBend:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -2920,7 +3114,7 @@ class TrialBend:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -3056,7 +3250,7 @@ class Vertices:
     @property
     def title(self, /) -> str:
         """
-        What it works out, in words.
+        What it is, in words.
         """
     def to_dict(self, /) -> dict:
         """
@@ -3064,7 +3258,7 @@ class Vertices:
         """
     def to_json(self, /) -> str:
         """
-        It as JSON text, with every quantity in its canonical form.
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 def _girths_into(profile: Profile, rule: BendRule, thickness: NDArray[float64], inside_radius: NDArray[float64], girths: NDArray[float64], unit: str) -> None:
@@ -3075,13 +3269,4 @@ def _girths_into(profile: Profile, rule: BendRule, thickness: NDArray[float64], 
 def din_compensation(size: BendSize) -> Length:
     """
     The compensation value of DIN 6935, with the standard's own leg convention: to be subtracted from the sum of the legs.
-    """
-
-def relief_diameter(habit: str, inside_radius: Length | str, thickness: Length | str) -> Length:
-    """
-    The diameter of a relief hole by a published habit: ``twice-radius``, ``radius`` or ``thickness``. The habits disagree.
-
-    >>> from seamwright.trim import relief_diameter
-    >>> format(relief_diameter("twice-radius", "0.16 in", "0.04 in"), "in.2")
-    '0.32 in'
     """
