@@ -19,8 +19,10 @@ mod blank_break;
 mod blank_drawing;
 mod blank_dxf;
 mod blank_svg;
+mod course_list;
 mod crew_page;
 mod crew_sheets;
+mod crew_water;
 mod dxf;
 mod dxf_frame;
 mod fold;
@@ -67,6 +69,7 @@ mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
+pub use course_list::course_list_csv;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};

@@ -182,6 +182,16 @@ pub const RUNS_INTO_FACE: CautionCode = CautionCode {
     text: "the {part} reaches {depth} into the face behind it, as far down as that goes: a narrower hem, a drip that stands farther out, or less kick",
 };
 
+/// A path of water on which a lap is wrong, or too short, or missing.
+pub const WATER_PATH_FAILS: CautionCode = CautionCode { number: 6110, name: "water-path-fails", text: "on the {face}, {at} up from the line, {what}: {cure}" };
+
+/// Fasteners over which water runs.
+pub const FASTENERS_IN_WATER: CautionCode = CautionCode {
+    number: 6111,
+    name: "fasteners-in-water",
+    text: "water runs over the {row} on the {side}: put them under a sheet, through a turned-down face or on a raised flange, or seal each under a washer",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -211,4 +221,6 @@ pub const ALL: &[CautionCode] = &[
     CRICKET_REQUIRED,
     FOLD_OVER_STRIP,
     RUNS_INTO_FACE,
+    WATER_PATH_FAILS,
+    FASTENERS_IN_WATER,
 ];
