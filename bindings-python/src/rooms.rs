@@ -68,9 +68,9 @@ pub(crate) mod junction {
 pub(crate) mod layout {
     #[pymodule_export]
     use crate::layout::{
-        BlankPair, Bundle, Coil, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group, LaidPanel, LaidPlane, LayCost,
-        LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, OrderRounding, PanelList, Revised, RevisedRow,
-        Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
+        BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group, LaidPanel,
+        LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, Notch, OrderRounding, PanelList,
+        Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
     };
 }
 
@@ -114,9 +114,9 @@ pub(crate) mod record {
 pub(crate) mod roof {
     #[pymodule_export]
     use crate::roof::{
-        Bounds, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet, MergedFaces, NamedCorner,
-        OutOfTrue, Outline, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine, Side, SketchedRoof, SnapMove, SnappedRoof,
-        Snapping, SplitEdge, Vertex, Wall,
+        Bounds, Cricket, CricketFigures, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet,
+        MergedFaces, NamedCorner, OutOfTrue, Outline, PlacedCricket, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine,
+        Side, SketchedRoof, SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
     };
 }
 

@@ -24,4 +24,4 @@ pip install --quiet --disable-pip-version-check --no-deps --no-index --force-rei
 
 # Run from elsewhere, so that the installed package is tested and not the source folder.
 cd "$root/target"
-exec python -m pytest -p no:cacheprovider "$root/tests/python"
+exec python -m pytest -rs -p no:cacheprovider "$root/tests/python"

@@ -131,7 +131,7 @@ impl TrimJoints {
 /// };
 /// let along = LineAssembly {
 ///     name: "valley 1".into(), kind: LineKind::Valley, length: Length::feet(20), sides: vec![], closures: vec![], tapes: vec![], beads: vec![],
-///     plugs: vec![], rows: vec![], cleats: vec![], trims: vec![], struck: vec![], cautions: vec![],
+///     plugs: vec![], rows: vec![], cleats: vec![], trims: vec![], struck: vec![], struck_lower: vec![], cautions: vec![],
 /// };
 /// let seals = LineSeals { along: &along, solved: &solved, tape: TapeChoice::default(), choices: &SealChoices::default(), joints: &[], joined: [true, false] };
 /// let found = seals.compute()?;

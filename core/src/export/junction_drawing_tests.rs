@@ -1,3 +1,5 @@
+#![cfg(feature = "serde")]
+
 use super::fold::Point;
 use super::junction_samples::{self, Sample};
 use super::section_axis::{Axes, on_paper};
@@ -72,6 +74,14 @@ fn is_well_formed(xml: &str) -> bool {
         rest = &rest[end + 1..];
     }
     open.is_empty() && rest.trim().is_empty()
+}
+
+#[test]
+fn a_sample_is_what_its_calculation_gives_by_name() {
+    for sample in samples() {
+        let out = crate::job::named(sample.calculation).unwrap().compute_json(&sample.input.to_string()).unwrap();
+        assert_eq!(out, serde_json::to_string(&sample.solved).unwrap(), "{}", sample.name);
+    }
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Sections of every kind of junction, for drawings of them.
 
 use crate::closure::Face;
-use crate::error::Error;
+use crate::error::{Error, ErrorKind};
 use crate::export::{Other, SectionPlane};
 use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Counterflashing, CricketRule, CurbBack, CurbBackDetail, DeckFlange, DripEdge, DripFace, DripHem, Eave,
@@ -19,9 +19,21 @@ use crate::units::{Angle, Length};
 #[derive(Clone)]
 pub(super) struct Sample {
     pub(super) name: &'static str,
+    /// The calculation that solves it, by its name.
+    pub(super) calculation: &'static str,
+    /// What the calculation is given, in serial form.
+    pub(super) input: serde_json::Value,
     pub(super) solved: Solved,
     pub(super) first: SectionPlane,
     pub(super) other: Other,
+}
+
+fn sample<C>(name: &'static str, calculation: &'static str, given: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
+where
+    C: Calculation<Out = Solved> + serde::Serialize,
+{
+    let input = serde_json::to_value(given).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
+    Ok(Sample { name, calculation, input, solved: given.compute()?, first, other })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
@@ -173,8 +185,8 @@ fn eave() -> Result<Sample, Error> {
         },
         gutter: Some(GutterOpening { back: Length::ZERO, front: inch("5")? }),
     };
-    let solved = Eave { roof: roof("4:12")?, detail }.compute()?;
-    Ok(Sample { name: "eave", solved, first: plane(-rise("4:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = Eave { roof: roof("4:12")?, detail };
+    sample("eave", "junction.eave", &input, plane(-rise("4:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn rake() -> Result<Sample, Error> {
@@ -198,27 +210,27 @@ fn rake() -> Result<Sample, Error> {
         trim_tape_width: inch("7/8")?,
         face: face("3")?,
     };
-    let solved = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail }.compute()?;
-    Ok(Sample { name: "rake", solved, first: plane(0.0)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail };
+    sample("rake", "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Result<Sample, Error> {
     let detail = RidgeDetail { first: riveted("8")?, second: riveted("8")?, sheet: SHEET, vent };
-    let solved = Ridge { first: roof(first)?, second: roof(second)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(first)?)?, other: Other::Plane(plane(-rise(second)?)?) })
+    let input = Ridge { first: roof(first)?, second: roof(second)?, detail };
+    sample(name, "junction.ridge", &input, plane(rise(first)?)?, Other::Plane(plane(-rise(second)?)?))
 }
 
 fn high_side() -> Result<Sample, Error> {
-    let solved = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } }.compute()?;
-    Ok(Sample { name: "high side", solved, first: plane(rise("2:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } };
+    sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn hip() -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
     let detail = HipDetail { first: top_end("9", "2")?, second: top_end("9", "2")?, sheet: SHEET };
-    let solved = Hip { corner, first: levels()?, second: levels()?, detail }.compute()?;
-    Ok(Sample { name: "hip", solved, first: plane(seen.first.backing.degrees())?, other: Other::Plane(plane(-seen.second.backing.degrees())?) })
+    let input = Hip { corner, first: levels()?, second: levels()?, detail };
+    sample("hip", "junction.hip", &input, plane(seen.first.backing.degrees())?, Other::Plane(plane(-seen.second.backing.degrees())?))
 }
 
 fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
@@ -235,20 +247,21 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
         least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        widens: None,
         rib: on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? }),
         edge_hem: jp::EDGE_HEM,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
-    let solved = Valley { corner, first: levels()?, second: levels()?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(-seen.first.backing.degrees())?, other: Other::Plane(plane(seen.second.backing.degrees())?) })
+    let input = Valley { corner, first: levels()?, second: levels()?, length: None, detail };
+    sample(name, "junction.valley", &input, plane(-seen.first.backing.degrees())?, Other::Plane(plane(seen.second.backing.degrees())?))
 }
 
 fn headwall(name: &'static str, pitch: &str, is_let_in: bool) -> Result<Sample, Error> {
     let detail = HeadwallDetail { end: top_end("9", "2")?, sheet: SHEET, wall: wall(is_let_in)? };
-    let solved = Headwall { roof: roof(pitch)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(pitch)?)?, other: Other::Wall })
+    let input = Headwall { roof: roof(pitch)?, detail };
+    sample(name, "junction.headwall", &input, plane(rise(pitch)?)?, Other::Wall)
 }
 
 fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
@@ -279,8 +292,8 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         wall: wall(on_z)?,
         foot: SidewallFoot::EndsAtEave,
     };
-    let solved = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(0.0)?, other: Other::Wall })
+    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };
+    sample(name, "junction.sidewall", &input, plane(0.0)?, Other::Wall)
 }
 
 fn curb_back() -> Result<Sample, Error> {
@@ -299,8 +312,8 @@ fn curb_back() -> Result<Sample, Error> {
         least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
         cricket: CricketRule::IRC,
     };
-    let solved = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail }.compute()?;
-    Ok(Sample { name: "back of a curb", solved, first: plane(-rise("4:12")?)?, other: Other::Wall })
+    let input = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail };
+    sample("back of a curb", "junction.curb-back", &input, plane(-rise("4:12")?)?, Other::Wall)
 }
 
 fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {
@@ -317,6 +330,6 @@ fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> 
         front_below_top: jp::CLEAT_FRONT_BELOW_TOP,
         head_lap: inch("1")?,
     };
-    let solved = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(lower)?)?, other: Other::Plane(plane(rise(upper)?)?) })
+    let input = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail };
+    sample(name, "junction.pitch-transition", &input, plane(rise(lower)?)?, Other::Plane(plane(rise(upper)?)?))
 }

@@ -221,6 +221,10 @@ pub struct Solved {
     pub along: Vec<AlongLine>,
     /// The lines that the crew strikes, in the order of the work; each refers to what is there by then.
     pub lines: Vec<LayoutLine>,
+    /// The same lines as they lie at the lower end of the junction line, where they turn away from it: then `lines` are those at its upper end, and each is struck
+    /// between the two. Empty where all run parallel to it.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub lower_lines: Vec<LayoutLine>,
     /// What others build there.
     pub adjoining: Vec<Adjoining>,
     /// What must be said beside it.

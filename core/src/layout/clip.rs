@@ -11,8 +11,8 @@ pub(crate) struct Segment {
     pub(crate) y1: f64,
     /// The edge's number in the order of `Outline::edges`.
     pub(crate) edge: usize,
-    /// What a finished panel has beyond the line, along the seam.
-    pub(crate) allowance: f64,
+    /// What a finished panel has beyond the line, along the seam, at its left and its right end.
+    pub(crate) allowance: [f64; 2],
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
@@ -48,6 +48,18 @@ impl Segment {
         if x >= self.x0 && x <= self.x1 { self.y(x) } else { (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0) }
     }
 
+    /// What a finished panel has beyond the line at this x, which may lie beyond its ends.
+    pub(crate) fn allowance_at(&self, x: f64) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { left } else { (left * (self.x1 - x) + right * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// How the allowance grows to the right, over run: nothing where the panels end parallel to the line.
+    pub(crate) fn lean(&self) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { 0.0 } else { (right - left) / (self.x1 - self.x0) }
+    }
+
     /// Rise to the right over run.
     pub(crate) fn slope(&self) -> f64 {
         (self.y1 - self.y0) / (self.x1 - self.x0)
@@ -76,8 +88,17 @@ pub(crate) struct Run<'a> {
     pub(crate) upper_beside: [Option<Part<'a>>; 2],
     /// Square millimetres.
     pub(crate) area: f64,
-    /// Whether something is cut out between the lowest and the highest boundary.
-    pub(crate) notched: bool,
+    /// What is cut out between the lowest and the highest boundary.
+    pub(crate) notches: &'a [Notch<'a>],
+}
+
+/// What a run leaves out between its lowest and its highest boundary: an opening within its width, or the gap beside an arm.
+#[derive(Debug, Clone)]
+pub(crate) struct Notch<'a> {
+    /// The lines below it, from left to right: there the panel ends upward.
+    pub(crate) lower: Vec<Part<'a>>,
+    /// The lines above it.
+    pub(crate) upper: Vec<Part<'a>>,
 }
 
 #[derive(Debug, Clone, Copy)]
@@ -88,7 +109,8 @@ struct RunSpan {
     middle: usize,
     end: usize,
     area: f64,
-    notched: bool,
+    /// From and to, in the strip's notches.
+    notches: (usize, usize),
     foot: f64,
 }
 
@@ -123,6 +145,7 @@ pub(crate) struct Clipper<'a> {
     cells: Vec<Trapezoid<'a>>,
     parts: Vec<Part<'a>>,
     runs: Vec<RunSpan>,
+    notches: Vec<Notch<'a>>,
 }
 
 impl<'a> Clipper<'a> {
@@ -133,7 +156,18 @@ impl<'a> Clipper<'a> {
         let mut breaks: Vec<f64> = segments.iter().flat_map(|s| [s.x0, s.x1]).collect();
         breaks.sort_by(f64::total_cmp);
         breaks.dedup_by(|a, b| a.to_bits() == b.to_bits());
-        Clipper { segments, next: 0, breaks, next_break: 0, active: Vec::new(), slab: Vec::new(), cells: Vec::new(), parts: Vec::new(), runs: Vec::new() }
+        Clipper {
+            segments,
+            next: 0,
+            breaks,
+            next_break: 0,
+            active: Vec::new(),
+            slab: Vec::new(),
+            cells: Vec::new(),
+            parts: Vec::new(),
+            runs: Vec::new(),
+            notches: Vec::new(),
+        }
     }
 
     /// Cuts the strip between these two x, which must lie right of the strip before.
@@ -150,6 +184,7 @@ impl<'a> Clipper<'a> {
         }
         self.parts.clear();
         self.runs.clear();
+        self.notches.clear();
         if self.breaks.get(self.next_break).is_some_and(|&x| x < right) { self.cut_broken(left, right) } else { self.cut_plain(left, right) }
     }
 
@@ -159,7 +194,8 @@ impl<'a> Clipper<'a> {
             let lower = self.parts.get(r.first..r.middle).unwrap_or_default();
             let upper = self.parts.get(r.middle..r.end).unwrap_or_default();
             let (lower_beside, upper_beside) = (self.beside(lower, r), self.beside(upper, r));
-            Run { left: r.left, right: r.right, lower, upper, lower_beside, upper_beside, area: r.area, notched: r.notched }
+            let notches = self.notches.get(r.notches.0..r.notches.1).unwrap_or_default();
+            Run { left: r.left, right: r.right, lower, upper, lower_beside, upper_beside, area: r.area, notches }
         })
     }
 
@@ -180,7 +216,7 @@ impl<'a> Clipper<'a> {
             self.parts.push(Part { line: lower, x0: left, x1: right });
             self.parts.push(Part { line: upper, x0: left, x1: right });
             let area = (upper.y(middle) - lower.y(middle)) * (right - left);
-            self.runs.push(RunSpan { left, right, first, middle: first + 1, end: first + 2, area, notched: false, foot: 0.0 });
+            self.runs.push(RunSpan { left, right, first, middle: first + 1, end: first + 2, area, notches: (0, 0), foot: 0.0 });
         }
     }
 
@@ -231,7 +267,8 @@ impl<'a> Clipper<'a> {
             }
             let of_run = || self.cells.iter().skip(k).filter(|c| c.run == cell.run);
             let first = self.parts.len();
-            let (mut right, mut area, mut notched, mut foot) = (cell.x0, 0_i128, false, f64::INFINITY);
+            let (mut right, mut area, mut foot) = (cell.x0, 0_i128, f64::INFINITY);
+            let (first_notch, mut below) = (self.notches.len(), cell);
             // Trapezoids come slab by slab from the left, and in a slab from the foot up.
             for c in of_run() {
                 area += whole(c.area());
@@ -240,8 +277,9 @@ impl<'a> Clipper<'a> {
                     extend(&mut self.parts, first, c.lower, c);
                     foot = foot.min(c.lower.y(c.x0)).min(c.lower.y(c.x1));
                 } else {
-                    notched = true;
+                    leave_out(&mut self.notches, first_notch, &Trapezoid { lower: below.upper, upper: c.lower, ..*c });
                 }
+                below = c;
             }
             let middle = self.parts.len();
             let mut cells = of_run().peekable();
@@ -251,8 +289,25 @@ impl<'a> Clipper<'a> {
                 }
             }
             let end = self.parts.len();
-            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area: parted(area), notched, foot });
+            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area: parted(area), notches: (first_notch, self.notches.len()), foot });
         }
+    }
+}
+
+/// Adds the gap between two trapezoids of a slab to the notch that it goes on from, or as a notch of its own. One that forks is two.
+fn leave_out<'a>(notches: &mut Vec<Notch<'a>>, first: usize, gap: &Trapezoid<'a>) {
+    let x = gap.x0;
+    let goes_on = |n: &Notch<'a>| match (n.lower.last(), n.upper.last()) {
+        (Some(below), Some(above)) => below.x1.to_bits() == x.to_bits() && above.line.y(x).min(gap.upper.y(x)) > below.line.y(x).max(gap.lower.y(x)),
+        _ => false,
+    };
+    let open = notches.iter_mut().skip(first).find(|n| goes_on(n));
+    if let Some(notch) = open {
+        extend(&mut notch.lower, 0, gap.lower, gap);
+        extend(&mut notch.upper, 0, gap.upper, gap);
+    } else {
+        let part = |line| vec![Part { line, x0: gap.x0, x1: gap.x1 }];
+        notches.push(Notch { lower: part(gap.lower), upper: part(gap.upper) });
     }
 }
 
@@ -271,8 +326,10 @@ fn link(segments: &mut [Segment]) {
         let from = segments.partition_point(|b| b.x0 < a.x1);
         let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
         let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
-        let apart = (a.allowance - b.allowance).abs().max((a.allowance + a.trim - b.allowance - b.trim).abs());
-        let reach = apart / (a.slope() - b.slope()).abs();
+        let ([_, of_a], [of_b, _]) = (a.allowance, b.allowance);
+        let apart = (of_a - of_b).abs().max((of_a + a.trim - of_b - b.trim).abs());
+        // The shifted lines may be turned toward each other.
+        let reach = apart / ((a.slope() - b.slope()).abs() - a.lean().abs() - b.lean().abs());
         if reach > 0.0 && reach.is_finite() {
             if let Some(a) = segments.get_mut(k) {
                 a.right = Some(Next { at, reach });
