@@ -6,10 +6,8 @@ use std::collections::BTreeSet;
 use std::path::{Path, PathBuf};
 
 /// Sources with exports, in the order in which the header shows them.
-const SOURCES: &[&str] = &[
-    "abi", "version", "status", "error", "length", "angle", "quantity", "pitch", "metal", "movement", "trim", "flat", "batch", "spacing", "job",
-    "packet",
-];
+const SOURCES: &[&str] =
+    &["abi", "version", "status", "error", "length", "angle", "quantity", "pitch", "metal", "movement", "trim", "flat", "batch", "spacing", "job", "packet"];
 
 fn root() -> PathBuf {
     PathBuf::from(env!("CARGO_MANIFEST_DIR"))

@@ -34,4 +34,5 @@ pub mod sealant;
 pub mod spacing;
 pub mod stock;
 pub mod trim;
+pub mod underlayment;
 pub mod units;

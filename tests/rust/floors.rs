@@ -27,6 +27,7 @@ const FLOORS: &[(&str, &[&str])] = &[
     // Closure also stands on spacing: the screws of a bay are stations along a line, and that mechanism exists once.
     ("closure", &["ground", "panel", "trim", "movement", "spacing"]),
     ("sealant", &["ground", "panel", "trim", "movement"]),
+    ("underlayment", &["ground", "pitch", "roof"]),
     ("junction", &["ground", "panel", "trim", "closure", "sealant", "fastener", "movement", "roof", "pitch", "metal"]),
     ("layout", &["ground", "panel", "roof", "metal", "spacing"]),
     // Assembly also reads the `PanelEnd`s behind a layout: what pins a panel, and the fold and gap of its moving end.
@@ -34,8 +35,23 @@ const FLOORS: &[(&str, &[&str])] = &[
     (
         "job",
         &[
-            "ground", "assembly", "layout", "junction", "stock", "wind", "movement", "roof", "panel", "trim", "metal", "pitch", "fastener", "closure",
-            "sealant", "spacing",
+            "ground",
+            "assembly",
+            "layout",
+            "junction",
+            "stock",
+            "wind",
+            "movement",
+            "roof",
+            "panel",
+            "trim",
+            "metal",
+            "pitch",
+            "fastener",
+            "closure",
+            "sealant",
+            "spacing",
+            "underlayment",
         ],
     ),
 ];

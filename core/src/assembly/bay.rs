@@ -145,7 +145,7 @@ impl Bay {
 ///
 /// See [`LineBays`](super::LineBays) for an example.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Stretch {
     /// Where it starts along the line.
@@ -182,6 +182,8 @@ pub struct Beside {
 pub struct SideBays {
     /// Which side of the junction.
     pub side: Side,
+    /// On which flank of the line it lies.
+    pub flank: Flank,
     /// Number of the plane in the roof.
     pub plane: usize,
     /// The meeting angle, without sign: 90 degrees is square, 0 is along the seams.

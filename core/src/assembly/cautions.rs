@@ -87,6 +87,12 @@ pub const END_NOT_CHECKED: CautionCode = CautionCode {
 pub const PLUG_SEAMS: CautionCode =
     CautionCode { number: 7015, name: "plug-seams", text: "the seams are hollow: plug all {count} where they pass through the closures" };
 
+/// A sealed line that does not go through.
+pub const SEAL_BREAKS: CautionCode = CautionCode {
+    number: 7017,
+    name: "seal-breaks",
+    text: "the sealed line on the {side} breaks {count} time(s), the first at {from} along the line{bay} ({name}): {missing} is missing; {cure}",
+};
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     BAY_TOO_SMALL,
@@ -106,4 +112,5 @@ pub const ALL: &[CautionCode] = &[
     END_NOT_CHECKED,
     PLUG_SEAMS,
     VALLEY_RUNS_OUT,
+    SEAL_BREAKS,
 ];

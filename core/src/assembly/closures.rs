@@ -70,7 +70,7 @@ impl ClosureChoice {
 /// Computing refuses a web of zero or less ([`ErrorKind::OutOfRange`]) and what [`ClosureBay`] refuses of the choices, under `closure`.
 ///
 /// ```
-/// use seamwright::assembly::{Bay, BayEnd, ClosureChoice, ClosureRun, Hand, PanelEdge, SideBays};
+/// use seamwright::assembly::{Bay, BayEnd, ClosureChoice, ClosureRun, Flank, Hand, PanelEdge, SideBays};
 /// use seamwright::junction::Side;
 /// use seamwright::record::Calculation;
 /// use seamwright::units::{Angle, Length};
@@ -79,7 +79,7 @@ impl ClosureChoice {
 ///     length: Length::inches(width), width: Length::inches(width), meeting: Angle::SQUARE, hand: Hand::Square, notched: false, left: BayEnd::Seam, right: BayEnd::Seam,
 /// };
 /// let bays = SideBays {
-///     side: Side::First, plane: 0, meeting: Angle::SQUARE, bays: vec![bay(0, 16), bay(1, 16), bay(2, 2)], gaps: vec![], beside: vec![],
+///     side: Side::First, flank: Flank::Left, plane: 0, meeting: Angle::SQUARE, bays: vec![bay(0, 16), bay(1, 16), bay(2, 2)], gaps: vec![], beside: vec![],
 ///     seams: vec![], covered: Length::inches(34), cautions: vec![],
 /// };
 /// let choice = ClosureChoice::usual(Length::inches(1), Length::inches(2));

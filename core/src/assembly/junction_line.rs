@@ -248,6 +248,7 @@ impl Calculation for JunctionLine<'_> {
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<LineAssembly, Error> {
         self.check()?;
+        self.solved.check_lines().map_err(|e| e.under("solved"))?;
         let mut work = Work {
             out: LineAssembly {
                 name: self.line.name.clone(),

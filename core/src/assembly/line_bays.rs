@@ -252,6 +252,6 @@ impl Calculation for LineBays<'_> {
             cautions.push(Caution::new(CORNER_BAY, format!("bays[{k}]"), Source::geometry()).arg("count", count).arg("from", first.from).arg("to", first.to));
         }
         let seams = seams(&bays, self.flank);
-        Ok(SideBays { side: self.side, plane: of.plane, meeting: of.meeting_angle, bays, gaps, beside, seams, covered, cautions })
+        Ok(SideBays { side: self.side, flank: self.flank, plane: of.plane, meeting: of.meeting_angle, bays, gaps, beside, seams, covered, cautions })
     }
 }

@@ -19,8 +19,10 @@ mod fastener_rows;
 mod junction_line;
 mod line_bays;
 mod line_parts;
+mod line_seals;
 mod pins;
 mod plane_panels;
+mod sealed_line;
 mod seam_runs;
 mod struck_lines;
 mod tapes;
@@ -36,6 +38,8 @@ mod coping_run_tests;
 #[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
+mod sealed_line_tests;
+#[cfg(test)]
 mod test_lines;
 
 pub use crate::units::TapeReading;
@@ -50,8 +54,10 @@ pub use fastener_rows::{FastenerRun, FastenerStations};
 pub use junction_line::{JunctionLine, JunctionSide, LineChoices};
 pub use line_bays::LineBays;
 pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
+pub use line_seals::{LineSeals, SealChoices, SideSeal, TrimJoints};
 pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
 pub use plane_panels::PlanePanels;
+pub use sealed_line::{SealBreak, SealCheck, SealLayer, SealNeed, SealPassage, SealedLine};
 pub use struck_lines::{SideMeeting, StrikeChoice, StrikeLines, StruckLine};
 pub use tapes::{BeadAlong, DevelopedTape, SeamSurface, TapeChoice, TapeOverPanels};
 pub use totals::{BeadTotal, SealantTotals, TapeTotal, sealant_totals};

@@ -66,7 +66,7 @@ pub struct TapeChoice {
 /// Computing refuses what [`TapeLine`] refuses of surface and laps, under `surface`.
 ///
 /// ```
-/// use seamwright::assembly::{Bay, BayEnd, Hand, PanelEdge, SeamSurface, SideBays, TapeChoice, TapeOverPanels};
+/// use seamwright::assembly::{Bay, BayEnd, Flank, Hand, PanelEdge, SeamSurface, SideBays, TapeChoice, TapeOverPanels};
 /// use seamwright::junction::Side;
 /// use seamwright::record::Calculation;
 /// use seamwright::units::{Angle, Length};
@@ -75,7 +75,7 @@ pub struct TapeChoice {
 ///     length: Length::inches(16), width: Length::inches(16), meeting: Angle::SQUARE, hand: Hand::Square, notched: false, left: BayEnd::Seam, right: BayEnd::Seam,
 /// };
 /// let bays = SideBays {
-///     side: Side::First, plane: 0, meeting: Angle::SQUARE, bays: (0..30).map(bay).collect(), gaps: vec![], beside: vec![],
+///     side: Side::First, flank: Flank::Left, plane: 0, meeting: Angle::SQUARE, bays: (0..30).map(bay).collect(), gaps: vec![], beside: vec![],
 ///     seams: vec![], covered: Length::inches(480), cautions: vec![],
 /// };
 /// let surface = SeamSurface::upright(Length::inches(2), Length::inches(1))?;

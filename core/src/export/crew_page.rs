@@ -123,6 +123,8 @@ pub struct CrewSheet {
     pub materials: Vec<MaterialLine>,
     /// The order of work, a step each.
     pub steps: Vec<String>,
+    /// What laps what, from the top of the slope down, and whether the sealed line goes through.
+    pub water: Vec<String>,
     /// The cautions of this junction.
     pub cautions: Vec<CautionNote>,
     /// The usual cautions of a site.
@@ -175,11 +177,12 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
         write_lines(&mut out, &sheet.lines);
     }
     write_fasteners(&mut out, &sheet.fasteners);
-    if !(sheet.steps.is_empty() && sheet.cautions.is_empty() && sheet.materials.is_empty()) {
+    if !(sheet.steps.is_empty() && sheet.water.is_empty() && sheet.cautions.is_empty() && sheet.materials.is_empty()) {
         out.push_str("<div class=\"pair\">\n");
-        if !(sheet.steps.is_empty() && sheet.cautions.is_empty()) {
+        if !(sheet.steps.is_empty() && sheet.water.is_empty() && sheet.cautions.is_empty()) {
             out.push_str("<section class=\"wide\">");
             write_steps(&mut out, &sheet.steps);
+            write_water(&mut out, &sheet.water);
             write_cautions(&mut out, &sheet.cautions);
             out.push_str("</section>\n");
         }
@@ -304,6 +307,17 @@ fn write_steps(out: &mut String, steps: &[String]) {
     out.push_str("</ol>\n");
 }
 
+fn write_water(out: &mut String, water: &[String]) {
+    if water.is_empty() {
+        return;
+    }
+    out.push_str("<h2>Water</h2>\n<ul class=\"water\">\n");
+    for line in water {
+        let _ = writeln!(out, "<li>{}</li>", escaped(line));
+    }
+    out.push_str("</ul>\n");
+}
+
 fn write_materials(out: &mut String, materials: &[MaterialLine]) {
     if materials.is_empty() {
         return;
@@ -381,6 +395,7 @@ mod tests {
             ],
             materials: vec![MaterialLine { what: "tape".into(), quantity: "1 roll".into() }],
             steps: vec!["strike the lines".into()],
+            water: vec!["panels over the eave trim".into()],
             cautions: vec![CautionNote { number: 6016, text: "plug the seams".into(), source: "common practice".into() }],
             site_cautions: crate::job::SITE_CAUTIONS.iter().map(|s| (*s).to_owned()).collect(),
         }
@@ -425,7 +440,7 @@ mod tests {
     #[test]
     fn what_is_empty_is_left_out() {
         let html = page(&CrewSheet { title: "x".into(), ..CrewSheet::default() }, Paper::Letter);
-        for absent in ["Lines", "Fasteners", "Materials", "Order of work", "Cautions", "On site", "<img"] {
+        for absent in ["Lines", "Fasteners", "Materials", "Order of work", "Water", "Cautions", "On site", "<img"] {
             assert!(!html.contains(absent), "{absent}");
         }
         assert!(html.contains("<title>x</title>"));

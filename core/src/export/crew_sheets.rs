@@ -1,6 +1,7 @@
 //! The crew's sheet of each line of a packet.
 
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
+use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
 use super::line_plan::{LinePlan, PlanSide};
 use super::section_axis::{Other, SectionPlane};
@@ -9,7 +10,7 @@ use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
-use crate::junction::{Bites, Datum, Side, order_of_work};
+use crate::junction::{Bites, Datum, Side};
 use crate::panel::Reach;
 use crate::roof::{LineKind, Water};
 use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
@@ -60,9 +61,11 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     sheet.line_plan = line_plan(packet, junction, drawing, format)?;
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
-    sheet.steps = order_of_work(junction.kind).iter().map(|s| (*s).to_owned()).collect();
+    sheet.steps = steps(junction, drawing);
     sheet.steps.extend(movement(packet, junction, format)?);
-    for c in junction.section.cautions.iter().chain(&junction.along.cautions) {
+    sheet.water = crew_water::lines(packet, junction, format)?;
+    let seals: Vec<_> = junction.sealed.iter().filter_map(crate::assembly::SideSeal::caution).collect();
+    for c in junction.section.cautions.iter().chain(&junction.along.cautions).chain(&junction.water.cautions).chain(&seals) {
         // The column of the table says which rows are not engineered, and the materials count the plugs: neither is said twice.
         if [ROW_NOT_ENGINEERED, PLUG_SEAMS].contains(&c.code()) {
             continue;
@@ -74,6 +77,24 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     }
     sheet.site_cautions = packet.site.iter().map(ToString::to_string).collect();
     Ok(sheet)
+}
+
+/// The order of work, each step with the letters of the lines that are struck for it.
+fn steps(junction: &JunctionItem, drawing: &JunctionDrawing<'_>) -> Vec<String> {
+    let keys = drawing.lines();
+    let mut out = Vec::with_capacity(junction.work.len());
+    for step in &junction.work {
+        let mut marks: Vec<&str> = step.lines.iter().filter_map(|i| keys.get(*i)).map(|k| k.mark.as_str()).collect();
+        marks.sort_unstable();
+        marks.dedup();
+        let lines = match marks.len() {
+            0 => String::new(),
+            1 => format!(" Line {}.", marks.join("")),
+            _ => format!(" Lines {}.", marks.join(", ")),
+        };
+        out.push(format!("{}{lines}", step.does));
+    }
+    out
 }
 
 /// The plan of what is struck along the line, where anything is.

@@ -20,8 +20,10 @@ mod blank_break;
 mod blank_drawing;
 mod blank_dxf;
 mod blank_svg;
+mod course_list;
 mod crew_page;
 mod crew_sheets;
+mod crew_water;
 #[cfg(feature = "serde")]
 mod drawing;
 mod drawn_trim;
@@ -76,6 +78,7 @@ mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
+pub use course_list::course_list_csv;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 #[cfg(feature = "serde")]
 pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};

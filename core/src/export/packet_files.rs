@@ -1,5 +1,6 @@
 //! The files of a packet: named bytes, which the caller writes.
 
+use super::course_list::course_list_csv;
 use super::crew_page::crew_page_html;
 use super::crew_sheets::{crew_sheet, drawing};
 use super::dxf::DrawingUnit;
@@ -129,6 +130,9 @@ fn lists(packet: &Packet, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), E
             column("shared blank", ListField::Blank),
         ];
         add("lists/pieces.csv".into(), panel_rows_csv(packet.planes.iter().flat_map(PanelRow::pieces), &columns)?);
+    }
+    if let Some(plan) = &packet.underlayment {
+        add("lists/underlayment.csv".into(), course_list_csv(plan, format)?);
     }
     if packet.planes.iter().any(|p| p.marks.is_some()) {
         add("lists/seam-marks.csv".into(), seam_marks_csv(&packet.planes, format)?);

@@ -4,16 +4,20 @@ use super::cautions;
 use super::choices::Chosen;
 use super::input::Job;
 use super::lay::{Lay, PlaneLay, lines_around};
+use super::metals_meet;
 use super::order::{Bought, coil};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
+use super::seals;
 use super::sections::{Sections, along_the_seams, order};
 use super::trims::{self, TrimItem, Wanted};
+use super::underlay;
+use super::water;
 use super::wire::Wiring;
-use crate::assembly::{LineAssembly, PlanePanels};
+use crate::assembly::{LineAssembly, PlanePanels, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Side, Solved};
+use crate::junction::{SectionWork, Side, Solved};
 use crate::layout::EdgeUse;
 use crate::panel::PanelEnd;
 use crate::pitch::SlopeRule;
@@ -82,10 +86,15 @@ impl Job {
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
-        let junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
+        let mut junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
         let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
         let trims = self.trims(r, teller, &junctions)?;
-        let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips }.lines()?;
+        for junction in &mut junctions {
+            junction.sealed = seals::of(r, self, junction, &corners, &trims)?;
+        }
+        let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
+        let underlayment = underlay::plan(r, self, &roof, &junctions)?;
+        let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips, underlayment: underlayment.as_ref() }.lines()?;
         teller.tell(Stage::Order, 1, 1)?;
 
         let mut all: Vec<Caution> = roof.cautions().iter().map(|c| c.clone().under("roof")).collect();
@@ -112,7 +121,8 @@ impl Job {
         }
         for junction in &junctions {
             let path = format!("lines.{}", junction.name);
-            all.extend(junction.section.cautions.iter().chain(&junction.along.cautions).map(|c| c.clone().under(&path)));
+            let seals = junction.water.cautions.iter().cloned().chain(junction.sealed.iter().filter_map(SideSeal::caution));
+            all.extend(junction.section.cautions.iter().chain(&junction.along.cautions).cloned().chain(seals).map(|c| c.under(&path)));
         }
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
         for trim in &trims {
@@ -127,6 +137,8 @@ impl Job {
             all.extend(of.pins.cautions.iter().map(|c| c.clone().under(&path)));
             all.extend(of.movement.iter().flat_map(|m| &m.cautions).map(|c| c.clone().under(&path)));
         }
+        all.extend(metals_met.iter().map(crate::metal::MetalMeeting::caution));
+        all.extend(underlayment.iter().flat_map(|u| &u.cautions).cloned());
         if self.temperatures.is_none() {
             all.push(Caution::new(cautions::MOVEMENT_UNCHECKED, "temperatures", Source::user()));
         }
@@ -146,6 +158,8 @@ impl Job {
             junctions,
             corners,
             trims,
+            metals_met,
+            underlayment,
             clips,
             heat,
             order,
@@ -249,8 +263,23 @@ impl Job {
                     r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, ends.get(i).copied()));
                 if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;
+                    let water = r.part(|| format!("water on {}", line.name), |r| water::of(r, self, line, &solved, first, second))?;
+                    let order = SectionWork { kind: line.kind, solved: &solved };
+                    let work = r.part(|| order.title(), |r| order.run(r)).map_err(|e| e.about(&line.name))?;
                     let detail = chosen.path.clone();
-                    out.push(JunctionItem { line: i, name: line.name.clone(), kind: line.kind, detail, first, second, section: solved, along });
+                    out.push(JunctionItem {
+                        line: i,
+                        name: line.name.clone(),
+                        kind: line.kind,
+                        detail,
+                        first,
+                        second,
+                        section: solved,
+                        along,
+                        sealed: Vec::new(),
+                        water,
+                        work,
+                    });
                 }
             }
             teller.tell(Stage::Lines, i + 1, roof.lines().len())?;

@@ -7,7 +7,7 @@
 
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Worksheet, read_json};
-use crate::{assembly, closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
+use crate::{assembly, closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim, underlayment};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
@@ -101,6 +101,7 @@ macro_rules! calculations {
 
 calculations! {
     "metal.minimum-radius" => metal::MinimumRadius,
+    "metal.metals-together" => metal::MetalsTogether,
     "metal.sheet" => metal::Sheet,
     "pitch.bend-at" => pitch::BendAt,
     "pitch.corner" => pitch::Corner,
@@ -163,6 +164,7 @@ calculations! {
     "junction.high-side" => junction::HighSide,
     "junction.hip" => junction::Hip,
     "junction.levels" => junction::Levels,
+    "junction.line-order" => junction::LineOrder,
     "junction.pipe" => junction::Pipe,
     "junction.pitch-transition" => junction::PitchTransition,
     "junction.rake" => junction::Rake,
@@ -171,6 +173,11 @@ calculations! {
     "junction.sidewall" => junction::Sidewall,
     "junction.step" => junction::Step,
     "junction.valley" => junction::Valley,
+    "junction.water-path" => junction::WaterPath,
+    "junction.work-plan" => junction::WorkPlan,
+    "underlayment.course-layout" => underlayment::CourseLayout,
+    "underlayment.eave-membrane" => underlayment::EaveMembrane,
+    "underlayment.valley-membrane" => underlayment::ValleyMembrane,
     "layout.coil-totals" => layout::CoilTotals,
     "layout.direction-of-lay" => layout::DirectionOfLay,
     "layout.layout" => layout::Layout,
@@ -180,6 +187,7 @@ calculations! {
     "layout.seam-marks" => layout::SeamMarks,
     "layout.tapered-lay" => layout::TaperedLay,
     "assembly.coping-run" => assembly::CopingRun,
+    "assembly.sealed-line" => assembly::SealedLine,
     "job.job-revision" => super::JobRevision,
 }
 

@@ -8,7 +8,7 @@ use super::supplies::Supplies;
 use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
-use crate::metal::Sheet;
+use crate::metal::{Alloy, Sheet};
 use crate::panel::Panel;
 use crate::record::Calculation;
 use crate::roof::RoofInput;
@@ -42,7 +42,7 @@ pub const JOB_VERSION: u32 = 1;
 /// use seamwright::metal::{Alloy, Sheet};
 /// use seamwright::units::Length;
 /// let sheet = |mils| Sheet::new(Alloy::Aluminium3003, Length::mils(mils), None);
-/// let metals = Metals { panel: sheet(32)?, trims: vec![sheet(32)?, sheet(40)?] };
+/// let metals = Metals { panel: sheet(32)?, trims: vec![sheet(32)?, sheet(40)?], gutter: None };
 /// assert_eq!(metals.trims[1].thickness(), Length::mils(40));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -54,6 +54,9 @@ pub struct Metals {
     pub panel: Sheet,
     /// The sheets that trims and cleats are folded from, each of another thickness: a trim's thickness picks its sheet.
     pub trims: Vec<Sheet>,
+    /// The gutters' metal, where it is known: it is neither folded nor ordered, but the roof's water runs into it.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub gutter: Option<Alloy>,
 }
 
 /// What lies between the deck and a trim on the seam tops, beside the panel itself.

@@ -11,6 +11,7 @@ mod choices;
 mod input;
 mod lay;
 mod list_columns;
+mod metals_meet;
 mod order;
 mod packet;
 #[cfg(feature = "serde")]
@@ -21,10 +22,13 @@ mod revise;
 mod schedule;
 #[cfg(feature = "schema")]
 mod schema;
+mod seals;
 mod sections;
 mod shared_seams;
 mod supplies;
 mod trims;
+mod underlay;
+mod water;
 mod wire;
 
 #[cfg(test)]
@@ -47,6 +51,8 @@ mod schedule_tests;
 mod small_tests;
 #[cfg(test)]
 pub(crate) mod test_jobs;
+#[cfg(test)]
+mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
@@ -68,3 +74,4 @@ pub use schema::{job_schema, packet_schema};
 pub use shared_seams::SharedSeams;
 pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
 pub use trims::{TrimItem, TrimRun};
+pub use underlay::{EaveSupply, EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, UnderlaymentSupply, ValleySupply, ValleyUnderlayment};

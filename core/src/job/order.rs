@@ -5,11 +5,13 @@ use super::lay::PlaneLay;
 use super::packet::JunctionItem;
 use super::plane_work::PlaneClips;
 use super::trims::TrimItem;
+use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
 use crate::junction::Bites;
 use crate::metal::{Sheet, Thickness};
 use crate::record::Source;
+use crate::underlayment::Roll;
 use crate::units::{Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
 
@@ -34,6 +36,8 @@ pub enum OrderGroup {
     Closures,
     /// Tape, gun sealant and plugs.
     Sealant,
+    /// Underlayment and membranes.
+    Underlayment,
     /// Clips.
     Clips,
     /// Screws and rivets.
@@ -50,6 +54,7 @@ impl OrderGroup {
             OrderGroup::Trims => "trims",
             OrderGroup::Closures => "closures",
             OrderGroup::Sealant => "sealant",
+            OrderGroup::Underlayment => "underlayment",
             OrderGroup::Clips => "clips",
             OrderGroup::Fasteners => "fasteners",
         }
@@ -128,6 +133,7 @@ pub(super) struct Bought<'a> {
     pub(super) trims: &'a [TrimItem],
     pub(super) junctions: &'a [JunctionItem],
     pub(super) clips: &'a [PlaneClips],
+    pub(super) underlayment: Option<&'a UnderlaymentPlan>,
 }
 
 impl Bought<'_> {
@@ -138,6 +144,7 @@ impl Bought<'_> {
         self.trims(&mut out)?;
         self.closures(&mut out)?;
         self.sealant(&mut out)?;
+        self.underlayment(&mut out)?;
         self.clips(&mut out);
         self.fasteners(&mut out)?;
         Ok(out)
@@ -251,8 +258,31 @@ impl Bought<'_> {
             let line = OrderLine::new(OrderGroup::Sealant, "gun sealant", spec, u64::from(need.tubes), "tube");
             out.push(OrderLine { net: Some(bead.length), ..line });
         }
-        if totals.plugs > 0 {
+        if totals.plugs > 0 && supply.line.plugs {
             out.push(OrderLine::new(OrderGroup::Sealant, "seam plug", "hollow of a seam under a closure", count(totals.plugs), "each"));
+        }
+        Ok(())
+    }
+
+    /// Rolls of underlayment and membranes, with what is net laid of each.
+    fn underlayment(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let (Some(plan), Some(supply)) = (self.underlayment, &self.job.supplies.underlayment) else { return Ok(()) };
+        let mut add = |item: &str, roll: Roll, rolls: u32, net: Length, source: Option<Source>| -> Result<(), Error> {
+            if rolls > 0 {
+                let spec = format!("{} wide, rolls of {}", self.format().string(roll.width)?, self.job.paperwork.lengths.string(roll.length)?);
+                let line = OrderLine::new(OrderGroup::Underlayment, item, spec, u64::from(rolls), "roll");
+                out.push(OrderLine { length: Some(roll.length), net: Some(net), source, ..line });
+            }
+            Ok(())
+        };
+        let field = Length::total(plan.planes.iter().filter_map(|p| p.field.as_ref()).map(|f| &f.length))?;
+        add("underlayment", supply.roll, plan.field_rolls, field, Some(supply.rule.source.clone()))?;
+        if let Some(eave) = &supply.eave {
+            let net = Length::total(plan.planes.iter().flat_map(|p| &p.eaves).map(|e| &e.laid.length))?;
+            add("membrane along eaves", eave.roll, plan.eave_rolls, net, Some(eave.reach.source.clone()))?;
+        }
+        if let Some(valley) = &supply.valley {
+            add("membrane under valleys", valley.roll, plan.valley_rolls, Length::total(plan.valleys.iter().map(|v| &v.strip.length))?, None)?;
         }
         Ok(())
     }

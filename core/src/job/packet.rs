@@ -6,8 +6,10 @@ use super::list_columns::ListColumn;
 use super::order::OrderLine;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
-use crate::assembly::{LineAssembly, RoofCorners};
-use crate::junction::{Levels, Solved};
+use super::underlay::UnderlaymentPlan;
+use crate::assembly::{LineAssembly, RoofCorners, SideSeal};
+use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
+use crate::metal::MetalMeeting;
 use crate::panel::Hold;
 use crate::record::{Caution, Seen, Source};
 use crate::roof::{LineKind, Roof};
@@ -83,6 +85,12 @@ pub struct JunctionItem {
     pub section: Solved,
     /// What lies along the real line.
     pub along: LineAssembly,
+    /// The line of defence of each side on which something seals, and whether it goes through from end to end.
+    pub sealed: Vec<SideSeal>,
+    /// What laps what, and whether its fasteners stay out of running water.
+    pub water: WaterCheck,
+    /// The order of work, with the lines that are struck for each step.
+    pub work: Vec<WorkStep>,
 }
 
 impl JunctionItem {
@@ -238,6 +246,11 @@ pub struct Packet {
     pub corners: RoofCorners,
     /// The trims.
     pub trims: Vec<TrimItem>,
+    /// Where metals that do not go together touch or drain on each other.
+    pub metals_met: Vec<MetalMeeting>,
+    /// The underlayment, where the job asks for it.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub underlayment: Option<UnderlaymentPlan>,
     /// The clips of every plane.
     pub clips: Vec<PlaneClips>,
     /// Where the panels of every plane are held, and how they move with heat.

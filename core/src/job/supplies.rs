@@ -1,7 +1,9 @@
 //! What is bought, and in which sizes.
 
-use crate::assembly::{CornerAllowances, TapeChoice};
+use super::underlay::UnderlaymentSupply;
+use crate::assembly::{CornerAllowances, SealChoices, TapeChoice};
 use crate::error::{Error, ErrorKind, Faults};
+use crate::junction::WaterRules;
 use crate::practice::{closure, movement};
 use crate::stock::StockLength;
 use crate::units::{Length, ShopRounding, Volume};
@@ -181,11 +183,12 @@ impl ClosureSupply {
 /// Sealants.
 ///
 /// ```
-/// use seamwright::assembly::TapeChoice;
+/// use seamwright::assembly::{SealChoices, TapeChoice};
 /// use seamwright::job::SealantSupply;
 /// use seamwright::units::{Length, Volume};
 /// let tube = Volume::parse("300 mL")?;
-/// let supply = SealantSupply { roll: Length::feet(50), tape_laps: TapeChoice::default(), tape_waste_ratio: 0.05, tube, tube_waste_ratio: 0.1 };
+/// let (tape_laps, line) = (TapeChoice::default(), SealChoices::default());
+/// let supply = SealantSupply { roll: Length::feet(50), tape_laps, tape_waste_ratio: 0.05, tube, tube_waste_ratio: 0.1, line };
 /// assert!(supply.tube > Volume::ZERO);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -204,6 +207,9 @@ pub struct SealantSupply {
     pub tube: Volume,
     /// Share of gun sealant ordered beyond what is needed.
     pub tube_waste_ratio: f64,
+    /// What the crew does along a sealed line; common practice unless given.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub line: SealChoices,
 }
 
 /// How clips are set along a seam.
@@ -314,12 +320,23 @@ pub struct Supplies {
     /// Moving ends.
     #[cfg_attr(feature = "serde", serde(default))]
     pub movement: MovementSupply,
+    /// Underlayment and membranes; nothing is taken off where none are given.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub underlayment: Option<UnderlaymentSupply>,
+    /// The least laps of every path of water.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub water: WaterRules,
 }
 
 impl Supplies {
     pub(super) fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.trims.check().map_err(|e| e.under("trims")));
+        if let Some(underlayment) = &self.underlayment {
+            faults.keep(underlayment.check().map_err(|e| e.under("underlayment")));
+        }
+        faults.keep(self.water.check().map_err(|e| e.under("water")));
+        faults.keep(self.sealant.line.check().map_err(|e| e.under("sealant.line")));
         let lengths = [
             ("closures.clearance", self.closures.clearance),
             ("closures.top_lap", self.closures.top_lap),

@@ -184,23 +184,33 @@ pub const RUNS_INTO_FACE: CautionCode = CautionCode {
 
 /// A coping whose top does not shed its water.
 pub const COPING_NEARLY_LEVEL: CautionCode = CautionCode {
-    number: 6100,
+    number: 6090,
     name: "coping-nearly-level",
     text: "the top falls {fall} to the roof and common practice is {practice} or more: water stands at its joints",
 };
 
 /// A base whose upper edge is held by nothing but sealant.
 pub const PIPE_AGAINST_WATER: CautionCode = CautionCode {
-    number: 6102,
+    number: 6091,
     name: "pipe-against-water",
     text: "the base's upper edge, {width} across, lies on the pan against the water: tape and screws alone keep it out; where snow slides, a diverter stands above it",
 };
 
 /// A base that crosses seams.
 pub const PIPE_CROSSES_SEAMS: CautionCode = CautionCode {
-    number: 6103,
+    number: 6092,
     name: "pipe-crosses-seams",
     text: "the base is {width} wide and crosses seams, {count} of them: no tape seals over a seam; set a diverter above it, or a curb instead",
+};
+
+/// A path of water on which a lap is wrong, or too short, or missing.
+pub const WATER_PATH_FAILS: CautionCode = CautionCode { number: 6093, name: "water-path-fails", text: "on the {face}, {at} up from the line, {what}: {cure}" };
+
+/// Fasteners over which water runs.
+pub const FASTENERS_IN_WATER: CautionCode = CautionCode {
+    number: 6094,
+    name: "fasteners-in-water",
+    text: "water runs over the {row} on the {side}: put them under a sheet, through a turned-down face or on a raised flange, or seal each under a washer",
 };
 
 /// Every caution of this room.
@@ -235,4 +245,6 @@ pub const ALL: &[CautionCode] = &[
     COPING_NEARLY_LEVEL,
     PIPE_AGAINST_WATER,
     PIPE_CROSSES_SEAMS,
+    WATER_PATH_FAILS,
+    FASTENERS_IN_WATER,
 ];

@@ -436,3 +436,30 @@ pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Resu
     }
     Ok(cautions)
 }
+
+impl Solved {
+    /// Every two of its trims that touch, by their numbers: metal on metal, with neither tape nor air between.
+    ///
+    /// ```
+    /// use seamwright::job::Job;
+    /// use seamwright::record::Calculation;
+    /// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+    /// let eave = &packet.junction("eave 1").expect("the demo has eaves").section;
+    /// let names = |(a, b): (usize, usize)| (eave.trims[a].name.to_string(), eave.trims[b].name.to_string());
+    /// assert!(eave.touching().into_iter().map(names).any(|n| n == ("eave trim".into(), "hook strip".into())));
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    #[must_use]
+    pub fn touching(&self) -> Vec<(usize, usize)> {
+        let bodies: Vec<Body<'_>> = self.trims.iter().map(metal).collect();
+        let mut out = Vec::new();
+        for (j, b) in bodies.iter().enumerate() {
+            for (i, a) in bodies.iter().enumerate().take(j) {
+                if deepest(a.pieces.iter().map(|p| &p.convex), b.pieces.iter().map(|p| &p.convex)).is_some() {
+                    out.push((i, j));
+                }
+            }
+        }
+        out
+    }
+}

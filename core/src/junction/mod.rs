@@ -27,7 +27,9 @@ mod fit;
 mod headwall;
 mod high_side;
 mod hip;
+mod holder;
 mod levels;
+mod line_order;
 mod offset_cleat;
 mod parts;
 mod pipe;
@@ -35,7 +37,10 @@ mod pipe_parts;
 mod rake;
 mod rake_parts;
 mod ridge;
+mod row_shelter;
 mod section_fit;
+mod section_sheets;
+mod section_water;
 mod sidewall;
 mod sidewall_parts;
 mod step;
@@ -51,7 +56,11 @@ mod valley;
 mod valley_hook;
 mod valley_widens;
 mod wall;
+mod water_path;
+mod water_rules;
 mod work;
+mod work_plan;
+mod work_tasks;
 
 #[cfg(test)]
 mod coping_tests;
@@ -76,6 +85,8 @@ mod rake_tests;
 #[cfg(test)]
 mod ridge_tests;
 #[cfg(test)]
+mod section_water_tests;
+#[cfg(test)]
 mod sidewall_tests;
 #[cfg(test)]
 mod step_tests;
@@ -87,12 +98,14 @@ mod transition_section_tests;
 mod transition_tests;
 #[cfg(test)]
 mod valley_tests;
+#[cfg(test)]
+mod work_tests;
 
 pub use cautions::{
     ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED,
-    FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER,
-    PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY,
-    SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
+    FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM,
+    PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE,
+    SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
 };
 pub use coping::{Coping, CopingDetail};
 pub use coping_parts::{CopingHold, CopingLap, CopingSide, SlottedScrews};
@@ -108,6 +121,7 @@ pub use headwall::{Headwall, HeadwallDetail};
 pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
 pub use levels::{Levels, RoofSide};
+pub use line_order::LineOrder;
 pub use offset_cleat::OffsetCleat;
 pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 pub use pipe::{Pipe, PipePlan};
@@ -115,7 +129,10 @@ pub use pipe_parts::{FixedLine, PipeBase, PipeShape, PipeSpacing, UpperEdge};
 pub use rake::{Rake, RakeDetail};
 pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
+pub use row_shelter::{RowShelter, Shelter};
 pub use section_fit::{Meeting, SectionFit, SectionPart, Touch};
+pub use section_sheets::WaterSide;
+pub use section_water::{FacePath, PathFace, SectionWater, WaterCheck};
 pub use sidewall::{Sidewall, SidewallDetail};
 pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 pub use step::Step;
@@ -130,4 +147,7 @@ pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use valley_widens::ValleyWidening;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
-pub use work::order_of_work;
+pub use water_path::{PathCheck, PathFailure, PathFault, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
+pub use water_rules::{LapRule, WaterRules};
+pub use work::{SectionWork, WorkStep, order_of_work};
+pub use work_plan::{WorkPlan, WorkTask};

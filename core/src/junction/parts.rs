@@ -106,7 +106,7 @@ pub struct AlongLine {
 
 /// What a line is measured from: a thing that is there at that moment of the work.
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum Datum {
     /// The junction line: where the two decks meet, or the deck ends, struck on the deck.
@@ -132,7 +132,7 @@ impl core::fmt::Display for Datum {
 
 /// A line to strike, parallel to the junction line; or, where it lies over the edge of the deck, to gauge.
 #[derive(Debug, Clone, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct LayoutLine {
     /// What goes on it.

@@ -18,5 +18,8 @@ pub const UNLIKE_METALS: CautionCode =
 pub const UNJUDGED_METALS: CautionCode =
     CautionCode { number: 2103, name: "unjudged-metals", text: "{upper} against {lower} by {way} is not in the table: ask the supplier" };
 
+/// Two parts of a roof whose metals should not meet as they do.
+pub const UNLIKE_METALS_AT: CautionCode = CautionCode { number: 2104, name: "unlike-metals-at", text: "the {first} {way} the {second} at {place}: {cure}" };
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[UNUSUAL_GAUGE_SYSTEM, PROPERTY_FROM_MEMORY, UNLIKE_METALS, UNJUDGED_METALS];
+pub const ALL: &[CautionCode] = &[UNUSUAL_GAUGE_SYSTEM, PROPERTY_FROM_MEMORY, UNLIKE_METALS, UNJUDGED_METALS, UNLIKE_METALS_AT];

@@ -8,6 +8,7 @@
 //! | [`Sheet`], [`Thickness`] | alloy, thickness and coating; mass for each area |
 //! | [`MinimumRadius`] | the least inside bend radius, or 'no published limit' |
 //! | [`MetalPair`] | two metals that touch or drain on each other |
+//! | [`MetalsTogether`] | every part of a roof that touches another, or that another's water reaches |
 
 mod alloy;
 pub mod cautions;
@@ -16,11 +17,14 @@ mod gauge;
 mod pairs;
 mod radius;
 mod sheet;
+mod together;
 
 #[cfg(test)]
 mod gauge_tests;
 #[cfg(test)]
 mod metal_tests;
+#[cfg(test)]
+mod together_tests;
 
 pub use alloy::{Alloy, DensityFigure, ExpansionFigure};
 pub use coating::{Coating, CoatingMetal};
@@ -28,3 +32,4 @@ pub use gauge::{Gauge, GaugeSystem};
 pub use pairs::{MetalPair, PairVerdict, PairWay};
 pub use radius::{Grain, MinimumRadius, RadiusLimit, Temper};
 pub use sheet::{Sheet, Thickness};
+pub use together::{MetalMeeting, MetalPart, MetalsTogether, PartsMeet};

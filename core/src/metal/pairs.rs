@@ -6,6 +6,7 @@ use crate::record::{Caution, Source};
 /// How two metals meet.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PairWay {
     /// They touch where it is wet.
     Contact,
@@ -16,6 +17,7 @@ pub enum PairWay {
 /// What common practice says of two metals.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum PairVerdict {
     /// They go together.
     Good,

@@ -65,3 +65,6 @@ pub const COPING_RISE_IN_TWELVE: Length = Length::inches_64(32);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 pub const SHEET_GIVES: Length = Length::inches_64(2);
+
+/// Underlayment runs up past a line that it ends at, over a ridge, up a wall or under a trim, by this: 6 in.
+pub const UNDERLAYMENT_PAST_LINE: Length = Length::inches(6);

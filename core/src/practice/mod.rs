@@ -12,3 +12,4 @@ pub mod panel;
 pub mod roof;
 pub mod sealant;
 pub mod trim;
+pub mod underlayment;

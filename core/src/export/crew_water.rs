@@ -1,0 +1,110 @@
+//! What a crew's sheet says of water: what laps what, and whether the sealed line goes through.
+
+use crate::assembly::SideSeal;
+use crate::error::Error;
+use crate::job::{JunctionItem, Packet};
+use crate::junction::{PathFace, Side, WaterLevel};
+use crate::roof::LineKind;
+use crate::units::{Length, LengthFormat};
+
+fn laps(junction: &JunctionItem, format: LengthFormat, out: &mut Vec<String>) -> Result<(), Error> {
+    for level in [WaterLevel::Metal, WaterLevel::Underlayment] {
+        let mut said: Vec<String> = Vec::new();
+        for path in junction.water.paths.iter().filter(|p| p.level == level) {
+            for lap in &path.check.laps {
+                let least = match lap.least.filter(|least| *least != lap.overlap) {
+                    Some(least) => format!(" (least {})", format.string(least)?),
+                    None => String::new(),
+                };
+                let wrong = if lap.holds { "" } else { " WRONG" };
+                let on = if path.face == PathFace::Wall { " up the wall" } else { "" };
+                let line = format!("{} over {} by {}{on}{least}{wrong}", lap.upper, lap.lower, format.string(lap.overlap)?);
+                // Where both sides lap alike it is said once.
+                if !said.contains(&line) {
+                    said.push(line);
+                }
+            }
+        }
+        if !said.is_empty() {
+            let name = if level == WaterLevel::Metal { "Metal" } else { "Underlayment" };
+            out.push(format!("{name}: {}.", said.join("; ")));
+        }
+    }
+    Ok(())
+}
+
+fn sealed(seal: &SideSeal, both: bool, format: LengthFormat) -> Result<String, Error> {
+    let side = match (both, seal.side) {
+        (true, Side::First) => " on side 1",
+        (true, Side::Second) => " on side 2",
+        (true, Side::Riser) => " on the riser",
+        (false, _) => "",
+    };
+    let check = &seal.check;
+    if check.continuous {
+        let gap = format.string(check.longest_gap)?;
+        return Ok(format!(
+            "Sealed line{side}: goes through from end to end, {} layer(s), {} place(s) to look at, no gap over {gap}.",
+            check.layers, check.passages
+        ));
+    }
+    let shown = 4;
+    let mut text = format!("Sealed line{side} BREAKS:");
+    for b in check.breaks.iter().take(shown) {
+        let bay = b.bay.map_or(String::new(), |n| format!(", bay {n}"));
+        text.push_str(&format!(" at {}{bay}, {} is missing: {};", format.string(b.from)?, b.missing.lacks(), b.cure));
+    }
+    if check.breaks.len() > shown {
+        text.push_str(&format!(" and {} more;", check.breaks.len() - shown));
+    }
+    text.pop();
+    text.push('.');
+    Ok(text)
+}
+
+/// Marks up the slope, so many and no more: the list of courses has them all.
+fn marks(tops: &[Length], format: LengthFormat) -> Result<String, Error> {
+    let shown = 6;
+    let mut text = tops.iter().take(shown).map(|t| format.string(*t)).collect::<Result<Vec<_>, _>>()?.join(", ");
+    if tops.len() > shown {
+        text.push_str(&format!(" and {} more on the list", tops.len() - shown));
+    }
+    Ok(text)
+}
+
+/// The membrane at this line, and at an eave the marks of the field's courses.
+fn membranes(packet: &Packet, junction: &JunctionItem, out: &mut Vec<String>) -> Result<(), Error> {
+    let Some(plan) = &packet.underlayment else { return Ok(()) };
+    let long = packet.paperwork.lengths;
+    for plane in &plan.planes {
+        for eave in plane.eaves.iter().filter(|e| e.line == junction.line) {
+            let (least, tops) = (long.string(eave.band.least)?, marks(&eave.band.marks, long)?);
+            out.push(format!("Membrane: at least {least} up the slope from the eave, {} course(s), top edges at {tops}.", eave.band.courses));
+        }
+        let at_eave = junction.kind == LineKind::Eave && packet.planes.get(junction.first.plane).is_some_and(|p| p.name == plane.plane);
+        if let Some(field) = plane.field.as_ref().filter(|_| at_eave) {
+            let tops: Vec<Length> = field.courses.iter().map(|c| c.top).collect();
+            out.push(format!("Underlayment on {}, {} course(s), top edges at {} from its lowest point.", plane.plane, tops.len(), marks(&tops, long)?));
+        }
+    }
+    for valley in plan.valleys.iter().filter(|v| v.line == junction.line) {
+        let beyond = packet.paperwork.small().string(valley.strip.beyond)?;
+        out.push(format!(
+            "Membrane: {} in {} piece(s) from the bottom up, {beyond} beyond the pan on each side.",
+            long.string(valley.strip.length)?,
+            valley.strip.pieces
+        ));
+    }
+    Ok(())
+}
+
+/// The lines of the sheet.
+pub(super) fn lines(packet: &Packet, junction: &JunctionItem, format: LengthFormat) -> Result<Vec<String>, Error> {
+    let mut out = Vec::new();
+    laps(junction, format, &mut out)?;
+    membranes(packet, junction, &mut out)?;
+    for seal in &junction.sealed {
+        out.push(sealed(seal, junction.sealed.len() > 1, format)?);
+    }
+    Ok(out)
+}

@@ -1,0 +1,36 @@
+//! The sealed line of every junction, once its trims are cut to pieces and its corners known.
+
+use super::input::Job;
+use super::packet::JunctionItem;
+use super::trims::TrimItem;
+use crate::assembly::{LineEnd, LineSeals, PairRule, RoofCorners, SideSeal, TrimJoints};
+use crate::error::Error;
+use crate::record::{Calculation, Recorder};
+use crate::units::Length;
+
+/// Whether a rule says how a line's end joins what it meets there. An end at no corner joins nothing.
+fn joined(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool {
+    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end));
+    here.is_some_and(|c| !c.pairs.iter().any(|p| (p.first == junction.name || p.second == junction.name) && p.rule == PairRule::NoRule))
+}
+
+fn joints(junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<TrimJoints>, Error> {
+    let before = corners.ends.get(junction.line).map_or(Length::ZERO, |e| e.at_start);
+    let mut out = Vec::new();
+    for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
+        let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == junction.line).map(|r| (t, r)));
+        if let Some((item, run)) = made {
+            out.push(TrimJoints::of(&item.name, item.lap, &run.pieces, before, junction.along.length)?);
+        }
+    }
+    Ok(out)
+}
+
+/// The sealed lines of a junction.
+pub(super) fn of<R: Recorder>(r: &mut R, job: &Job, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<SideSeal>, Error> {
+    let joints = joints(junction, corners, trims)?;
+    let sealant = &job.supplies.sealant;
+    let joined = [LineEnd::Start, LineEnd::End].map(|end| joined(corners, junction, end));
+    let seals = LineSeals { along: &junction.along, solved: &junction.section, tape: sealant.tape_laps, choices: &sealant.line, joints: &joints, joined };
+    r.part(|| seals.title(), |r| seals.run(r)).map_err(|e| e.moved("choices", "supplies.sealant.line"))
+}
