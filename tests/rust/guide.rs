@@ -45,7 +45,6 @@ fn way(length: Length, side: Side, sample: &Sample) -> String {
     let kind = match sample.calculation {
         "junction.rake" => LineKind::Rake,
         "junction.sidewall" => LineKind::Sidewall,
-        "junction.expansion-along" => return format!("{} from the middle", text(length)),
         _ => LineKind::Ridge,
     };
     struck_distance(format(), kind, side, length).expect("a length that can be written")
@@ -64,10 +63,10 @@ fn held(path: &Path, wanted: &str, faults: &mut Vec<String>) {
 
 fn side(side: Side, sample: &Sample) -> &'static str {
     match (side, sample.calculation) {
-        (Side::First, "junction.pitch-transition" | "junction.step" | "junction.expansion-across" | "junction.pipe") => "lower",
-        (Side::Second, "junction.pitch-transition" | "junction.step" | "junction.expansion-across" | "junction.pipe") => "upper",
-        (Side::First, "junction.coping") => "roof side",
-        (Side::Second, "junction.coping") => "outside",
+        (Side::First, "junction.pitch-transition") => "lower",
+        (Side::Second, "junction.pitch-transition") => "upper",
+        (Side::First, "junction.step") => "lower",
+        (Side::Second, "junction.step") => "upper",
         (Side::Riser, _) => "riser",
         (Side::First, _) => "first",
         (Side::Second, _) => "second",

@@ -80,9 +80,8 @@ fn is_well_formed(xml: &str) -> bool {
 fn a_sample_is_what_its_calculation_gives_by_name() {
     for sample in samples() {
         let out = crate::job::named(sample.calculation).unwrap().compute_json(&sample.input.to_string()).unwrap();
-        // A pipe's section is a part of what it gives.
-        let section = serde_json::to_string(&sample.solved).unwrap();
-        assert!(out == section || out.ends_with(&format!("\"section\":{section}}}")), "{}", sample.name);
+        let out: serde_json::Value = serde_json::from_str(&out).unwrap();
+        assert_eq!(out.get("section").unwrap_or(&out), &serde_json::to_value(&sample.solved).unwrap(), "{}", sample.name);
     }
 }
 

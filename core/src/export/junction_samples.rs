@@ -30,12 +30,24 @@ pub(super) struct Sample {
     pub(super) other: Other,
 }
 
-fn sample<C>(name: &'static str, calculation: &'static str, given: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
+fn sample<C>(name: &'static str, calculation: &'static str, input: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
 where
-    C: Calculation<Out: Into<Solved>> + serde::Serialize,
+    C: Calculation<Out = Solved> + serde::Serialize,
 {
-    let input = serde_json::to_value(given).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
-    Ok(Sample { name, calculation, input, solved: given.compute()?.into(), first, other })
+    given(name, calculation, input, input.compute()?, first, other)
+}
+
+/// A sample whose calculation gives more than its section.
+fn given<C: serde::Serialize>(
+    name: &'static str,
+    calculation: &'static str,
+    input: &C,
+    solved: Solved,
+    first: SectionPlane,
+    other: Other,
+) -> Result<Sample, Error> {
+    let input = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
+    Ok(Sample { name, calculation, input, solved, first, other })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
@@ -161,7 +173,8 @@ pub(super) fn all() -> Result<Vec<Sample>, Error> {
     out.extend([hip()?, valley("valley with cleats", true)?, valley("valley with receiver folds", false)?]);
     out.extend([headwall("headwall behind cladding", "3:12", false)?, headwall("headwall with a reglet", "8:12", true)?]);
     out.push(headwall("vented headwall", "4:12", false)?);
-    out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back()?]);
+    out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back("back of a curb", true)?]);
+    out.push(curb_back("back of a curb with a receiver fold", false)?);
     out.extend([coping("coping on cleats", false)?, coping("coping screwed at the roof side", true)?]);
     out.extend([step()?, expansion_along()?, expansion_across()?, pipe()?]);
     out.extend([transition("transition, shallow below", "3:12", "8:12", "1")?, transition("transition, steep below", "10:12", "4:12", "6")?]);
@@ -241,11 +254,7 @@ fn hip() -> Result<Sample, Error> {
 fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
-    let hook = if on_cleats {
-        ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST }
-    } else {
-        ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")?, gap: inch("1/4")?, fold: pp::END_FOLD, least_engagement: inch("3/8")? }
-    };
+    let hook = if on_cleats { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
     let side = ValleySide { leg: inch("12")?, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
     let detail = ValleyDetail {
         sheet: SHEET,
@@ -302,7 +311,12 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
     sample(name, "junction.sidewall", &input, plane(0.0)?, Other::Wall)
 }
 
-fn curb_back() -> Result<Sample, Error> {
+fn receiver() -> Result<ValleyHook, Error> {
+    Ok(ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")?, gap: inch("1/4")?, fold: pp::END_FOLD, least_engagement: inch("3/8")? })
+}
+
+fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
+    let hook = if on_cleat { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
     let detail = CurbBackDetail {
         sheet: SHEET,
         wall: WallLeg { cover: WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("2")? }, ..wall(false)? },
@@ -314,12 +328,11 @@ fn curb_back() -> Result<Sample, Error> {
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,
         least_to_seams: inch("7")?,
-        cleat: offset_cleat()?,
-        least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
+        hook,
         cricket: CricketRule::IRC,
     };
     let input = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail };
-    sample("back of a curb", "junction.curb-back", &input, plane(-rise("4:12")?)?, Other::Wall)
+    sample(name, "junction.curb-back", &input, plane(-rise("4:12")?)?, Other::Wall)
 }
 
 fn coping_side(hold: CopingHold) -> Result<CopingSide, Error> {
@@ -466,7 +479,7 @@ fn pipe() -> Result<Sample, Error> {
         next: None,
     };
     let plane = plane(rise("4:12")?)?;
-    sample("pipe", "junction.pipe", &pipe, plane, Other::Plane(plane))
+    given("pipe", "junction.pipe", &pipe, pipe.compute()?.section, plane, Other::Plane(plane))
 }
 
 fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {

@@ -42,6 +42,15 @@ fn its_planes_are_laid_and_its_lines_flashed() {
         assert!((valley.along.sides[0].meeting.degrees() - cricket.figures.roof_meeting.degrees()).abs() < 1e-9);
     }
     assert!(packet.junctions.iter().all(|j| j.kind != LineKind::CurbBack));
+    // Each pan runs on at both ends, under the ridge and out on the roof beside the curb, and every corner of the cricket has its order.
+    let valleys: Vec<_> = packet.junctions.iter().filter(|j| j.kind == LineKind::Valley && j.first.plane == cricket.plane).collect();
+    for valley in &valleys {
+        let run = valley.along.trims[0].length;
+        assert!(run.ends.at_start.is_positive() && run.ends.at_end.is_positive() && run.ends.at_start == run.ends.at_end, "{run:?}");
+        let told = packet.corners.cautions.iter().filter(|c| c.code().number == 7016 && c.message().contains(&format!("the pan of {} ", valley.name)));
+        assert_eq!(told.count(), 1, "{}", valley.name);
+    }
+    assert!(packet.corners.cautions.iter().all(|c| c.code().number != 7005 || !c.message().contains("curb")), "{:?}", packet.corners.cautions);
 }
 
 #[test]

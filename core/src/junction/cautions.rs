@@ -158,7 +158,7 @@ pub const CLEAT_OFF_LEVEL: CautionCode = CautionCode {
 pub const WATER_DAMS_BEHIND: CautionCode = CautionCode {
     number: 6081,
     name: "water-dams-behind",
-    text: "water, leaves and snow dam behind the flat back of the curb, {width} wide: once water stands {height} deep it reaches the cleat's screws; keep it clean",
+    text: "water, leaves and snow dam behind the flat back of the curb, {width} wide: once water stands {height} deep it reaches {what}; keep it clean",
 };
 
 /// A curb too wide for a flat back.

@@ -265,11 +265,17 @@ impl ValleySide {
             from_centre: front,
             backing: seen.backing,
         };
+        let screws = self.hook.screw_height(r, &hook)?;
+        if let Some((height, least)) = screws {
+            let (path, cure) = ("hook.offset-cleat.least_screw_height", "a greater open width, or a receiver fold");
+            refuse_short(&mut faults, path, "the cleat's screws stand too low above the flow line", least - height, least, cure)?;
+        }
         let hooked = self.hook.lay(r, &mut faults, &hook)?;
         faults.check()?;
         let Some(hooked) = hooked else { return Ok(Solved::default()) };
         let lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
-        let mut solved = Solved { lines, cautions: hooked.cautions, ..Solved::default() };
+        let through = |(height, _)| Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height);
+        let mut solved = Solved { lines, cautions: screws.map(through).into_iter().chain(hooked.cautions).collect(), ..Solved::default() };
         if let Some(cleat) = hooked.cleat {
             cleat.give(&mut solved);
         } else {
@@ -464,11 +470,8 @@ impl Valley {
 
     /// The pan, from the edge of side 1 to that of side 2; each side's support with the centreline's place along it.
     fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<JunctionTrim, Error> {
-        let receiver = |side: &ValleySide| -> Result<Option<Receiver>, Error> {
-            let ValleyHook::ReceiverFold { depth, opening, gap, .. } = side.hook else { return Ok(None) };
-            let front = (half_open + gap).length()?;
-            Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.detail.sheet)? }))
-        };
+        let receiver =
+            |side: &ValleySide| -> Result<Option<Receiver>, Error> { side.hook.receiver(self.detail.sheet, (half_open + side.hook.gap()).length()?, side.leg) };
         let (r1, r2) = (receiver(&self.detail.first)?, receiver(&self.detail.second)?);
         // Where the walk along the pan itself starts and ends: at its edges, or at the backs of its receiver folds.
         let (out1, out2) = (r1.map_or(self.detail.first.leg, |r| r.back), r2.map_or(self.detail.second.leg, |r| r.back));

@@ -237,7 +237,7 @@ fn every_common_roof_is_one_by_all_four_ways_in() {
         assert_eq!(taped.lines().len(), given.lines().len(), "{}", sample.name);
         if walls.is_empty() {
             let measures = |r: &Roof| {
-                let mut all: Vec<(crate::roof::LineKind, i64)> = r.lines().iter().map(|l| (l.kind, (l.length.mm() * 10.0).round() as i64)).collect();
+                let mut all: Vec<(crate::roof::LineKind, String)> = r.lines().iter().map(|l| (l.kind, format!("{:.1}", l.length.mm()))).collect();
                 all.sort_unstable();
                 all
             };
