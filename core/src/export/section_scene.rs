@@ -293,9 +293,7 @@ impl Asked<'_> {
             // Under the upper deck of a step stand the riser's dimensions.
             let is_over = self.over() && (self.axes.riser.is_none() || p.side == Side::First);
             let h = if is_over { -DECK - 2.5 } else { top + 2.5 };
-            // Over the upper plane it stands beyond the break, clear of the lines.
-            let along = if is_over == self.over() { 0.8 } else { 1.25 };
-            scene.slopes.push(slope(p.axis.at(p.far * along, h), degrees, is_over, self.format)?);
+            scene.slopes.push(slope(p.axis.at(p.far * 0.8, h), degrees, is_over, self.format)?);
         }
         Ok(())
     }

@@ -136,12 +136,6 @@ pub struct PipePlan {
     pub section: Solved,
 }
 
-impl From<PipePlan> for Solved {
-    fn from(plan: PipePlan) -> Solved {
-        plan.section
-    }
-}
-
 impl Pipe {
     /// What must be in place before what. Common practice, no published source.
     pub const ORDER_OF_WORK: &'static [&'static str] = &[
