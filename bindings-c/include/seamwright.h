@@ -1047,6 +1047,24 @@ sw_status sw_explain_json(const char *name,
                           sw_error **error);
 
 /**
+ * The names of all drawings and pages that `sw_drawing_json` makes, one a line.
+ */
+sw_status sw_drawing_names(char *buffer, size_t capacity, size_t *needed, sw_error **error);
+
+/**
+ * The drawing or page with this name, as SVG or HTML: `roof.roof-plan` is the plan of a roof with its panels, `roof.measuring-page` the sheet of
+ * what to measure on it. The input is JSON as of `sw_compute_json`, with the fields of core's type of that name in the room `export`.
+ */
+sw_status sw_drawing_json(const char *name,
+                          size_t name_len,
+                          const char *input,
+                          size_t input_len,
+                          char *buffer,
+                          size_t capacity,
+                          size_t *needed,
+                          sw_error **error);
+
+/**
  * The name of a stage for people: `panels`. `SW_UNKNOWN` for a number of none.
  */
 sw_status sw_stage_name(sw_stage stage, char *buffer, size_t capacity, size_t *needed, sw_error **error);

@@ -1,10 +1,30 @@
 //! Calculations that are read from a document, all of one shape: from JSON or a dict, and computed.
 
+/// The class of what a calculation gives: one, or in brackets that of each in a list.
+macro_rules! given_class {
+    ([$out:ident]) => { Vec<$out> };
+    ($out:ident) => { $out };
+}
+
+/// What a calculation gives, at its place under the calculation.
+macro_rules! given_at {
+    ([$out:ident], $slf:expr, $value:expr) => {
+        $value
+            .into_iter()
+            .enumerate()
+            .map(|(n, one)| <$out as $crate::place::Part>::at(one, $crate::place::Place::numbered($slf, "compute", n)))
+            .collect::<Vec<_>>()
+    };
+    ($out:ident, $slf:expr, $value:expr) => {
+        <$out as $crate::place::Part>::at($value, $crate::place::Place::under($slf, "compute"))
+    };
+}
+
 /// Makes the class of a calculation: how it is read and written, what it gives, and its value semantics.
 macro_rules! document {
     (
         $(#[$meta:meta])*
-        $class:ident($core:ty) in $module:literal gives $out:ident
+        $class:ident($core:ty) in $module:literal gives $out:tt
         $({ $($more:tt)* })?
     ) => {
         $(#[$meta])*
@@ -50,15 +70,15 @@ macro_rules! document {
             }
 
             /// What it comes to.
-            fn compute(slf: &Bound<'_, Self>) -> PyResult<$out> {
+            fn compute(slf: &Bound<'_, Self>) -> PyResult<$crate::document::given_class!($out)> {
                 let out = $crate::error::Raise::raise(::seamwright::record::Calculation::compute(&slf.get().0))?;
-                Ok(<$out as $crate::place::Part>::at(out, $crate::place::Place::under(slf, "compute")))
+                Ok($crate::document::given_at!($out, slf, out))
             }
 
             /// What it comes to, and the worksheet.
-            fn explain(slf: &Bound<'_, Self>) -> PyResult<($out, $crate::record::Worksheet)> {
+            fn explain(slf: &Bound<'_, Self>) -> PyResult<($crate::document::given_class!($out), $crate::record::Worksheet)> {
                 let (out, sheet) = $crate::error::Raise::raise(::seamwright::record::Calculation::explain(&slf.get().0))?;
-                Ok((<$out as $crate::place::Part>::at(out, $crate::place::Place::under(slf, "compute")), $crate::record::Worksheet(sheet)))
+                Ok(($crate::document::given_at!($out, slf, out), $crate::record::Worksheet(sheet)))
             }
 
             $($($more)*)?
@@ -80,4 +100,4 @@ macro_rules! document {
     };
 }
 
-pub(crate) use document;
+pub(crate) use {document, given_at, given_class};

@@ -31,8 +31,9 @@ pub(crate) fn _room(py: Python<'_>, name: &str) -> PyResult<Py<PyModule>> {
 pub(crate) mod assembly {
     #[pymodule_export]
     use crate::assembly::{
-        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, Corner, CornerLine, CornerPair, EdgeMovement,
-        FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs, SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingPiece, CopingPieces, CopingRun,
+        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs,
+        SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
     };
 }
 
@@ -58,8 +59,8 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        AlongLine, CurbBack, Eave, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall,
-        Solved, Valley,
+        AlongLine, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, Pipe, PipePlan,
+        PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley,
     };
 }
 
@@ -68,9 +69,9 @@ pub(crate) mod junction {
 pub(crate) mod layout {
     #[pymodule_export]
     use crate::layout::{
-        BlankPair, Bundle, Coil, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group, LaidPanel, LaidPlane, LayCost,
-        LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, OrderRounding, PanelList, Revised, RevisedRow,
-        Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
+        BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group, LaidPanel,
+        LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, Notch, OrderRounding, PanelList,
+        Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
     };
 }
 
@@ -114,9 +115,9 @@ pub(crate) mod record {
 pub(crate) mod roof {
     #[pymodule_export]
     use crate::roof::{
-        Bounds, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet, MergedFaces, NamedCorner,
-        OutOfTrue, Outline, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine, Side, SketchedRoof, SnapMove, SnappedRoof,
-        Snapping, SplitEdge, Vertex, Wall,
+        Bounds, Cricket, CricketFigures, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet,
+        MergedFaces, NamedCorner, OutOfTrue, Outline, PlacedCricket, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine,
+        Side, SketchedRoof, SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
     };
 }
 

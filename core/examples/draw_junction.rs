@@ -3,25 +3,27 @@
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 // The sections are those that the drawings are tested with; they name their rooms from the root of the crate that they stand in.
-use seamwright::{closure, error, export, job, junction, pitch, practice, record, units};
+use seamwright::{closure, error, export, job, junction, movement, pitch, practice, record, units};
 
 #[path = "../src/export/junction_samples.rs"]
 mod junction_samples;
 
 use error::Error;
-use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, StrikeLine, crew_page_html};
+use export::{CautionNote, CrewSheet, FastenerLine, JunctionDrawing, MaterialLine, StrikeLine, crew_page_html, struck_distance};
 use job::{Paper, SITE_CAUTIONS};
 use junction::{Along, Datum};
 use junction_samples::Sample;
 use record::Source;
+use seamwright::roof::LineKind;
 use std::path::Path;
 use units::{Length, LengthFormat};
 
 fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -> Result<CrewSheet, Error> {
     let text = |l: Length| -> Result<String, Error> { Ok(format.text(l)?.as_str().to_owned()) };
-    let way = |l: Length| -> Result<String, Error> {
-        let size = if l.is_negative() { (-l).length()? } else { l };
-        Ok(format!("{} {}", text(size)?, if l.is_negative() { "down" } else { "up" }))
+    let kind = match sample.calculation {
+        "junction.rake" => LineKind::Rake,
+        "junction.sidewall" => LineKind::Sidewall,
+        _ => LineKind::Ridge,
     };
     // What fills a page anyhow has room for a larger figure, and goes on to the next.
     let height = Length::micrometres(if sample.solved.lines.len() > 12 && drawing.lines().iter().any(|k| k.mark == "N") { 125_000 } else { 96_000 });
@@ -32,8 +34,9 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
             continue;
         }
         let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum).length()? } else { line.from_datum };
-        let (from, distance, running) = (line.datum.to_string(), way(up)?, way(line.from_line)?);
-        sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running });
+        let (from, distance, running) =
+            (line.datum.to_string(), struck_distance(format, kind, line.side, up)?, struck_distance(format, kind, line.side, line.from_line)?);
+        sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running, along_seam: String::new() });
     }
     let mut seen: Vec<&str> = Vec::new();
     for line in &sample.solved.along {
@@ -78,6 +81,8 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         let drawing = JunctionDrawing::new(sample.name, &sample.solved, sample.first, sample.other, format)?;
         let file = sample.name.replace(", ", "-").replace(' ', "-");
         write(format!("{file}.svg"), drawing.svg()?.as_bytes())?;
+        // What the calculation of this name is given, for callers in any language.
+        write(format!("{file}.{}.json", sample.calculation), &serde_json::to_vec_pretty(&sample.input)?)?;
         write(format!("{file}.html"), &crew_page_html(&sheet(&sample, &drawing, format)?, Paper::Letter)?)?;
     }
     Ok(())

@@ -1,11 +1,11 @@
-//! Draws three trims into the folder given as the argument: each one's section and flat, as SVG and as DXF.
+//! Draws the guide's six trims, and one trim for each kind of edge, into the folder given as the argument: each one's section and flat, as SVG and as DXF.
 
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 use seamwright::error::Error;
 use seamwright::export::{DrawingUnit, GaugeEdge, PaperUnit, TrimDrawing, worksheet_markdown};
 use seamwright::record::Calculation;
-use seamwright::trim::{BendRule, Direction, Edge, Face, FlatPattern, NeutralFactor, Profile};
+use seamwright::trim::{BendRule, Direction, Edge, Face, FlatPattern, NeutralFactor, Profile, ProfileBuilder};
 use seamwright::units::{Angle, BendAngle, Length, LengthFormat};
 use std::path::Path;
 
@@ -13,29 +13,31 @@ fn bend(degrees: f64) -> Result<BendAngle, Error> {
     BendAngle::from_flat(Angle::degrees_from(degrees)?)
 }
 
+/// A length in inches.
+fn inches(text: &str) -> Result<Length, Error> {
+    Length::parse(text)
+}
+
+fn sheet() -> ProfileBuilder {
+    Profile::builder(Length::mils(24)).painted(Face::Upper).inside_radius(Length::mils(30))
+}
+
+/// The six trims that the guide works by hand, as they are installed.
 fn trims() -> Result<Vec<(&'static str, Profile, Angle)>, Error> {
-    let drip = Profile::builder(Length::mils(24))
-        .painted(Face::Upper)
-        .inside_radius(Length::mils(30))
-        .leg("deck flange", Length::parse("4\"")?)
+    let closed = |direction| Ok::<_, Error>(Edge::closed_hem(inches("1/2\"")?, direction));
+    let drip = sheet().leg("deck flange", inches("4\"")?).down(BendAngle::SQUARE).leg("face", inches("3 1/4\"")?).up(bend(30.0)?);
+    let drip = drip.leg("kick", inches("3/4\"")?).end(closed(Direction::Down)?).build()?;
+    let hem = || Ok::<_, Error>(Edge::open_hem(inches("1/2\"")?, inches("5/32\"")?, Direction::Down));
+    let ridge = sheet().start(hem()?).leg("left turn-down", inches("1 1/2\"")?).down(bend(71.57)?).leg("left flange", inches("6\"")?).down(bend(36.86)?);
+    let ridge = ridge.leg("right flange", inches("6\"")?).down(bend(71.57)?).leg("right turn-down", inches("1 1/2\"")?).end(hem()?).build()?;
+    let valley = sheet().start(closed(Direction::Up)?).leg("left", inches("12\"")?).up(bend(36.87)?).leg("right", inches("12\"")?);
+    let valley = valley.end(closed(Direction::Up)?).build()?;
+    let z = sheet()
+        .leg("foot", inches("1 1/2\"")?)
+        .up(BendAngle::SQUARE)
+        .leg("web", inches("2\"")?)
         .down(BendAngle::SQUARE)
-        .leg("face", Length::parse("3 1/4\"")?)
-        .up(bend(30.0)?)
-        .leg("kick", Length::parse("3/4\"")?)
-        .end(Edge::closed_hem(Length::parse("1/2\"")?, Direction::Down))
-        .build()?;
-    let ridge = Profile::builder(Length::mils(24))
-        .painted(Face::Upper)
-        .inside_radius(Length::mils(30))
-        .start(Edge::open_hem(Length::parse("1/2\"")?, Length::parse("5/32\"")?, Direction::Down))
-        .leg("left turn-down", Length::parse("1 1/2\"")?)
-        .down(bend(71.57)?)
-        .leg("left flange", Length::parse("6\"")?)
-        .down(bend(36.86)?)
-        .leg("right flange", Length::parse("6\"")?)
-        .down(bend(71.57)?)
-        .leg("right turn-down", Length::parse("1 1/2\"")?)
-        .end(Edge::open_hem(Length::parse("1/2\"")?, Length::parse("5/32\"")?, Direction::Down))
+        .leg("top", inches("1 1/2\"")?)
         .build()?;
     let gutter = Profile::builder(Length::micrometres(700))
         .painted(Face::Lower)
@@ -51,7 +53,38 @@ fn trims() -> Result<Vec<(&'static str, Profile, Angle)>, Error> {
         .down(bend(60.0)?)
         .leg("apron", Length::micrometres(60_000))
         .build()?;
-    Ok(vec![("eave drip", drip, Angle::ZERO), ("ridge cap", ridge, Angle::SQUARE), ("box gutter", gutter, Angle::ZERO)])
+    let coping = sheet().start(closed(Direction::Down)?).leg("outer drip", inches("2\"")?).down(BendAngle::SQUARE).leg("top", inches("8\"")?);
+    let coping = coping.down(BendAngle::SQUARE).leg("inner drip", inches("2\"")?).end(closed(Direction::Down)?).build()?;
+    let turned = [Angle::ZERO, Angle::SQUARE, Angle::degrees_from(-18.435)?, Angle::ZERO, Angle::ZERO, Angle::SQUARE];
+    let named = [("eave drip", drip), ("ridge cap", ridge), ("valley pan", valley), ("z section", z), ("box gutter", gutter), ("coping", coping)];
+    Ok(named.into_iter().zip(turned).map(|((name, profile), turned)| (name, profile, turned)).collect())
+}
+
+/// Each kind of edge, and an offset bend, at a wide leg, where the sheet is too thin to be drawn true, and at a short one of heavier sheet.
+fn edges() -> Result<Vec<(&'static str, Profile, Angle)>, Error> {
+    let (up, down) = (Direction::Up, Direction::Down);
+    let teardrop = |way| Ok::<_, Error>(Edge::teardrop_hem(Length::mils(60), inches("3/8\"")?, Length::mils(20), way));
+    let double = |way| Ok::<_, Error>(Edge::double_hem(inches("3/8\"")?, way));
+    let wired = |way| Ok::<_, Error>(Edge::wired_edge(inches("1/8\"")?, way));
+    let wide = |edge: Edge| sheet().leg("flange", inches("8\"")?).down(BendAngle::SQUARE).leg("face", inches("5\"")?).end(edge).build();
+    let short = |edge: Edge| {
+        let heavy = Profile::builder(Length::mils(50)).painted(Face::Lower).inside_radius(Length::mils(60)).start(edge);
+        heavy.leg("face", inches("1 1/4\"")?).up(BendAngle::SQUARE).leg("flange", inches("2\"")?).build()
+    };
+    let joggle = |b: ProfileBuilder, lap: &str, depth, degrees, rest: &str| {
+        b.leg("lap", inches(lap)?).joggle("step", depth, bend(degrees)?, up).leg("apron", inches(rest)?).build()
+    };
+    let heavy = Profile::builder(Length::mils(50)).painted(Face::Lower).inside_radius(Length::mils(60));
+    Ok(vec![
+        ("teardrop wide", wide(teardrop(up)?)?, Angle::ZERO),
+        ("teardrop heavy", short(teardrop(down)?)?, Angle::ZERO),
+        ("double hem wide", wide(double(up)?)?, Angle::ZERO),
+        ("double hem heavy", short(double(down)?)?, Angle::ZERO),
+        ("wired edge wide", wide(wired(up)?)?, Angle::ZERO),
+        ("wired edge heavy", short(wired(down)?)?, Angle::ZERO),
+        ("offset bend wide", joggle(sheet(), "6\"", Length::mils(125), 45.0, "8\"")?, Angle::ZERO),
+        ("offset bend heavy", joggle(heavy, "1\"", Length::mils(250), 60.0, "1 1/2\"")?, Angle::ZERO),
+    ])
 }
 
 fn main() -> Result<(), Box<dyn std::error::Error>> {
@@ -62,7 +95,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         std::fs::write(Path::new(&folder).join(name), bytes)
     };
     let rule = BendRule::neutral_axis(NeutralFactor::new(0.4)?);
-    for (name, profile, turned) in trims()? {
+    for (name, profile, turned) in trims()?.into_iter().chain(edges()?) {
         let metric = name == "box gutter";
         let (format, paper, unit, gauge) = if metric {
             ("mm.1", PaperUnit::Millimetre, DrawingUnit::Millimetre, GaugeEdge::End)

@@ -85,6 +85,18 @@ pub fn pow(x: f64, y: f64) -> f64 {
     libm::pow(x, y)
 }
 
+/// Both at once: the very numbers of [`sin_deg`] and [`cos_deg`], with one reduction of the angle where that is all they need.
+#[must_use]
+#[inline]
+pub(crate) fn sin_cos_deg(degrees: f64) -> (f64, f64) {
+    let turn = degrees.abs();
+    if turn < 90.0 && turn != 0.0 && turn != 30.0 && turn != 60.0 {
+        let (sin, cos) = libm::sincos(turn * RADIANS_PER_DEGREE);
+        return (if degrees < 0.0 { -sin } else { sin }, cos);
+    }
+    (sin_deg(degrees), cos_deg(degrees))
+}
+
 /// The angle within one full turn. The remainder of what is less than a full turn is itself, and the division is slow.
 #[inline]
 pub(crate) fn within_turn(degrees: f64) -> f64 {
@@ -212,6 +224,15 @@ pub fn acos_deg(x: f64) -> f64 {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn sine_and_cosine_at_once_are_those_of_each() {
+        let some = (0..40_000).map(|i| f64::from(i) * 0.0237 - 450.0).chain((-48..=48).map(|i| f64::from(i) * 15.0));
+        for degrees in some.chain([0.0, -0.0, 1e-9, -1e-9, 1e-300, 29.999_999_999, 89.999_999_999, 1e9]) {
+            let (sin, cos) = sin_cos_deg(degrees);
+            assert_eq!((sin.to_bits(), cos.to_bits()), (sin_deg(degrees).to_bits(), cos_deg(degrees).to_bits()), "{degrees}");
+        }
+    }
 
     #[test]
     #[allow(clippy::float_cmp, reason = "the exact entries are what is tested")]

@@ -47,6 +47,30 @@ static void names_are_listed_and_an_unknown_one_is_refused(void)
     sw_error_free(error);
 }
 
+#define CORNER(x, y) "{\"x\": \"" x "\", \"y\": \"" y "\"}"
+#define RING "[" CORNER("0 ft", "0 ft") ", " CORNER("20 ft", "0 ft") ", " CORNER("20 ft", "12 ft") ", " CORNER("0 ft", "12 ft") "]"
+#define SHED(pitch)                                                                                              \
+    "{\"planes\": [{\"name\": \"shed\", \"shape\": {\"plan\": {\"outer\": " RING ", \"pitch\": \"" pitch "\", \"down_slope\": \"270 deg\", " \
+    "\"anchor\": {\"x\": \"0 ft\", \"y\": \"0 ft\", \"z\": \"8 ft\"}}}}]}"
+#define DRAWN(roof) "{\"name\": \"boathouse\", \"figure\": \"180 mm\", \"paper\": \"inch\", \"lengths\": \"ft-in/16\", \"roof\": " roof "}"
+
+static void drawings_come_by_name(void)
+{
+    static const char page[] = "{\"job\": \"boathouse\", \"paper\": \"a4\", \"lengths\": \"mm.0\", \"sketch\": {\"planes\": [{\"name\": \"shed\", \"outer\": " RING "}]}}";
+    char out[32768] = "", text[64] = "";
+    sw_error *error = NULL;
+    CHECK(sw_drawing_names(out, sizeof out, NULL, NULL) == SW_OK && strcmp(out, "roof.measuring-page\nroof.roof-plan") == 0);
+    CHECK(sw_drawing_json(TEXT("roof.roof-plan"), TEXT(DRAWN(SHED("3:12"))), out, sizeof out, NULL, NULL) == SW_OK);
+    CHECK(strstr(out, "<svg ") != NULL && strstr(out, ">shed, 3:12<") != NULL && strstr(out, ">eave 1, 20&#39;-0&quot;<") != NULL);
+    CHECK(sw_drawing_json(TEXT("roof.measuring-page"), TEXT(page), out, sizeof out, NULL, NULL) == SW_OK && strstr(out, "1. shed") != NULL);
+    CHECK(sw_drawing_json(TEXT("roof.roof-plan"), TEXT(DRAWN(SHED("steep"))), out, sizeof out, NULL, &error) == SW_PARSE);
+    CHECK(sw_error_path(error, text, sizeof text, NULL) == SW_OK && strcmp(text, "input.roof.planes[0].shape.plan.pitch") == 0);
+    sw_error_free(error);
+    CHECK(sw_drawing_json(TEXT("roof.plan"), TEXT("{}"), out, sizeof out, NULL, &error) == SW_UNKNOWN);
+    CHECK(sw_error_path(error, text, sizeof text, NULL) == SW_OK && strcmp(text, "name") == 0);
+    sw_error_free(error);
+}
+
 static void the_result_follows_the_rules_of_text(void)
 {
     const char *input = "{\"rule\":\"half-width\",\"width\":\"3/4 in\"}";
@@ -134,6 +158,7 @@ int main(void)
 {
     RUN(a_result_comes_by_name);
     RUN(the_working_comes_with_it);
+    RUN(drawings_come_by_name);
     RUN(names_are_listed_and_an_unknown_one_is_refused);
     RUN(the_result_follows_the_rules_of_text);
     RUN(each_bad_input_has_its_kind_and_its_path);

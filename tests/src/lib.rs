@@ -13,6 +13,7 @@ use std::path::PathBuf;
 #[cfg(doctest)]
 #[doc = include_str!("../../README.md")]
 #[doc = include_str!("../../docs/trims.md")]
+#[doc = include_str!("../../docs/junctions/README.md")]
 pub struct Guide;
 
 /// The folder of the workspace.

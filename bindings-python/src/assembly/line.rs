@@ -39,6 +39,8 @@ part! {
     trims(line, here) -> Vec<TrimRun> = here.all("trims", &line.trims);
     /// Lines to strike, in the order of the work.
     struck(line, here) -> Vec<StruckLine> = here.all("struck", &line.struck);
+    /// The same at the line's lower end, where they turn away from it; else none.
+    struck_lower(line, here) -> Vec<StruckLine> = here.all("struck_lower", &line.struck_lower);
     /// What to know before it is built. The section's own cautions are not repeated.
     cautions(line) -> Vec<Caution> = cautions(&line.cautions);
 }

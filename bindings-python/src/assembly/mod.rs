@@ -2,6 +2,7 @@
 
 mod bays;
 mod closures;
+mod coping;
 mod corners;
 mod line;
 mod planes;
@@ -9,6 +10,7 @@ mod struck;
 
 pub(crate) use bays::{Bay, Beside, SideBays, Stretch};
 pub(crate) use closures::{ClosureGroup, ClosureList, ClosureRow};
+pub(crate) use coping::{CopingCleat, CopingPiece, CopingPieces, CopingRun, CopingScrews};
 pub(crate) use corners::{Corner, CornerLine, CornerPair, RoofCorners};
 pub(crate) use line::{BeadRun, CleatRun, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub(crate) use planes::{ClipGroup, ClipSchedule, EdgeMovement, PanelPin, PlaneMovement, PlanePins};

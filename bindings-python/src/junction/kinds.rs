@@ -204,11 +204,90 @@ kind! {
     /// >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     /// >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
     /// >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under, "least_beyond": "4 in",
-    /// ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in", "cleat": cleat,
-    /// ...     "least_screw_height": '3/4"', "cricket": {"widest": "30 in", "source": "common-practice"}}
+    /// ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
+    /// ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     /// >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
     /// >>> curb = CurbBack.from_dict({"roof": roof, "width": "36 in", "detail": detail})
     /// >>> [caution.name for caution in curb.compute().cautions]
     /// ['water-dams-behind', 'cricket-required']
     CurbBack
+}
+
+kind! {
+    /// A cap on the top of a wall that falls to the roof, hooked on a cleat on each face or screwed through slots on one.
+    ///
+    /// >>> from seamwright.junction import Coping
+    /// >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    /// >>> cleat = {"sheet": sheet, "height": "3 in", "fasteners_above_bend": '1 1/2"', "fasteners": row, "hem": '7/8"', "hem_gap": "0.165 in",
+    /// ...     "short_of_fold": '1/16"', "engagement": '3/4"'}
+    /// >>> side = {"behind": "0 in", "depth": "4 in", "kick": "40 deg", "clears": '3/4"', "hold": {"cleat": cleat}}
+    /// >>> lap = {"below_top": "0 in", "rule": {"what": "lap over the flashing", "least": "4 in", "source": "common-practice"}}
+    /// >>> detail = {"sheet": sheet, "bed": "0.04 in", "fall": "1:12", "roof_side": side | {"behind": "0.024 in", "over": lap}, "outside": side}
+    /// >>> [trim.name for trim in Coping.from_dict({"thickness": "8 in", "detail": detail}).compute().trims]
+    /// ['continuous cleat, roof side', 'continuous cleat, outside', 'coping']
+    Coping
+}
+
+kind! {
+    /// An upper roof that ends over a plumb riser above a lower one: an eave above, a headwall below, the upper trim's face over the lower one's leg.
+    ///
+    /// >>> from seamwright.junction import Step
+    /// >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    /// ...     "panel_margin": '1/2"'}
+    /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
+    /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
+    /// >>> least = {"what": "upstand", "least": "8 in", "source": "common-practice"}
+    /// >>> lower = {"end": end, "sheet": sheet, "stands_out": "0 in", "below_edge": "1 in", "upstand": least, "fasteners": row, "fasteners_below_top": "1 in",
+    /// ...     "lap": least | {"what": "lap", "least": "4 in"}, "clearance": "1 in"}
+    /// >>> upper = {"sheet": sheet, "flange": {"width": "4 in", "lies": "under-underlayment", "fasteners": row, "fasteners_from_edge": "1 in"},
+    /// ...     "face": {"depth": "5 in", "kick": "40 deg", "clears": '5/8"', "hem": {"closed": {"width": '1/2"'}}},
+    /// ...     "strip": {"sheet": sheet, "width": "4 in", "fasteners": row, "fasteners_from_edge": "1 in"},
+    /// ...     "panel": {"overhang": '1 1/2"', "gap": '1/4"', "fold": "1 in", "fold_opening": '3/16"'}}
+    /// >>> roof = {"pitch": "3:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
+    /// >>> step = Step.from_dict({"lower": roof, "upper": roof, "riser": "14 in", "detail": {"lower": lower, "upper": upper}})
+    /// >>> [(end.side, format(end.end.allowance(), "in/16")) for end in step.compute().ends]
+    /// [('first', '-1"'), ('second', '2 3/4"')]
+    Step
+}
+
+kind! {
+    /// An expansion joint along the panels: two curbs, the panels' edges turned up against them, and a cap that slides on one.
+    ///
+    /// >>> from seamwright.junction import ExpansionAlong
+    /// >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    /// >>> side = {"levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}, "to_fixed": "50 ft", "first_seam": "12 in"}
+    /// >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    /// >>> least = {"what": "upstand", "least": "6 in", "source": "common-practice"}
+    /// >>> detail = {"sheet": sheet, "gap": "1 in", "curb_width": '1 1/2"', "curb_height": "9 in", "edge_room": '1/8"', "turn_up": "8 in", "upstand": least,
+    /// ...     "cleat_room": '1/8"', "cleat_fasteners": row, "fasteners_from_edge": '3/4"', "drop": "5 in", "lap": least | {"least": "4 in"}, "hook": "2 in",
+    /// ...     "play": '1/16"', "rivets": row}
+    /// >>> joint = ExpansionAlong.from_dict({"first": side, "second": side, "range": temperatures, "detail": detail})
+    /// >>> [trim.name for trim in joint.compute().trims]
+    /// ['joint cleat, fixed side', 'joint cleat, sliding side', 'joint cap']
+    ExpansionAlong
+}
+
+kind! {
+    /// An expansion joint across the panels: the upper ones slide over a flashing that is fixed to the deck.
+    ///
+    /// >>> from seamwright.junction import ExpansionAcross
+    /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    /// ...     "panel_margin": '1/2"'}
+    /// >>> end = {"flange": "9 in", "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
+    /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
+    /// >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
+    /// ...     "fold": '1 3/4"'}
+    /// >>> detail = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
+    /// ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
+    /// >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    /// >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
+    /// >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
+    /// >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "lap": lap, "detail": detail})
+    /// >>> [format(end.end.fold, "in/16") for end in joint.compute().ends]
+    /// ['0"', '1 3/4"']
+    ExpansionAcross
 }

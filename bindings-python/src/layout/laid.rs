@@ -37,6 +37,10 @@ impl Hash for LaidPlane {
 }
 
 impl LaidPlane {
+    pub(crate) fn core(&self) -> &core_layout::LaidPlane {
+        &self.laid
+    }
+
     pub(super) fn new(of: Layout, laid: core_layout::LaidPlane) -> LaidPlane {
         LaidPlane { of, laid, place: None }
     }
@@ -137,7 +141,7 @@ impl Hash for LaidPanel {
 
 impl LaidPanel {
     fn end(slf: &Bound<'_, Self>, list: &'static str, parts: &[core_layout::EndPart]) -> Vec<EndPart> {
-        parts.iter().enumerate().map(|(number, part)| EndPart { of: slf.clone().unbind(), list, number, part: part.clone() }).collect()
+        EndPart::all(slf.as_any(), list, parts)
     }
 }
 
@@ -251,10 +255,16 @@ impl LaidPanel {
         Area(self.panel.covered)
     }
 
-    /// Whether an opening or a notch is cut out of it.
+    /// Whether an opening or a notch is cut out of it, or its end steps.
     #[getter]
     fn notched(&self) -> bool {
         self.panel.notched
+    }
+
+    /// What is cut out of it between its lowest and its highest line.
+    #[getter]
+    fn notches(slf: &Bound<'_, Self>) -> Vec<Notch> {
+        slf.get().panel.notches.iter().enumerate().map(|(number, notch)| Notch { of: slf.clone().unbind(), number, notch: notch.clone() }).collect()
     }
 
     /// Whether both its ends pin it.
@@ -273,10 +283,54 @@ impl LaidPanel {
     }
 }
 
+/// What is cut out of a panel between its ends: an opening within its width, or what lies beside an arm of the plane.
+#[pyclass(module = "seamwright.layout", frozen, eq, hash)]
+pub(crate) struct Notch {
+    of: Py<LaidPanel>,
+    number: usize,
+    notch: core_layout::Notch,
+}
+
+impl PartialEq for Notch {
+    fn eq(&self, other: &Notch) -> bool {
+        self.notch == other.notch
+    }
+}
+
+impl Hash for Notch {
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        hash_written(&self.notch, state);
+    }
+}
+
+#[pymethods]
+impl Notch {
+    /// The lines that bound it below, from left to right: the panel's metal ends upward there.
+    #[getter]
+    fn lower(slf: &Bound<'_, Self>) -> Vec<EndPart> {
+        EndPart::all(slf.as_any(), "lower", &slf.get().notch.lower)
+    }
+
+    /// The lines that bound it above, from left to right.
+    #[getter]
+    fn upper(slf: &Bound<'_, Self>) -> Vec<EndPart> {
+        EndPart::all(slf.as_any(), "upper", &slf.get().notch.upper)
+    }
+
+    fn __repr__(&self) -> String {
+        format!("<Notch: {} lines below, {} above>", self.notch.lower.len(), self.notch.upper.len())
+    }
+
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py, LaidPanel>> {
+        reduced(slf.py(), &slf.get().of, "notches", slf.get().number)
+    }
+}
+
 /// A stretch of one edge that ends a panel, as seen in the plane.
 #[pyclass(module = "seamwright.layout", frozen, eq, hash)]
 pub(crate) struct EndPart {
-    of: Py<LaidPanel>,
+    /// A panel or a notch.
+    of: Py<PyAny>,
     list: &'static str,
     number: usize,
     part: core_layout::EndPart,
@@ -291,6 +345,12 @@ impl PartialEq for EndPart {
 impl Hash for EndPart {
     fn hash<H: Hasher>(&self, state: &mut H) {
         (self.part.edge, self.part.left, self.part.right).hash(state);
+    }
+}
+
+impl EndPart {
+    fn all(of: &Bound<'_, PyAny>, list: &'static str, parts: &[core_layout::EndPart]) -> Vec<EndPart> {
+        parts.iter().enumerate().map(|(number, part)| EndPart { of: of.clone().unbind(), list, number, part: part.clone() }).collect()
     }
 }
 
@@ -330,7 +390,7 @@ impl EndPart {
         format!("<EndPart: edge {}, skew {}>", self.part.edge, self.part.skew)
     }
 
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py, LaidPanel>> {
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<Reduced<'py, PyAny>> {
         reduced(slf.py(), &slf.get().of, slf.get().list, slf.get().number)
     }
 }

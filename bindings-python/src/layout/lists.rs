@@ -230,3 +230,36 @@ part! {
     /// How many.
     count(row) -> u64 = row.count;
 }
+
+document! {
+    /// Coil added up by colour, sheet and width, over any number of planes and trims.
+    ///
+    /// >>> from seamwright.layout import CoilTotals
+    /// >>> sheet = {"alloy": "aluminium-3003", "thickness": "0.032 in"}
+    /// >>> use = lambda colour, length: {"colour": colour, "sheet": sheet, "width": "20 in", "length": length}
+    /// >>> totals = CoilTotals.from_dict({"uses": [use("slate", "900 ft"), use("white", "10 ft"), use("slate", "100 ft")]}).compute()
+    /// >>> [(total.colour, format(total.length, "ft-in/16")) for total in totals]
+    /// [('slate', '1000\'-0"'), ('white', '10\'-0"')]
+    CoilTotals(core_layout::CoilTotals) in "seamwright.layout" gives [CoilTotal]
+}
+
+part! {
+    /// The coil of one colour, sheet and width.
+    CoilTotal(core_layout::CoilTotal) in "seamwright.layout",
+    shown total: format_args!("{}, {} of {}", total.colour, total.length, total.width);
+
+    /// The colour, as the caller calls it; empty for bare metal.
+    colour(total) -> String = total.colour.clone();
+    /// The metal of its sheet.
+    alloy(total) -> String = name_of(&total.sheet.alloy())?;
+    /// The thickness of its sheet.
+    thickness(total) -> Length = Length(total.sheet.thickness());
+    /// The width.
+    width(total) -> Length = Length(total.width);
+    /// The length.
+    length(total) -> Length = Length(total.length);
+    /// The area.
+    area(total) -> Area = Area(total.area);
+    /// The mass, coating and all.
+    mass(total) -> Mass = Mass(total.mass);
+}

@@ -7,9 +7,11 @@ mod lists;
 mod placing;
 
 pub(crate) use input::{EdgeUse, Layout, Start};
-pub(crate) use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+pub(crate) use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
 pub(crate) use limits::{LengthLimit, NarrowLimit, OrderRounding};
-pub(crate) use lists::{BlankPair, Bundle, FormedUse, ListGroup, ListedPiece, ListedPlane, PanelList, Revised, RevisedRow, Revision, VoidRow, Waste};
+pub(crate) use lists::{
+    BlankPair, Bundle, CoilTotal, CoilTotals, FormedUse, ListGroup, ListedPiece, ListedPlane, PanelList, Revised, RevisedRow, Revision, VoidRow, Waste,
+};
 pub(crate) use placing::{
     CreepCheck, DirectionCost, DirectionOfLay, EndMark, LayCost, LayDirections, MarkedSeams, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
     TaperedLay, TaperedPanels,

@@ -153,6 +153,12 @@ impl PanelEnd {
         Reach(self.0.reach)
     }
 
+    /// How the end is held back farther down the line: by so much, over so much of the line; ``None`` where it runs parallel.
+    #[getter]
+    fn grows(&self) -> Option<(Length, Length)> {
+        self.0.grows.map(|g| (Length(g.by), Length(g.over)))
+    }
+
     /// Room between the fold and what it hooks, at laying.
     #[getter]
     fn gap(&self) -> Length {

@@ -1,5 +1,6 @@
 //! The classes of `seamwright.roof`.
 
+mod cricket;
 mod drain;
 mod line;
 mod outline;
@@ -8,6 +9,7 @@ mod snapping;
 mod survey;
 mod whole_roof;
 
+pub(crate) use cricket::{Cricket, CricketFigures, PlacedCricket};
 pub(crate) use drain::Drain;
 pub(crate) use line::{Line, Side};
 pub(crate) use outline::{Bounds, Edge, Outline, Point};

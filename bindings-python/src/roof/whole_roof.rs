@@ -1,17 +1,20 @@
 //! `seamwright.roof.Roof` and its input.
 
-use super::{Drain, Line, Plane, Point};
+use super::{Drain, Line, PlacedCricket, Plane, Point};
 use crate::by_name::Document;
 use crate::error::{Raise, raised};
-use crate::given::Text;
+use crate::given::{Given, Text};
+use crate::layout::LaidPlane;
 use crate::names::{hash_written, named};
 use crate::parts::{Reduced, reduced};
+use crate::place::{Part, Place};
 use crate::record::{Caution, Worksheet};
-use crate::units::{Area, Length};
+use crate::units::{Area, Length, LengthFormat};
 use core::hash::{Hash, Hasher};
 use pyo3::prelude::*;
 use pyo3::types::PyDict;
 use seamwright::error::{Error, ErrorKind};
+use seamwright::export::roof_plan_svg;
 use seamwright::record::Calculation;
 use seamwright::roof as core_roof;
 use seamwright::roof::LineKind;
@@ -156,6 +159,13 @@ impl Roof {
         slf.get().roof.walls().iter().enumerate().map(|(number, wall)| Wall { of: slf.clone().unbind(), number, wall: wall.clone() }).collect()
     }
 
+    /// The crickets, in the order given.
+    #[getter]
+    fn crickets(slf: &Bound<'_, Self>) -> Vec<PlacedCricket> {
+        let placed = slf.get().roof.crickets().iter().enumerate();
+        placed.map(|(number, cricket)| PlacedCricket::at(cricket.clone(), Place::numbered(slf, "crickets", number))).collect()
+    }
+
     /// How far apart edges were allowed to lie.
     #[getter]
     fn tolerance(&self) -> Length {
@@ -203,6 +213,26 @@ impl Roof {
         Area(self.roof.area())
     }
 
+    /// The plan as SVG: planes with an arrow down each slope, their panels numbered and marked, lines by kind with names, true lengths and a legend.
+    ///
+    /// ``laid`` has one entry for each plane, ``None`` for one that is not laid; without it no panels are shown. ``figure`` is the greatest width and height of the
+    /// roof on paper, ``paper`` the unit in which the drawing says its size, ``millimetre`` or ``inch``.
+    #[pyo3(signature = (name, figure, lengths, paper, laid=None))]
+    fn plan_svg(
+        &self,
+        name: Text,
+        figure: Given<Length>,
+        lengths: Given<LengthFormat>,
+        paper: Text,
+        laid: Option<Vec<Option<Py<LaidPlane>>>>,
+    ) -> PyResult<String> {
+        let (figure, lengths, paper) = (figure.at("figure")?, lengths.at("lengths")?, named(&paper, "paper")?);
+        let none = || self.roof.planes().iter().map(|_| None).collect();
+        let laid = laid.unwrap_or_else(none);
+        let shown: Vec<_> = laid.iter().map(|l| l.as_ref().map(|l| l.get().core())).collect();
+        roof_plan_svg(&name.0, &self.roof, &shown, figure, paper, lengths).raise()
+    }
+
     fn __repr__(&self) -> String {
         format!("<Roof: {} planes, {} lines, {}>", self.roof.planes().len(), self.roof.lines().len(), self.roof.area())
     }
@@ -228,7 +258,7 @@ impl PartialEq for Wall {
 
 impl Hash for Wall {
     fn hash<H: Hasher>(&self, state: &mut H) {
-        (&self.wall.name, self.wall.from, self.wall.to, self.wall.top).hash(state);
+        (&self.wall.name, self.wall.from, self.wall.to, self.wall.top, &self.wall.carries).hash(state);
     }
 }
 
@@ -256,6 +286,12 @@ impl Wall {
     #[getter]
     fn top(&self) -> Option<Length> {
         self.wall.top.map(Length)
+    }
+
+    /// The planes that stand on it, by name.
+    #[getter]
+    fn carries(&self) -> Vec<String> {
+        self.wall.carries.clone()
     }
 
     fn __repr__(&self) -> String {

@@ -32,6 +32,12 @@ pub const NO_CORNER_RULE: CautionCode = CautionCode {
     name: "no-corner-rule",
     text: "{kinds} meet at {count} corner(s) and no rule says which laps over which: decide it before the trims are cut",
 };
+/// A valley that ends on a plane.
+pub const VALLEY_RUNS_OUT: CautionCode = CautionCode {
+    number: 7016,
+    name: "valley-runs-out",
+    text: "the pan of {line} ends on the roof below it and not at an eave: it runs on {run}, over the panels there; spread its end and seal it on them",
+};
 /// A seam too short for both end distances of its clips.
 pub const SHORT_SEAM: CautionCode = CautionCode {
     number: 7006,
@@ -99,4 +105,5 @@ pub const ALL: &[CautionCode] = &[
     END_FAILS,
     END_NOT_CHECKED,
     PLUG_SEAMS,
+    VALLEY_RUNS_OUT,
 ];

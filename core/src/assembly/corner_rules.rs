@@ -2,7 +2,7 @@
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
 //! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over
-//! side over front. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake. Common practice, no published source.
+//! side over front, and its sides over the lines of a cricket behind it. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake. Common practice, no published source.
 
 use crate::roof::{Line, LineKind};
 
@@ -20,7 +20,7 @@ const OVER: &[(LineKind, &[LineKind])] = &[
     (LineKind::Headwall, BELOW_A_HEADWALL),
     (LineKind::Sidewall, BELOW_WALLS),
     (LineKind::CurbBack, &[LineKind::CurbSide]),
-    (LineKind::CurbSide, &[LineKind::CurbFront]),
+    (LineKind::CurbSide, BESIDE_A_CURB),
 ];
 
 const BELOW_A_HEADWALL: &[LineKind] = &[
@@ -34,6 +34,9 @@ const BELOW_A_HEADWALL: &[LineKind] = &[
     LineKind::Rake,
     LineKind::Eave,
 ];
+
+/// Behind a curb a cricket's ridge and valleys end at the curb as those of a roof do at a wall.
+const BESIDE_A_CURB: &[LineKind] = &[LineKind::CurbFront, LineKind::Ridge, LineKind::Hip, LineKind::Valley, LineKind::Rake];
 
 const BELOW_WALLS: &[LineKind] =
     &[LineKind::Ridge, LineKind::HighEdge, LineKind::Hip, LineKind::Valley, LineKind::SteepToShallow, LineKind::ShallowToSteep, LineKind::Rake, LineKind::Eave];

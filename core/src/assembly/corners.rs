@@ -1,6 +1,6 @@
 //! Corners: where lines of the roof meet.
 
-use super::cautions::NO_CORNER_RULE;
+use super::cautions::{NO_CORNER_RULE, VALLEY_RUNS_OUT};
 use super::corner_rules::line_over;
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
@@ -76,7 +76,8 @@ impl CornerAllowances {
 /// The corners of a roof, from its lines.
 ///
 /// At each, every two lines are set in order by [`laps_over`](super::laps_over), a rake and a transition by which of its planes is the rake's; two of one kind are mitred, or run on where they lie in one
-/// straight line. A line end that laps over another, is mitred, or runs on as the first of two takes its allowance once, however many it meets.
+/// straight line. A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
+/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets.
 ///
 /// # Errors
 /// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange)).
@@ -274,6 +275,16 @@ impl<'a> Corners<'a> {
         away(a).zip(away(b)).is_some_and(|(a, b)| a.iter().zip(&b).map(|(p, q)| p * q).sum::<f64>() < -0.999_85)
     }
 
+    /// Whether a valley ends here on the roof below: at its lower end, where neither an eave nor another valley that goes on from it takes its water.
+    fn runs_out(&self, at: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> bool {
+        let Some((line, here)) = self.at(at.0, at.1).filter(|(l, _)| l.kind == LineKind::Valley) else { return false };
+        let there = if at.1 == LineEnd::Start { line.end } else { line.start };
+        let takes = |other: &(usize, LineEnd)| {
+            self.lines.get(other.0).is_some_and(|l| l.kind == LineKind::Eave || l.kind == LineKind::Valley && *other != at && self.straight(at, *other))
+        };
+        here.z < there.z && !cluster.iter().any(takes)
+    }
+
     fn pair(&self, a: (usize, LineEnd), b: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> Option<CornerPair> {
         let (p, q) = (self.lines.get(a.0)?, self.lines.get(b.0)?);
         let laps = |over: &Line, under: &Line| PairRule::Laps { over: over.name.clone(), under: under.name.clone() };
@@ -308,6 +319,11 @@ impl<'a> Corners<'a> {
                     }
                 }
                 pairs.push(pair);
+            }
+        }
+        for (i, at) in cluster.iter().enumerate() {
+            if self.runs_out(*at, cluster) {
+                take(i);
             }
         }
         let lines = cluster
@@ -358,12 +374,19 @@ impl Calculation for Corners<'_> {
                 });
             }
         }
-        let cautions = none
+        let mut cautions: Vec<Caution> = none
             .into_iter()
             .map(|((a, b), (count, first))| {
                 Caution::new(NO_CORNER_RULE, format!("corners[{first}]"), Source::CommonPractice).arg("kinds", format_args!("{a} and {b}")).arg("count", count)
             })
             .collect();
+        for (k, corner) in corners.iter().enumerate() {
+            let cluster: Vec<(usize, LineEnd)> = corner.lines.iter().map(|l| (l.line, l.end)).collect();
+            for line in corner.lines.iter().filter(|l| self.runs_out((l.line, l.end), &cluster)) {
+                let caution = Caution::new(VALLEY_RUNS_OUT, format!("corners[{k}]"), Source::CommonPractice);
+                cautions.push(caution.arg("line", &line.name).arg("run", line.allowance));
+            }
+        }
         Ok(RoofCorners { corners, ends, cautions })
     }
 }

@@ -262,6 +262,7 @@ impl Calculation for JunctionLine<'_> {
                 cleats: Vec::new(),
                 trims: Vec::new(),
                 struck: Vec::new(),
+                struck_lower: Vec::new(),
                 cautions: Vec::new(),
             },
         };
@@ -303,6 +304,10 @@ impl Calculation for JunctionLine<'_> {
         let sides: Vec<SideMeeting> = work.out.sides.iter().map(|s| SideMeeting { side: s.side, meeting: s.meeting }).collect();
         let strike = StrikeLines { lines: &self.solved.lines, sides: &sides, choice: self.choices.strike };
         work.out.struck = r.part(|| strike.title(), |r| strike.run(r))?;
+        if !self.solved.lower_lines.is_empty() {
+            let lower = StrikeLines { lines: &self.solved.lower_lines, ..strike };
+            work.out.struck_lower = r.part(|| format!("{} at the lower end", lower.title()), |r| lower.run(r))?;
+        }
         Ok(work.out)
     }
 }

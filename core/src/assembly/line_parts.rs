@@ -170,6 +170,9 @@ pub struct LineAssembly {
     pub trims: Vec<TrimRun>,
     /// Lines to strike, in the order of the work.
     pub struck: Vec<StruckLine>,
+    /// The same at the line's lower end, where they turn away from it: then `struck` are those at its upper end, and each is struck from the one to the other.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub struck_lower: Vec<StruckLine>,
     /// What to know before it is built. The section's own cautions are not repeated.
     pub cautions: Vec<Caution>,
 }

@@ -11,6 +11,7 @@ mod bay;
 pub mod cautions;
 mod clips;
 mod closures;
+mod coping_run;
 mod corner_rules;
 mod corners;
 mod end_movement;
@@ -31,6 +32,8 @@ mod along_tests;
 #[cfg(test)]
 mod bay_tests;
 #[cfg(test)]
+mod coping_run_tests;
+#[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
 mod test_lines;
@@ -39,6 +42,7 @@ pub use crate::units::TapeReading;
 pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
 pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
+pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews};
 pub use corner_rules::laps_over;
 pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, PairRule, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};

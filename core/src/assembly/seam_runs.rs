@@ -30,8 +30,8 @@ struct Across {
     y0: f64,
     x1: f64,
     y1: f64,
-    /// Along a seam.
-    hold_back: f64,
+    /// Along a seam, at the left and the right end.
+    hold_back: [f64; 2],
     /// The line that goes on from it at an outward corner on the left and on the right, already shifted by its hold-back: near the corner it may be
     /// what ends the panel.
     beside: [Option<Shifted>; 2],
@@ -62,13 +62,16 @@ impl Across {
 
     /// Where panels end below this line, or start above it.
     fn shifted(&self, upper: bool) -> Shifted {
-        let back = if upper { -self.hold_back } else { self.hold_back };
-        Shifted { x: self.x0, y: self.y0 + back, slope: self.slope() }
+        let ([left, right], sign) = (self.hold_back, if upper { -1.0 } else { 1.0 });
+        let lean = if left.to_bits() == right.to_bits() { 0.0 } else { sign * (right - left) / (self.x1 - self.x0) };
+        Shifted { x: self.x0, y: self.y0 + sign * left, slope: self.slope() + lean }
     }
 
     /// The end of the panels at x.
     fn panel_end(&self, x: f64, upper: bool) -> f64 {
-        let own = if upper { self.y(x) - self.hold_back } else { self.y(x) + self.hold_back };
+        let [left, right] = self.hold_back;
+        let back = if left.to_bits() == right.to_bits() { left } else { (left * (self.x1 - x) + right * (x - self.x0)) / (self.x1 - self.x0) };
+        let own = if upper { self.y(x) - back } else { self.y(x) + back };
         let beside = self.beside.iter().flatten().map(|b| b.at(x));
         if upper { beside.fold(own, f64::min) } else { beside.fold(own, f64::max) }
     }
@@ -169,14 +172,14 @@ fn edges(panels: &PlanePanels<'_>) -> Result<(Vec<Across>, Vec<Length>), Error> 
             continue;
         }
         let (x0, y0, x1, y1) = (mm(low.x, a.x)?, mm(low.y, a.y)?, mm(low.x, b.x)?, mm(low.y, b.y)?);
-        let square = match edge_use {
+        let outward = if upper { 1.0 } else { -1.0 };
+        let hold_back = match edge_use {
             EdgeUse::End(end) => match end.reach {
-                Reach::HoldBack(d) => d.mm(),
-                Reach::Overhang(_) => 0.0,
+                Reach::HoldBack(d) => end.on_edge(-d.mm(), (x1 - x0, y1 - y0), outward).ends.map(|past| -past),
+                Reach::Overhang(_) => [0.0; 2],
             },
-            EdgeUse::Side => 0.0,
+            EdgeUse::Side => [0.0; 2],
         };
-        let hold_back = square * crate::num::hypot(x1 - x0, y1 - y0) / (x1 - x0);
         all.push(Some((Across { x0, y0, x1, y1, hold_back, beside: [None, None] }, upper)));
     }
     let mut counts: Vec<usize> = Vec::new();

@@ -15,6 +15,7 @@ use core::fmt::Write as _;
 ///     from: "the trim's lower edge".into(),
 ///     distance: "1/2\" up".into(),
 ///     running: "11 1/2\" down".into(),
+///     along_seam: String::new(), // square
 /// };
 /// assert_eq!(line.mark, "A");
 /// ```
@@ -30,6 +31,8 @@ pub struct StrikeLine {
     pub distance: String,
     /// How far from the junction line.
     pub running: String,
+    /// The same along a seam, where seams meet the line at a skew.
+    pub along_seam: String,
 }
 
 /// A row of fasteners, as the sheet says it.
@@ -112,6 +115,8 @@ pub struct CrewSheet {
     pub drawings: Vec<String>,
     /// The lines to strike, in the order of the work.
     pub lines: Vec<StrikeLine>,
+    /// Their plan as an SVG document, which stands beside them.
+    pub line_plan: Option<String>,
     /// The rows of fasteners.
     pub fasteners: Vec<FastenerLine>,
     /// Materials and counts.
@@ -137,11 +142,12 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     if sheet.title.trim().is_empty() {
         faults.add(Error::new(ErrorKind::Missing, "a sheet needs its title").at("title").accepts("text"));
     }
-    for (i, drawing) in sheet.drawings.iter().enumerate() {
+    let drawings = sheet.drawings.iter().enumerate().map(|(i, d)| (format!("drawings[{i}]"), d));
+    for (path, drawing) in drawings.chain(sheet.line_plan.iter().map(|d| ("line_plan".to_owned(), d))) {
         let start = drawing.trim_start();
         if !(start.starts_with("<?xml") || start.starts_with("<svg")) || !drawing.trim_end().ends_with("</svg>") {
             let head: String = drawing.chars().take(20).collect();
-            let error = Error::new(ErrorKind::Format, "not an SVG document").at(format!("drawings[{i}]")).value_of(head);
+            let error = Error::new(ErrorKind::Format, "not an SVG document").at(path).value_of(head);
             faults.add(error.accepts("text from <?xml or <svg to </svg>"));
         }
     }
@@ -161,7 +167,13 @@ pub fn crew_page_html(sheet: &CrewSheet, paper: Paper) -> Result<Vec<u8>, Error>
     for drawing in &sheet.drawings {
         let _ = writeln!(out, "<img class=\"drawing\" alt=\"{title}\" src=\"data:image/svg+xml,{}\">", in_uri(drawing));
     }
-    write_lines(&mut out, &sheet.lines);
+    if let Some(plan) = &sheet.line_plan {
+        let _ = writeln!(out, "<div class=\"lines\">\n<section>");
+        write_lines(&mut out, &sheet.lines);
+        let _ = writeln!(out, "</section>\n<img class=\"plan\" alt=\"plan of the lines\" src=\"data:image/svg+xml,{}\">\n</div>", in_uri(plan));
+    } else {
+        write_lines(&mut out, &sheet.lines);
+    }
     write_fasteners(&mut out, &sheet.fasteners);
     if !(sheet.steps.is_empty() && sheet.cautions.is_empty() && sheet.materials.is_empty()) {
         out.push_str("<div class=\"pair\">\n");
@@ -190,6 +202,13 @@ h1 { font-size: 16pt; margin: 0 0 0.5mm 0; }
 header span { font-size: 12pt; }
 h2 { font-size: 11.5pt; margin: 1.4mm 0 0.2mm 0; break-after: avoid; }
 img.drawing { display: block; max-width: 100%; margin: 0 auto; break-inside: avoid; }
+.lines { display: flex; gap: 3mm; align-items: flex-start; }
+.lines > section { flex: 1 1 0; }
+.lines table.list { font-size: 10pt; line-height: 1.1; }
+.lines table.list th, .lines table.list td { padding-left: 0.8mm; padding-right: 0.8mm; }
+.lines table.list th.number { white-space: normal; }
+.lines table.list .mark { width: 6mm; }
+img.plan { flex: none; width: 60mm; margin-top: 1.4mm; break-inside: avoid; }
 table.list { break-inside: auto; }
 table.list th { text-align: left; font-weight: bold; border-bottom: 0.8pt solid #000; padding: 0 1.5mm; vertical-align: bottom; }
 table.list td { border-bottom: 0.3pt solid #777; padding: 0.1mm 1.5mm; vertical-align: top; }
@@ -231,12 +250,19 @@ fn write_lines(out: &mut String, lines: &[StrikeLine]) {
     if lines.is_empty() {
         return;
     }
-    let columns = [("mark", ""), ("", "Strike"), ("", "measured from"), ("number", "distance"), ("number", "from junction line")];
+    let is_skew = lines.iter().any(|l| !l.along_seam.is_empty());
+    let mut columns = vec![("mark", ""), ("", "Strike"), ("", "measured from"), ("number", "distance"), ("number", "from junction line")];
+    if is_skew {
+        columns.push(("number", "along a seam"));
+    }
     table(out, "Lines", &columns, |out| {
         for line in lines {
             out.push_str("<tr>");
             for (class, text) in [("mark", &line.mark), ("", &line.strike), ("", &line.from), ("number", &line.distance), ("number", &line.running)] {
                 cell(out, class, text);
+            }
+            if is_skew {
+                cell(out, "number", &line.along_seam);
             }
             out.push_str("</tr>\n");
         }
@@ -346,7 +372,9 @@ mod tests {
                 from: "the junction line".into(),
                 distance: "5\"".into(),
                 running: "5\"".into(),
+                along_seam: String::new(),
             }],
+            line_plan: Some("<svg xmlns=\"http://www.w3.org/2000/svg\"></svg>".into()),
             fasteners: vec![
                 FastenerLine { what: "screws".into(), spacing: "12\"".into(), ..FastenerLine::default() },
                 FastenerLine { what: "rivets".into(), spacing: "6\"".into(), engineered: true, ..FastenerLine::default() },
@@ -368,8 +396,8 @@ mod tests {
         assert!(html.contains("<h1>Ridge &lt;R1&gt;</h1>") && html.contains("a &amp; b") && html.contains("closure &quot;face&quot;"));
         assert!(!html.contains("<script") && !html.contains("<svg"));
         assert!(html.contains("src=\"data:image/svg+xml,%3Csvg xmlns=%22http://www.w3.org/2000/svg%22%3E%3Cscript%3Ealert(1)%3C/script%3E%3C/svg%3E\""));
-        // Nothing is fetched: the one source is the drawing itself, and the style names no other.
-        assert_eq!(html.matches("src=").count(), 1);
+        // Nothing is fetched: the sources are the drawing and the plan themselves, and the style names no other.
+        assert_eq!((html.matches("src=").count(), html.matches("src=\"data:image/svg+xml,").count()), (2, 2));
         assert!(!html.contains("href") && !html.contains("url(") && !html.contains("@import"));
     }
 

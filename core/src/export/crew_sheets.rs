@@ -2,14 +2,16 @@
 
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::junction_drawing::JunctionDrawing;
+use super::line_plan::{LinePlan, PlanSide};
 use super::section_axis::{Other, SectionPlane};
-use super::wording::{caution, way};
+use super::wording::{caution, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
-use crate::junction::{Bites, Datum, order_of_work};
-use crate::roof::LineKind;
+use crate::junction::{Bites, Datum, Side, order_of_work};
+use crate::panel::Reach;
+use crate::roof::{LineKind, Water};
 use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
 
 fn section_plane(side: SectionSide) -> SectionPlane {
@@ -46,8 +48,16 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         if sheet.lines.iter().any(|l| l.mark == key.mark) {
             continue;
         }
-        sheet.lines.push(strike(format, &key.mark, struck)?);
+        let mut line = strike(format, junction.kind, &key.mark, struck)?;
+        if let Some(lower) = junction.along.struck_lower.iter().find(|l| (l.order, l.side) == (struck.order, struck.side) && l.from_line != struck.from_line) {
+            let lower = strike(format, junction.kind, &key.mark, lower)?;
+            line.distance = at_both_ends(&line.distance, &lower.distance);
+            line.running = at_both_ends(&line.running, &lower.running);
+            line.along_seam = at_both_ends(&line.along_seam, &lower.along_seam);
+        }
+        sheet.lines.push(line);
     }
+    sheet.line_plan = line_plan(packet, junction, drawing, format)?;
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
     sheet.steps = order_of_work(junction.kind).iter().map(|s| (*s).to_owned()).collect();
@@ -64,6 +74,28 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     }
     sheet.site_cautions = packet.site.iter().map(ToString::to_string).collect();
     Ok(sheet)
+}
+
+/// The plan of what is struck along the line, where anything is.
+fn line_plan(packet: &Packet, junction: &JunctionItem, drawing: &JunctionDrawing<'_>, format: LengthFormat) -> Result<Option<String>, Error> {
+    if junction.along.struck.is_empty() {
+        return Ok(None);
+    }
+    let mut sides = Vec::new();
+    for (side, plane) in [(Side::First, Some(junction.first.plane)), (Side::Second, junction.second.map(|s| s.plane))] {
+        let line = packet.roof.lines().get(junction.line);
+        let (Some(plane), Some(line)) = (plane, line) else { continue };
+        let (Some(of), Some(end), Some(lay)) = (line.sides().find(|s| s.plane == plane), junction.section.end(side), packet.planes.get(plane)) else {
+            continue;
+        };
+        let panels_from = match end.reach {
+            Reach::HoldBack(l) if of.water == Water::Away || matches!(junction.kind, LineKind::Sidewall | LineKind::CurbSide) => (-l).length()?,
+            Reach::Overhang(l) if of.water == Water::Toward => (-l).length()?,
+            Reach::HoldBack(l) | Reach::Overhang(l) => l,
+        };
+        sides.push(PlanSide { side, name: &lay.name, skew: of.skew, panels_from });
+    }
+    LinePlan::new(&junction.name, junction.kind, &junction.along.struck, &drawing.lines(), sides, format)?.svg().map(Some)
 }
 
 /// The gap at the day of laying and how far each side's panel ends travel at this line, where movement was worked out.
@@ -92,16 +124,20 @@ fn temperature(format: LengthFormat, temperature: Temperature) -> String {
     format!("{:.0} {}", temperature.get(scale), scale.symbol())
 }
 
-fn strike(format: LengthFormat, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {
+fn strike(format: LengthFormat, kind: LineKind, mark: &str, line: &StruckLine) -> Result<StrikeLine, Error> {
     // From a trim's top edge the section counts down the slope.
     let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum.read).length()? } else { line.from_datum.read };
-    let mut running = way(format, line.from_line.read)?;
-    if let Some(seam) = line.along_seam
-        && seam.read != line.from_start.read
-    {
-        running.push_str(&format!("; along a seam {}", format.string(seam.read.max((-seam.read).length()?))?));
-    }
-    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: way(format, up)?, running })
+    let distance = |l| struck_distance(format, kind, line.side, l);
+    let running = distance(line.from_line.read)?;
+    // What lies on the junction line itself has nothing to measure along a seam.
+    let skew = line.along_seam.filter(|seam| seam.read != line.from_start.read && line.from_line.read != Length::ZERO);
+    let along_seam = skew.map_or(Ok(String::new()), |seam| format.string(seam.read.max((-seam.read).length()?)))?;
+    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: distance(up)?, running, along_seam })
+}
+
+/// A figure at the line's upper and lower end: once where they are one.
+fn at_both_ends(upper: &str, lower: &str) -> String {
+    if upper == lower { upper.to_owned() } else { format!("at the top {upper}; at the foot {lower}") }
 }
 
 fn bites(bites: Bites) -> &'static str {

@@ -167,7 +167,7 @@ impl<'a> JunctionDrawing<'a> {
             if bare.0 / n > width || bare.1 / n > height {
                 continue;
             }
-            let mut scene = asked.lay(1.0 / n)?;
+            let mut scene = asked.at_scale(1.0 / n).lay(1.0 / n)?;
             if fits(&scene) {
                 asked.label(&mut scene, width, height);
                 if fits(&scene) {
@@ -175,7 +175,7 @@ impl<'a> JunctionDrawing<'a> {
                 }
             }
         }
-        let mut scene = asked.lay(1.0 / smallest)?;
+        let mut scene = asked.at_scale(1.0 / smallest).lay(1.0 / smallest)?;
         asked.label(&mut scene, width, height);
         Ok((scene, smallest))
     }
@@ -355,9 +355,16 @@ fn open_ratio(solved: &Solved) -> Option<f64> {
 fn adjoining_text(what: &Adjoining, format: LengthFormat) -> Result<String, Error> {
     let text = |length: &Length| format.string(*length);
     Ok(match what {
-        Adjoining::VentSlot { width, .. } => format!("slot in the deck, {} on each side", text(width)?),
+        Adjoining::VentSlot { width, .. } => format!("slot in the deck, {} from the line", text(width)?),
         Adjoining::Gutter { back, front } => format!("gutter's opening, {} to {} off the line", text(back)?, text(front)?),
         Adjoining::Cladding { .. } => "cladding".to_owned(),
+        Adjoining::BuiltUp { height } => format!("deck built up by {}", text(height)?),
+        Adjoining::Pipe { diameter, .. } => format!("pipe of {}, its base on the pan", text(diameter)?),
+        Adjoining::JointCurbs { gap, width, height } => format!("curb, {} by {}, {} from the other", text(width)?, text(height)?, text(gap)?),
+        Adjoining::Riser { height } => format!("riser, {} high", text(height)?),
+        Adjoining::WallTop { thickness } => format!("wall, {} thick", text(thickness)?),
+        Adjoining::Covered { top_edge, .. } if *top_edge == Length::ZERO => "what comes up the wall under the face, to the wall's top".to_owned(),
+        Adjoining::Covered { top_edge, .. } => format!("what comes up the wall under the face, to {} below the top", text(&(-*top_edge).length()?)?),
     })
 }
 

@@ -1,27 +1,53 @@
 //! Sections of every kind of junction, for drawings of them.
 
 use crate::closure::Face;
-use crate::error::Error;
+use crate::error::{Error, ErrorKind};
 use crate::export::{Other, SectionPlane};
 use crate::junction::{
-    BeadSize, Bending, Bites, ContinuousCleat, Counterflashing, CricketRule, CurbBack, CurbBackDetail, DeckFlange, DripEdge, DripFace, DripHem, Eave,
-    EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
-    Levels, OffsetCleat, PanelEdge, PanelSide, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail, RidgeVent,
-    RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, Solved, SplashRib, TopClosure, TopEdge, TopEnd, TrimSheet, Valley, ValleyDetail,
-    ValleyHook, ValleySide, WallCover, WallLeg, WallRule,
+    BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
+    DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAlong, ExpansionAlongDetail, FastenerRow,
+    FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, JointSide, Levels, OffsetCleat,
+    PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail,
+    RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper,
+    TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyHook, ValleySide, WallCover, WallLeg, WallRule,
 };
+use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
 use crate::practice::{self, junction as jp, panel as pp};
 use crate::record::{Calculation, Source};
-use crate::units::{Angle, Length};
+use crate::units::{Angle, Expansion, Length, Temperature};
 
 /// A junction to be drawn.
 #[derive(Clone)]
 pub(super) struct Sample {
     pub(super) name: &'static str,
+    /// The calculation that solves it, by its name.
+    pub(super) calculation: &'static str,
+    /// What the calculation is given, in serial form.
+    pub(super) input: serde_json::Value,
     pub(super) solved: Solved,
     pub(super) first: SectionPlane,
     pub(super) other: Other,
+}
+
+fn sample<C>(name: &'static str, calculation: &'static str, input: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
+where
+    C: Calculation<Out = Solved> + serde::Serialize,
+{
+    given(name, calculation, input, input.compute()?, first, other)
+}
+
+/// A sample whose calculation gives more than its section.
+fn given<C: serde::Serialize>(
+    name: &'static str,
+    calculation: &'static str,
+    input: &C,
+    solved: Solved,
+    first: SectionPlane,
+    other: Other,
+) -> Result<Sample, Error> {
+    let input = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
+    Ok(Sample { name, calculation, input, solved, first, other })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
@@ -146,7 +172,11 @@ pub(super) fn all() -> Result<Vec<Sample>, Error> {
     out.push(high_side()?);
     out.extend([hip()?, valley("valley with cleats", true)?, valley("valley with receiver folds", false)?]);
     out.extend([headwall("headwall behind cladding", "3:12", false)?, headwall("headwall with a reglet", "8:12", true)?]);
-    out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back()?]);
+    out.push(headwall("vented headwall", "4:12", false)?);
+    out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back("back of a curb", true)?]);
+    out.push(curb_back("back of a curb with a receiver fold", false)?);
+    out.extend([coping("coping on cleats", false)?, coping("coping screwed at the roof side", true)?]);
+    out.extend([step()?, expansion_along()?, expansion_across()?, pipe()?]);
     out.extend([transition("transition, shallow below", "3:12", "8:12", "1")?, transition("transition, steep below", "10:12", "4:12", "6")?]);
     Ok(out)
 }
@@ -173,8 +203,8 @@ fn eave() -> Result<Sample, Error> {
         },
         gutter: Some(GutterOpening { back: Length::ZERO, front: inch("5")? }),
     };
-    let solved = Eave { roof: roof("4:12")?, detail }.compute()?;
-    Ok(Sample { name: "eave", solved, first: plane(-rise("4:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = Eave { roof: roof("4:12")?, detail };
+    sample("eave", "junction.eave", &input, plane(-rise("4:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn rake() -> Result<Sample, Error> {
@@ -198,57 +228,55 @@ fn rake() -> Result<Sample, Error> {
         trim_tape_width: inch("7/8")?,
         face: face("3")?,
     };
-    let solved = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail }.compute()?;
-    Ok(Sample { name: "rake", solved, first: plane(0.0)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail };
+    sample("rake", "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Result<Sample, Error> {
     let detail = RidgeDetail { first: riveted("8")?, second: riveted("8")?, sheet: SHEET, vent };
-    let solved = Ridge { first: roof(first)?, second: roof(second)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(first)?)?, other: Other::Plane(plane(-rise(second)?)?) })
+    let input = Ridge { first: roof(first)?, second: roof(second)?, detail };
+    sample(name, "junction.ridge", &input, plane(rise(first)?)?, Other::Plane(plane(-rise(second)?)?))
 }
 
 fn high_side() -> Result<Sample, Error> {
-    let solved = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } }.compute()?;
-    Ok(Sample { name: "high side", solved, first: plane(rise("2:12")?)?, other: Other::Fascia { fall: Angle::SQUARE } })
+    let input = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } };
+    sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn hip() -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
     let detail = HipDetail { first: top_end("9", "2")?, second: top_end("9", "2")?, sheet: SHEET };
-    let solved = Hip { corner, first: levels()?, second: levels()?, detail }.compute()?;
-    Ok(Sample { name: "hip", solved, first: plane(seen.first.backing.degrees())?, other: Other::Plane(plane(-seen.second.backing.degrees())?) })
+    let input = Hip { corner, first: levels()?, second: levels()?, detail };
+    sample("hip", "junction.hip", &input, plane(seen.first.backing.degrees())?, Other::Plane(plane(-seen.second.backing.degrees())?))
 }
 
 fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
-    let hook = if on_cleats {
-        ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST }
-    } else {
-        ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")?, gap: inch("1/4")?, fold: pp::END_FOLD, least_engagement: inch("3/8")? }
-    };
+    let hook = if on_cleats { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
     let side = ValleySide { leg: inch("12")?, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
     let detail = ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
         least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        widens: None,
         rib: on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? }),
         edge_hem: jp::EDGE_HEM,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
-    let solved = Valley { corner, first: levels()?, second: levels()?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(-seen.first.backing.degrees())?, other: Other::Plane(plane(seen.second.backing.degrees())?) })
+    let input = Valley { corner, first: levels()?, second: levels()?, length: None, detail };
+    sample(name, "junction.valley", &input, plane(-seen.first.backing.degrees())?, Other::Plane(plane(seen.second.backing.degrees())?))
 }
 
 fn headwall(name: &'static str, pitch: &str, is_let_in: bool) -> Result<Sample, Error> {
-    let detail = HeadwallDetail { end: top_end("9", "2")?, sheet: SHEET, wall: wall(is_let_in)? };
-    let solved = Headwall { roof: roof(pitch)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(pitch)?)?, other: Other::Wall })
+    let vent = if name.contains("vented") { RidgeVent::Vented { slot: inch("1 1/2")?, open_ratio: 0.4 } } else { RidgeVent::Closed };
+    let detail = HeadwallDetail { end: top_end("9", "2")?, sheet: SHEET, wall: wall(is_let_in)?, vent };
+    let input = Headwall { roof: roof(pitch)?, detail };
+    sample(name, "junction.headwall", &input, plane(rise(pitch)?)?, Other::Wall)
 }
 
 fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
@@ -279,11 +307,16 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         wall: wall(on_z)?,
         foot: SidewallFoot::EndsAtEave,
     };
-    let solved = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(0.0)?, other: Other::Wall })
+    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };
+    sample(name, "junction.sidewall", &input, plane(0.0)?, Other::Wall)
 }
 
-fn curb_back() -> Result<Sample, Error> {
+fn receiver() -> Result<ValleyHook, Error> {
+    Ok(ValleyHook::ReceiverFold { depth: inch("1 1/2")?, opening: inch("1/8")?, gap: inch("1/4")?, fold: pp::END_FOLD, least_engagement: inch("3/8")? })
+}
+
+fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
+    let hook = if on_cleat { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
     let detail = CurbBackDetail {
         sheet: SHEET,
         wall: WallLeg { cover: WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("2")? }, ..wall(false)? },
@@ -295,12 +328,158 @@ fn curb_back() -> Result<Sample, Error> {
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,
         least_to_seams: inch("7")?,
-        cleat: offset_cleat()?,
-        least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST,
+        hook,
         cricket: CricketRule::IRC,
     };
-    let solved = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail }.compute()?;
-    Ok(Sample { name: "back of a curb", solved, first: plane(-rise("4:12")?)?, other: Other::Wall })
+    let input = CurbBack { roof: roof("4:12")?, width: inch("24")?, detail };
+    sample(name, "junction.curb-back", &input, plane(-rise("4:12")?)?, Other::Wall)
+}
+
+fn coping_side(hold: CopingHold) -> Result<CopingSide, Error> {
+    Ok(CopingSide { behind: Length::ZERO, depth: inch("5")?, kick: Angle::degrees_from(40.0)?, clears: inch("3/4")?, hold, over: None })
+}
+
+fn coping(name: &'static str, is_screwed: bool) -> Result<Sample, Error> {
+    let cleat = CopingHold::Cleat(ContinuousCleat {
+        sheet: TrimSheet { thickness: Length::mils(28), inside_radius: Length::mils(28) },
+        height: inch("3")?,
+        fasteners_above_bend: inch("1 1/2")?,
+        fasteners: FastenerRow::UFGS_EDGE_STRIP,
+        hem: inch("7/8")?,
+        hem_gap: (Length::mils(28) + jp::HOOKED_HEM_ROOM).length()?,
+        short_of_fold: inch("1/16")?,
+        engagement: WallRule::UFGS_HOOK.least,
+    });
+    let screws = CopingHold::Screws(SlottedScrews {
+        row: FastenerRow { spacing: inch("24")?, source: Source::CommonPractice },
+        above_bend: inch("1")?,
+        hem: jp::EDGE_HEM,
+        shank: inch("1/4")?,
+        slot: inch("1/2")?,
+        travel: inch("1/8")?,
+    });
+    let over = Some(CopingLap { below_top: inch("1/2")?, rule: WallRule::LAP_OVER_LEG });
+    let roof_side = CopingSide { behind: Length::mils(24), over, ..coping_side(if is_screwed { screws } else { cleat.clone() })? };
+    let fall = Pitch::parse("1:12")?;
+    let detail = CopingDetail { sheet: SHEET, bed: Length::mils(40), fall, roof_side, outside: coping_side(cleat)? };
+    let input = Coping { thickness: inch(if is_screwed { "12" } else { "8" })?, detail };
+    sample(name, "junction.coping", &input, SectionPlane { rise: fall.angle(), levels: Levels::default() }, Other::WallTop)
+}
+
+fn step() -> Result<Sample, Error> {
+    let lower = StepLower {
+        end: riveted("9")?,
+        sheet: SHEET,
+        stands_out: inch("1/8")?,
+        below_edge: inch("1")?,
+        upstand: WallRule::UFGS_UPSTAND,
+        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners_below_top: inch("1")?,
+        lap: WallRule::LAP_OVER_LEG,
+        clearance: inch("1")?,
+    };
+    let upper = StepUpper {
+        sheet: SHEET,
+        flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
+        face: face("5")?,
+        strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
+        panel: EavePanel {
+            overhang: inch("1 1/2")?,
+            gap: inch("1/4")?,
+            fold: pp::END_FOLD,
+            fold_opening: inch("3/16")?,
+            clearance: practice::movement::CLEARANCE,
+            engagement: practice::movement::ENGAGEMENT,
+            fixed: None,
+        },
+    };
+    let input = Step { lower: roof("3:12")?, upper: roof("4:12")?, riser: inch("13")?, detail: StepDetail { lower, upper } };
+    sample("step", "junction.step", &input, plane(rise("3:12")?)?, Other::Plane(plane(rise("4:12")?)?))
+}
+
+fn range() -> Result<HeatRange, Error> {
+    let at = |text: &str| Temperature::parse(text);
+    Ok(HeatRange { expansion: Expansion::parse("12e-6 /K")?, coldest: at("-20 degC")?, laid: at("20 degC")?, hottest: at("70 degC")? })
+}
+
+fn expansion_along() -> Result<Sample, Error> {
+    let side = JointSide { levels: levels()?, to_fixed: Length::feet(50), first_seam: inch("12")? };
+    let detail = ExpansionAlongDetail {
+        sheet: SHEET,
+        gap: inch("1")?,
+        clearance: practice::movement::CLEARANCE,
+        curb_width: inch("1 1/2")?,
+        curb_height: inch("8 1/2")?,
+        edge_room: inch("1/8")?,
+        turn_up: inch("8")?,
+        upstand: WallRule::UFC_UPSTAND,
+        cleat_room: inch("1/8")?,
+        cleat_fasteners: row(),
+        fasteners_from_edge: inch("3/4")?,
+        drop: inch("5")?,
+        lap: WallRule::LAP_OVER_LEG,
+        hook: inch("2")?,
+        engagement: practice::movement::ENGAGEMENT,
+        play: inch("1/16")?,
+        rivets: row(),
+    };
+    let input = ExpansionAlong { first: side, second: side, range: range()?, detail };
+    sample("expansion joint along the panels", "junction.expansion-along", &input, plane(0.0)?, Other::Plane(plane(0.0)?))
+}
+
+fn expansion_across() -> Result<Sample, Error> {
+    let side = roof("3:12")?;
+    let detail = PitchTransitionDetail {
+        sheet: SHEET,
+        end: top_end("10", "1")?,
+        seam_bead: None,
+        packing: side.levels.compute()?,
+        bending: Bending::Direct,
+        unsupported_limit: inch("2")?,
+        upper_flange: inch("11")?,
+        top_edge: TopEdge { hem: Length::ZERO, screws_below: inch("1")?, screws: row() },
+        cleat: OffsetCleat { width: inch("5")?, tongue: inch("2")?, gap: inch("1/2")?, fold: inch("1 3/4")?, ..offset_cleat()? },
+        front_below_top: inch("8")?,
+        head_lap: inch("2")?,
+    };
+    let joint = ExpansionAcross {
+        roof: side,
+        to_fixed: Length::feet(50),
+        range: range()?,
+        clearance: practice::movement::CLEARANCE,
+        lap: WallRule::SLIDING_LAP,
+        detail,
+    };
+    let plane = plane(rise("3:12")?)?;
+    sample("expansion joint across the panels", "junction.expansion-across", &joint, plane, Other::Plane(plane))
+}
+
+fn pipe() -> Result<Sample, Error> {
+    let pipe = Pipe {
+        diameter: inch("3 1/2")?,
+        pitch: Pitch::parse("4:12")?,
+        coverage: inch("18")?,
+        seam_width: inch("1")?,
+        from_seam: inch("9")?,
+        least_to_seam: inch("2")?,
+        clearance: inch("1/4")?,
+        fixed: FixedLine::Above,
+        to_fixed: Length::feet(20),
+        range: range()?,
+        base: PipeBase {
+            shape: PipeShape::Rectangular,
+            seal: inch("2")?,
+            tape_width: inch("7/8")?,
+            tape_lap: inch("1")?,
+            screws: FastenerRow { spacing: inch("1 1/2")?, source: Source::CommonPractice },
+            screws_from_edge: inch("1/2")?,
+        },
+        upper_edge: UpperEdge::OnPan,
+        may_cross_seams: false,
+        next: None,
+    };
+    let plane = plane(rise("4:12")?)?;
+    given("pipe", "junction.pipe", &pipe, pipe.compute()?.section, plane, Other::Plane(plane))
 }
 
 fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {
@@ -317,6 +496,6 @@ fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> 
         front_below_top: jp::CLEAT_FRONT_BELOW_TOP,
         head_lap: inch("1")?,
     };
-    let solved = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail }.compute()?;
-    Ok(Sample { name, solved, first: plane(rise(lower)?)?, other: Other::Plane(plane(rise(upper)?)?) })
+    let input = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail };
+    sample(name, "junction.pitch-transition", &input, plane(rise(lower)?)?, Other::Plane(plane(rise(upper)?)?))
 }

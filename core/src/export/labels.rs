@@ -86,8 +86,34 @@ const LEADER_FROM: f64 = 2.2;
 const RINGS: u32 = 30;
 const RING: f64 = 1.6;
 
+/// The figure's chords by the handful, each handful in its box: most of them are far from a label.
+struct Figure<'a> {
+    all: &'a [(Point, Point)],
+    handfuls: Vec<(Area, &'a [(Point, Point)])>,
+}
+
+impl<'a> Figure<'a> {
+    fn of(all: &'a [(Point, Point)]) -> Figure<'a> {
+        let boxed = |handful: &'a [(Point, Point)]| {
+            let mut area = Area::EMPTY;
+            for (a, b) in handful {
+                area.cover(*a);
+                area.cover(*b);
+            }
+            (area.grown(1e-6), handful)
+        };
+        Figure { all, handfuls: all.chunks(16).map(boxed).collect() }
+    }
+
+    /// The chords whose box may meet this one.
+    fn near(&self, area: Area) -> impl Iterator<Item = &(Point, Point)> {
+        self.handfuls.iter().filter(move |(around, _)| around.meets(&area)).flat_map(|(_, handful)| handful.iter())
+    }
+}
+
 /// Places labels in order, clear by `clear` of the chords of the figure.
 pub(super) fn place(wanted: Vec<Wanted>, chords: &[(Point, Point)], clear: f64) -> Vec<Placed> {
+    let chords = &Figure::of(chords);
     let mut placed: Vec<Placed> = Vec::with_capacity(wanted.len());
     for want in wanted {
         let (area, leader) = [true, false]
@@ -101,7 +127,7 @@ pub(super) fn place(wanted: Vec<Wanted>, chords: &[(Point, Point)], clear: f64) 
 
 type Spot = (Area, Option<(Point, Point)>);
 
-fn in_rings(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: f64, strict: bool) -> Option<Spot> {
+fn in_rings(want: &Wanted, placed: &[Placed], chords: &Figure<'_>, clear: f64, strict: bool) -> Option<Spot> {
     let length = (want.towards.0 * want.towards.0 + want.towards.1 * want.towards.1).sqrt();
     let (x, y) = if length > 0.0 { (want.towards.0 / length, want.towards.1 / length) } else { (0.0, 1.0) };
     const HALF: f64 = core::f64::consts::FRAC_1_SQRT_2;
@@ -124,9 +150,9 @@ fn in_rings(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: 
                     && leader.is_none_or(|(a, b)| !p.area.grown(ROOM).is_hit_by(a, b))
                     && (!strict || leader.is_none_or(|l| p.leader.is_none_or(|m| !cross(l, m))))
             };
-            let off_figure = chords.iter().all(|(a, b)| !area.grown(clear).is_hit_by(*a, *b));
-            let leader_clear = !strict || leader.is_none_or(|l| is_clear_of(l, chords, clear));
-            if off_figure && leader_clear && placed.iter().all(free) {
+            let room = area.grown(clear);
+            let off_figure = chords.near(room).all(|(a, b)| !room.is_hit_by(*a, *b));
+            if off_figure && placed.iter().all(free) && (!strict || leader.is_none_or(|l| is_clear_of(l, chords, clear))) {
                 return Some((area, leader));
             }
         }
@@ -135,18 +161,21 @@ fn in_rings(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: 
 }
 
 /// Below everything, in a row of its own: there is always room there.
-fn below(want: &Wanted, placed: &[Placed], chords: &[(Point, Point)], clear: f64) -> Spot {
-    let lowest = chords.iter().map(|(a, b)| a.1.min(b.1)).chain(placed.iter().map(|p| p.area.low.1)).fold(want.anchor.1, f64::min);
+fn below(want: &Wanted, placed: &[Placed], chords: &Figure<'_>, clear: f64) -> Spot {
+    let lowest = chords.all.iter().map(|(a, b)| a.1.min(b.1)).chain(placed.iter().map(|p| p.area.low.1)).fold(want.anchor.1, f64::min);
     let area = Area::about((want.anchor.0, lowest - clear - ROOM - want.height), want.width, want.height);
     (area, Some((want.anchor, area.nearest(want.anchor))))
 }
 
 /// Whether a leader, once it has left the sheet where it starts, stays away from the figure.
-fn is_clear_of((start, end): (Point, Point), chords: &[(Point, Point)], clear: f64) -> bool {
+fn is_clear_of((start, end): (Point, Point), chords: &Figure<'_>, clear: f64) -> bool {
     let (x, y) = (end.0 - start.0, end.1 - start.1);
     let part = (clear / (x * x + y * y).sqrt()).min(1.0);
     let out = (start.0 + x * part, start.1 + y * part);
-    chords.iter().all(|chord| !cross((out, end), *chord) && [chord.0, chord.1].into_iter().all(|p| distance(p, (out, end)) > 0.3))
+    let mut along = Area::EMPTY;
+    along.cover(out);
+    along.cover(end);
+    chords.near(along.grown(0.31)).all(|chord| !cross((out, end), *chord) && [chord.0, chord.1].into_iter().all(|p| distance(p, (out, end)) > 0.3))
 }
 
 /// From a point to the nearest of a segment.

@@ -41,7 +41,7 @@ pub struct PanelRow<'a> {
 /// ```
 /// use seamwright::export::PieceCells;
 /// use seamwright::units::Length;
-/// let cells = PieceCells { panel: 1, piece: 1, own: Length::inches(147), low: Length::ZERO, bundle: None, blank: None };
+/// let cells = PieceCells { panel: 1, piece: 1, own: Length::inches(147), low: Length::ZERO, bundle: None, blank: None, left: None, right: None };
 /// assert_eq!(cells.panel, 1);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -58,6 +58,10 @@ pub struct PieceCells {
     pub bundle: Option<usize>,
     /// The number of the blank that it shares.
     pub blank: Option<usize>,
+    /// The panel's finished length along its left side.
+    pub left: Option<Length>,
+    /// The panel's finished length along its right side.
+    pub right: Option<Length>,
 }
 
 impl<'a> PanelRow<'a> {
@@ -88,7 +92,8 @@ impl<'a> PanelRow<'a> {
         let of = |piece: &crate::layout::ListedPiece| {
             let group = list.groups.get(piece.group)?;
             let (panel, bundle, blank) = (piece.number, piece.bundle.map(|b| b + 1), piece.pair.map(|b| b + 1));
-            let cells = PieceCells { panel, piece: piece.piece, own: piece.own, low: piece.low, bundle, blank };
+            let (left, right) = lay.laid.panels.get(piece.panel).map_or((None, None), |p| (p.left_length, p.right_length));
+            let cells = PieceCells { panel, piece: piece.piece, own: piece.own, low: piece.low, bundle, blank, left, right };
             Some(PanelRow { count: 1, total: piece.order, piece: Some(cells), ..PanelRow::of_list_group(&lay.name, group) })
         };
         list.pieces.iter().filter_map(of).collect()
@@ -238,6 +243,8 @@ fn cell(row: &PanelRow<'_>, field: ListField) -> Result<Cell, Error> {
         ListField::Low(format) => piece.map_or(Ok(Cell::Empty), |p| text(p.low, format, "low"))?,
         ListField::Bundle => number(piece.and_then(|p| p.bundle)),
         ListField::Blank => number(piece.and_then(|p| p.blank)),
+        ListField::LeftSeam(format) => piece.and_then(|p| p.left).map_or(Ok(Cell::Empty), |l| text(l, format, "left"))?,
+        ListField::RightSeam(format) => piece.and_then(|p| p.right).map_or(Ok(Cell::Empty), |l| text(l, format, "right"))?,
     })
 }
 

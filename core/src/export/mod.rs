@@ -13,6 +13,7 @@
 //! | [`roof_plan_svg`] | the plan of a roof with its panels, as SVG |
 //! | [`crew_page_html`] | the printed sheet of a junction for the crew, as HTML |
 //! | [`measuring_sheet_html`] | what to measure on a roof, as HTML with blanks to fill in |
+//! | `drawing_json` | a plan or a measuring sheet by its name, from JSON (feature `serde`) |
 //! | [`worksheet_markdown`] | a worksheet as Markdown |
 
 mod blank_break;
@@ -21,12 +22,15 @@ mod blank_dxf;
 mod blank_svg;
 mod crew_page;
 mod crew_sheets;
+#[cfg(feature = "serde")]
+mod drawing;
 mod dxf;
 mod dxf_frame;
 mod fold;
 mod junction_drawing;
 mod labels;
 mod length_list;
+mod line_plan;
 mod mark_list;
 mod measuring_drawing;
 mod measuring_page;
@@ -58,21 +62,28 @@ mod worksheet;
 mod blank_drawing_tests;
 #[cfg(test)]
 mod junction_drawing_tests;
-#[cfg(test)]
+#[cfg(all(test, feature = "serde"))]
 mod junction_samples;
 #[cfg(test)]
+mod line_plan_tests;
+#[cfg(test)]
 mod packet_list_tests;
+#[cfg(test)]
+mod plan_tests;
 #[cfg(test)]
 mod trim_drawing_tests;
 
 pub use crate::job::{ListColumn, ListField};
 pub use blank_drawing::BlankDrawing;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
+#[cfg(feature = "serde")]
+pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
 #[cfg(feature = "serde")]
 pub use length_list::panel_rows_json;
 pub use length_list::{PanelRow, PieceCells, length_list_csv, panel_rows_csv};
+pub use line_plan::{LinePlan, PlanSide};
 pub use mark_list::{creep_checks_csv, seam_marks_csv};
 pub use measuring_page::measuring_sheet_html;
 pub use order_list::order_list_csv;
@@ -81,4 +92,5 @@ pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;
 pub use trim_drawing::{GaugeEdge, TrimDrawing};
+pub use wording::struck_distance;
 pub use worksheet::worksheet_markdown;

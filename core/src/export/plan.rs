@@ -1,11 +1,11 @@
 //! The plan of a roof with its panels.
 
 use super::labels::Area;
-use super::plan_box::{Turned, bounds, readable};
-use super::plan_text::{Beside, Field, Harm, Sheet, Slot, Text};
+use super::plan_box::{Turned, bounds, is_within, readable};
+use super::plan_text::{Beside, Care, Field, Harm, Sheet, Slot, Text};
 use super::svg::{Anchor, Look, PaperUnit, Point, Svg, text_width};
 use crate::error::{Error, ErrorKind};
-use crate::layout::{LaidPanel, LaidPlane};
+use crate::layout::{EndPart, LaidPanel, LaidPlane};
 use crate::num;
 use crate::roof::{Beyond, Line, LineKind, Plane, Roof};
 use crate::units::{Length, LengthFormat};
@@ -19,27 +19,30 @@ const ARROW: f64 = 5.0;
 /// Text along a line, of a hole, and of a panel too narrow to hold its own.
 const SMALL: f64 = 2.1;
 const TINY: f64 = 1.8;
+/// How far the name of a line stands off it with its length before the length is left out.
+const LEADER: f64 = 12.0;
 const INK: &str = "#1b1b1b";
 const QUIET: &str = "#5b6670";
 const PAPER: &str = "#ffffff";
 
-/// How a kind of line is drawn: level lines of the top blue, sloping outward corners green, gathering lines red, free edges dark, walls brown.
-const fn look(kind: LineKind) -> Look {
+/// How a kind of line is drawn: level lines of the top blue, sloping outward corners green, gathering lines red, free edges dark, walls brown. Each has dashes
+/// or a width of its own too, so that a print in grey tells them apart.
+pub(super) const fn look(kind: LineKind) -> Look {
     match kind {
-        LineKind::Ridge => Look::line("#1f5c99", 0.8),
-        LineKind::HighEdge => Look::dashed("#1f5c99", 0.6, &[3.0, 1.5]),
-        LineKind::Hip => Look::line("#2c7a3f", 0.8),
-        LineKind::Valley => Look::line("#b3261a", 0.8),
-        LineKind::SteepToShallow => Look::dashed("#8a5a00", 0.7, &[4.0, 1.2]),
-        LineKind::ShallowToSteep => Look::dashed("#8a5a00", 0.7, &[1.2, 1.6]),
+        LineKind::Ridge => Look::line("#1f5c99", 1.2),
+        LineKind::HighEdge => Look::dashed("#1f5c99", 0.6, &[3.0, 1.8]),
+        LineKind::Hip => Look::dashed("#2c7a3f", 0.8, &[7.0, 2.0]),
+        LineKind::Valley => Look::dashed("#b3261a", 0.9, &[5.0, 2.0, 0.2, 2.0]),
+        LineKind::SteepToShallow => Look::dashed("#8a5a00", 0.7, &[4.0, 1.8, 0.2, 1.8, 0.2, 1.8]),
+        LineKind::ShallowToSteep => Look::dashed("#8a5a00", 0.7, &[1.4, 1.8]),
         LineKind::Eave => Look::line("#1b1b1b", 0.8),
-        LineKind::Rake => Look::line("#1b1b1b", 0.4),
-        LineKind::Headwall => Look::line("#7a3b12", 1.2),
-        LineKind::Sidewall => Look::dashed("#7a3b12", 1.2, &[3.0, 2.2]),
-        LineKind::CurbFront => Look::line("#7a2e8a", 0.6),
-        LineKind::CurbSide => Look::dashed("#7a2e8a", 0.6, &[2.0, 1.4]),
-        LineKind::CurbBack => Look::line("#7a2e8a", 1.1),
-        LineKind::Unknown => Look::dashed("#c2185b", 1.2, &[0.3, 1.6]),
+        LineKind::Rake => Look::line("#1b1b1b", 0.35),
+        LineKind::Headwall => Look::dashed("#7a3b12", 1.6, &[8.0, 2.8]),
+        LineKind::Sidewall => Look::dashed("#7a3b12", 1.6, &[2.4, 3.4]),
+        LineKind::CurbFront => Look::dashed("#7a2e8a", 0.5, &[2.0, 1.4]),
+        LineKind::CurbSide => Look::dashed("#7a2e8a", 0.6, &[0.2, 1.4]),
+        LineKind::CurbBack => Look::dashed("#7a2e8a", 1.1, &[2.0, 2.4]),
+        LineKind::Unknown => Look::dashed("#c2185b", 1.3, &[0.2, 2.4]),
     }
 }
 
@@ -100,14 +103,23 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
         let ring = |svg: &mut Svg, ring: &[Point]| svg.polyline(&ring.iter().map(|p| at(*p)).collect::<Vec<_>>(), true);
         svg.group(plane.name(), Look { stroke: QUIET, width: 0.1, dashes: &[], fill: "#f4f6f7" }, |svg| ring(svg, &field.outer));
         svg.group("panels", Look { stroke: QUIET, width: 0.12, dashes: &[], fill: "#e3e8eb" }, |svg| field.slots.iter().for_each(|s| ring(svg, &s.ring)));
+        svg.group("notches", Look { stroke: QUIET, width: 0.12, dashes: &[], fill: "#f4f6f7" }, |svg| field.notches.iter().for_each(|n| ring(svg, n)));
         svg.group("openings", Look { stroke: QUIET, width: 0.1, dashes: &[], fill: PAPER }, |svg| field.holes.iter().for_each(|h| ring(svg, h)));
     }
-    for kind in &kinds {
+    // Lines of two planes may lie one over the other in plan, as a rake over a sidewall: the narrow on the wide.
+    let mut by_width = kinds.clone();
+    by_width.sort_by(|a, b| look(*b).width.total_cmp(&look(*a).width));
+    for kind in &by_width {
         svg.group(kind.name(), look(*kind), |svg| roof.lines_of(*kind).for_each(|l| svg.line(line_at(l.start), line_at(l.end))));
     }
     // Names lie on panels, so each has paper behind it.
     let covering = || texts.names.iter().chain(&texts.lines).chain(&texts.apart);
-    svg.group("leaders", Look::line(QUIET, 0.15), |svg| covering().filter_map(|t| t.leader).for_each(|(from, to)| svg.line(at(from), at(to))));
+    svg.group("leaders", Look { stroke: QUIET, width: 0.15, dashes: &[], fill: QUIET }, |svg| {
+        covering().filter_map(|t| t.leader).for_each(|(from, to)| {
+            svg.line(at(from), at(to));
+            svg.circle(at(from), 0.25);
+        });
+    });
     svg.group("behind text", Look::area(PAPER), |svg| covering().for_each(|t| svg.polyline(&t.place.corners().map(at), true)));
     let write = |svg: &mut Svg, t: &Text, along: f64| {
         svg.text(at(t.place.point(along, t.size * 0.35)), t.size, Anchor::Middle, t.place.degrees, &t.text);
@@ -126,14 +138,14 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
 }
 
 /// From the roof's plan to paper.
-struct ToPaper {
+pub(super) struct ToPaper {
     low_x: f64,
     high_y: f64,
     scale: f64,
 }
 
 impl ToPaper {
-    fn new(roof: &Roof, figure: f64) -> ToPaper {
+    pub(super) fn new(roof: &Roof, figure: f64) -> ToPaper {
         let mut area = Area::EMPTY;
         roof.planes().iter().flat_map(|p| p.plan().outer()).for_each(|p| area.cover((p.x.mm(), p.y.mm())));
         ToPaper { low_x: area.low.0, high_y: area.high.1, scale: figure / (area.high.0 - area.low.0).max(area.high.1 - area.low.1) }
@@ -148,7 +160,7 @@ impl ToPaper {
     }
 }
 
-fn field(plane: &Plane, laid: Option<&LaidPlane>, to_paper: &ToPaper) -> Result<Field, Error> {
+pub(super) fn field(plane: &Plane, laid: Option<&LaidPlane>, to_paper: &ToPaper) -> Result<Field, Error> {
     let turned = readable(-plane.down_slope().degrees());
     let mut slots = Vec::new();
     for (number, (laid, panel)) in (1_usize..).zip(laid.iter().flat_map(|l| l.panels.iter().map(move |p| (l, p)))) {
@@ -156,13 +168,22 @@ fn field(plane: &Plane, laid: Option<&LaidPlane>, to_paper: &ToPaper) -> Result<
         slots.push(Slot::new(ring, 2 * panel.lower.len(), format!("{number} {}", laid.mark_of(panel).unwrap_or("")), turned));
     }
     let holes = plane.plan().holes().iter().map(|h| to_paper.ring(h)).collect();
-    Ok(Field::new(to_paper.ring(plane.plan().outer()), holes, slots))
+    let mut notches = Vec::new();
+    for notch in laid.iter().flat_map(|l| &l.panels).flat_map(|p| &p.notches) {
+        notches.push(between(plane, &notch.lower, &notch.upper)?.into_iter().map(|p| to_paper.point(p)).collect());
+    }
+    Ok(Field::new(to_paper.ring(plane.plan().outer()), holes, notches, slots))
 }
 
 /// Between junction lines, in plan, counter-clockwise as seen from above: along the lower end to the right, back along the upper.
 pub(super) fn panel_ring(plane: &Plane, panel: &LaidPanel) -> Result<Vec<Point>, Error> {
-    let lower = panel.lower.iter().flat_map(|e| [e.left, e.right]);
-    let upper = panel.upper.iter().rev().flat_map(|e| [e.right, e.left]);
+    between(plane, &panel.lower, &panel.upper)
+}
+
+/// In plan, what lies between these lines of a plane.
+pub(super) fn between(plane: &Plane, lower: &[EndPart], upper: &[EndPart]) -> Result<Vec<Point>, Error> {
+    let lower = lower.iter().flat_map(|e| [e.left, e.right]);
+    let upper = upper.iter().rev().flat_map(|e| [e.right, e.left]);
     lower.chain(upper).map(|p| plane.to_space(p).map(|v| (v.x.mm(), v.y.mm()))).collect()
 }
 
@@ -178,18 +199,18 @@ fn arrow(svg: &mut Svg, at: Point, plane: &Plane) {
 }
 
 /// Every text of a plan.
-struct Texts {
-    sheet: Sheet,
+pub(super) struct Texts {
+    pub(super) sheet: Sheet,
     /// One for each plane, with room for its arrow at its right end.
     names: Vec<Text>,
-    lines: Vec<Text>,
-    panels: Vec<Text>,
+    pub(super) lines: Vec<Text>,
+    pub(super) panels: Vec<Text>,
     /// Of openings, and of panels that cannot hold their own.
-    apart: Vec<Text>,
+    pub(super) apart: Vec<Text>,
 }
 
 impl Texts {
-    fn place(roof: &Roof, sheet: Sheet, to_paper: &ToPaper, format: LengthFormat) -> Result<Texts, Error> {
+    pub(super) fn place(roof: &Roof, sheet: Sheet, to_paper: &ToPaper, format: LengthFormat) -> Result<Texts, Error> {
         let mut texts = Texts { sheet, names: Vec::new(), lines: Vec::new(), panels: Vec::new(), apart: Vec::new() };
         for (number, plane) in roof.planes().iter().enumerate() {
             let text = plane_name(&texts.sheet, number, plane);
@@ -212,6 +233,10 @@ impl Texts {
             for (hole, name) in plane.hole_names().iter().enumerate() {
                 let Some(ring) = self.sheet.fields.get(number).and_then(|f| f.holes.get(hole)) else { continue };
                 let middle = middle(ring);
+                // One that planes lie over, as under a dormer, is no opening to be seen.
+                if self.sheet.fields.iter().enumerate().any(|(other, f)| other != number && is_within(&f.outer, middle)) {
+                    continue;
+                }
                 let text = |size: f64, place: Turned| Text { text: name.clone(), size, place, leader: None };
                 let fits = |t: &Text| t.place.lies_in(ring) && self.sheet.is_free(&t.place);
                 let inside = [SMALL, TINY].map(|size| text(size, Turned::text(middle, name, size, 0.0))).into_iter().find(fits);
@@ -238,14 +263,14 @@ impl Texts {
         let towards = |p: Point| num::atan2_deg(p.1 - centre.1, p.0 - centre.0);
         let length = |t: &Text| t.leader.map_or(0.0, |(from, to)| num::hypot(to.0 - from.0, to.1 - from.1));
         // The shortest leader of all that start up its middle.
-        let shortest = |harmless: bool| {
+        let shortest = |care: Care| {
             slot.places().into_iter().fold(None, |best: Option<Text>, start| {
                 let within = best.as_ref().map_or(f64::INFINITY, length);
-                let text = self.sheet.stand_within(start, &Beside::new(&slot.text, TINY, towards(start)), within, harmless);
+                let text = self.sheet.stand_within(start, &Beside::new(&slot.text, TINY, towards(start)), within, care);
                 text.filter(|t| length(t) < within).or(best)
             })
         };
-        let beside = shortest(true).or_else(|| shortest(false));
+        let beside = shortest(Care::Harmless).or_else(|| shortest(Care::Free)).or_else(|| shortest(Care::Under));
         let over = || Text { text: slot.text.clone(), size: TINY, place: Turned::text(mean, &slot.text, TINY, slot.turned), leader: None };
         let text = beside.unwrap_or_else(over);
         self.sheet.take(&text);
@@ -256,7 +281,9 @@ impl Texts {
 /// In the plane where it takes no panel's place, upright or turned; else off the roof; else where it harms least.
 fn plane_name(sheet: &Sheet, number: usize, plane: &Plane) -> Text {
     const SIZES: [f64; 2] = [LABEL, 2.5];
-    let label = format!("{}, {}", plane.name(), plane.pitch());
+    // An angle that was solved for has more digits than anyone reads.
+    let pitch = plane.pitch();
+    let label = if pitch.is_in_degrees() { format!("{}, {:.2} deg", plane.name(), pitch.angle().degrees()) } else { format!("{}, {pitch}", plane.name()) };
     let ring = sheet.fields.get(number).map_or(&[][..], |f| f.outer.as_slice());
     let middle = middle(ring);
     let area = bounds(ring);
@@ -290,14 +317,17 @@ fn plane_name(sheet: &Sheet, number: usize, plane: &Plane) -> Text {
         }
     }
     let down = -plane.down_slope().degrees();
-    let foot = foot_of(ring, plane, middle);
     let size = SIZES.last().copied().unwrap_or(LABEL);
-    let beside = sheet.stand_off(foot, &Beside { text: &label, size, extent: box_of(size), towards: down }).filter(|t| sheet.is_outside(&t.place));
+    let what = Beside { text: &label, size, extent: box_of(size), towards: down };
+    let beside = sheet.stand_off(foot_of(ring, plane, middle), &what).filter(|t| sheet.is_outside(&t.place));
+    let within = || least.map(|(_, text)| text);
+    // A plane too small for its name has it on the planes around it, from wherever a leader can start.
+    let apart = || spots.iter().filter(|s| is_within(ring, **s)).find_map(|s| sheet.stand_off(*s, &what));
     let fallback = || {
         let (width, height) = box_of(size);
         Text { text: label.clone(), size, place: Turned::new(middle, width, height, 0.0), leader: None }
     };
-    beside.or_else(|| least.map(|(_, text)| text)).unwrap_or_else(fallback)
+    beside.or_else(within).or_else(apart).unwrap_or_else(fallback)
 }
 
 /// A point of a plane just above where the fall from its middle leaves it.
@@ -324,6 +354,7 @@ fn line_name(sheet: &Sheet, line: &Line, length: &str, to_paper: &ToPaper) -> Te
     // On the line's left, which on paper with y downwards is this way, lies its own plane.
     let left = (y / run, -x / run);
     let degrees = readable(num::atan2_deg(y, x));
+    let towards = num::atan2_deg(-left.1, -left.0);
     let full = format!("{}, {length}", line.name);
     let spot = |t: f64, side: f64, text: &str| {
         let height = 2.0 * Turned::text((0.0, 0.0), text, SMALL, 0.0).half.1;
@@ -356,10 +387,14 @@ fn line_name(sheet: &Sheet, line: &Line, length: &str, to_paper: &ToPaper) -> Te
         if let Some((_, place)) = place {
             return text(words, place);
         }
+        // With its length at the end of a short leader rather than without it.
+        let near = |t: &f64| sheet.stand_within((start.0 + x * t, start.1 + y * t), &Beside::new(words, SMALL, towards), LEADER, Care::Harmless);
+        if let Some(apart) = [0.5, 0.3, 0.7].iter().find_map(near) {
+            return apart;
+        }
     }
-    let anchor = ((start.0 + end.0) / 2.0, (start.1 + end.1) / 2.0);
-    let towards = num::atan2_deg(-left.1, -left.0);
-    sheet.stand_off(anchor, &Beside::new(&line.name, SMALL, towards)).unwrap_or_else(|| text(&line.name, spot(0.5, -1.0, &line.name)))
+    let apart = |words: &str| ALONG.iter().find_map(|t| sheet.stand_off((start.0 + x * t, start.1 + y * t), &Beside::new(words, SMALL, towards)));
+    apart(&full).or_else(|| apart(&line.name)).unwrap_or_else(|| text(&line.name, spot(0.5, -1.0, &line.name)))
 }
 
 /// The kinds that occur, in as many columns as the sheet has room for.
@@ -411,120 +446,4 @@ fn middle(ring: &[Point]) -> Point {
         y += (p.1 + q.1) * cross;
     }
     (first.0 + x / (3.0 * area), first.1 + y / (3.0 * area))
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::layout::{EdgeUse, Layout, Start};
-    use crate::panel::{Panel, PanelEnd, Seam};
-    use crate::pitch::Pitch;
-    use crate::record::Calculation;
-    use crate::roof::{PlaneInput, RoofInput, Shape, Vertex};
-    use crate::units::{Angle, AreaUnit};
-
-    fn format() -> LengthFormat {
-        LengthFormat::parse("ft-in/16").unwrap()
-    }
-
-    fn hip() -> (Roof, Vec<LaidPlane>) {
-        let p = |(x, y): (i16, i16)| crate::roof::Point::new(Length::feet(x), Length::feet(y));
-        let plane = |name: &str, outer: &[(i16, i16)], fall: f64, at: (i16, i16)| PlaneInput {
-            name: name.into(),
-            shape: Shape::Plan {
-                outer: outer.iter().copied().map(p).collect(),
-                holes: vec![],
-                pitch: Pitch::parse("6:12").unwrap(),
-                down_slope: Angle::degrees_from(fall).unwrap(),
-                anchor: Vertex::new(Length::feet(at.0), Length::feet(at.1), Length::feet(9)),
-            },
-        };
-        let roof = RoofInput::new(vec![
-            plane("south", &[(0, 0), (40, 0), (30, 10), (10, 10)], 270.0, (0, 0)),
-            plane("east", &[(40, 0), (40, 20), (30, 10)], 0.0, (40, 0)),
-            plane("north", &[(40, 20), (0, 20), (10, 10), (30, 10)], 90.0, (0, 20)),
-            plane("west", &[(0, 20), (0, 0), (10, 10)], 180.0, (0, 0)),
-        ])
-        .compute()
-        .unwrap();
-        let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
-        let lay = |plane: &Plane| {
-            let end = |_: &crate::roof::Edge| EdgeUse::End(PanelEnd::hold_back(Length::ZERO));
-            Layout::new(plane.outline().clone(), panel, Start::Left, end).unwrap().compute().unwrap()
-        };
-        let laid = roof.planes().iter().map(lay).collect();
-        (roof, laid)
-    }
-
-    #[test]
-    fn panels_in_plan_cover_what_the_layout_says_that_they_cover() {
-        let (roof, laid) = hip();
-        for (plane, laid) in roof.planes().iter().zip(&laid) {
-            let twice: f64 = laid
-                .panels
-                .iter()
-                .map(|panel| {
-                    let ring = panel_ring(plane, panel).unwrap();
-                    ring.iter().zip(ring.iter().cycle().skip(1)).map(|(p, q)| p.0 * q.1 - q.0 * p.1).sum::<f64>()
-                })
-                .sum();
-            // 6:12 is longer than its plan by the root of 1.25.
-            let true_area = twice / 2.0 * 1.25_f64.sqrt() * 1e-6;
-            let covered = laid.covered.get(AreaUnit::SquareMetre);
-            assert!((true_area - covered).abs() < 1e-6 * covered, "{true_area} {covered}");
-        }
-    }
-
-    #[test]
-    fn a_plan_shows_every_panel_and_the_kinds_that_occur() {
-        let (roof, laid) = hip();
-        let all: Vec<Option<&LaidPlane>> = laid.iter().map(Some).collect();
-        let draw = || roof_plan_svg("hip <house>", &roof, &all, Length::micrometres(180_000), PaperUnit::Millimetre, format()).unwrap();
-        let svg = draw();
-        assert_eq!(svg, draw());
-        let panels: usize = laid.iter().map(|l| l.panels.len()).sum();
-        // The title, panels, planes, 4 eaves, 4 hips and a ridge, 3 rows of the legend and the note.
-        assert_eq!(svg.matches("<text").count(), 1 + panels + 4 + 9 + 3 + 1);
-        assert_eq!(svg.matches(">legend<").count(), 2 * 3);
-        assert!(svg.contains(">ridge</text>") && svg.contains(">hip</text>") && svg.contains(">eave</text>") && !svg.contains(">valley</text>"));
-        assert!(svg.contains(">1 "));
-        assert!(!svg.contains("NaN") && !svg.contains("inf"));
-    }
-
-    #[test]
-    fn a_layout_too_few_is_refused() {
-        let (roof, _) = hip();
-        let error = roof_plan_svg("x", &roof, &[None], Length::feet(1), PaperUnit::Inch, format()).unwrap_err();
-        assert_eq!((error.kind(), error.path()), (ErrorKind::Conflict, "laid"));
-        assert_eq!(roof_plan_svg("x", &roof, &[None; 4], Length::ZERO, PaperUnit::Inch, format()).unwrap_err().path(), "figure");
-    }
-
-    /// Every text has a place of its own, in what it names or at the end of a leader, on any sheet from letter upright to two pages wide.
-    #[cfg(feature = "serde")]
-    #[test]
-    fn no_text_of_a_real_roof_lies_on_another() {
-        let job: serde_json::Value = serde_json::from_str(include_str!("../../examples/demo_job.json")).unwrap();
-        let input: RoofInput = serde_json::from_value(job["roof"].clone()).unwrap();
-        let roof = input.compute().unwrap();
-        let panel = Panel::new(Length::inches(16), Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) }).unwrap();
-        let lay = |plane: &Plane| {
-            let end = |_: &crate::roof::Edge| EdgeUse::End(PanelEnd::hold_back(Length::inches(1)));
-            Layout::new(plane.outline().clone(), panel, Start::CentrePanel, end).unwrap().compute().unwrap()
-        };
-        let laid: Vec<LaidPlane> = roof.planes().iter().map(lay).collect();
-        for figure in [180.0, 240.0, 400.0] {
-            let to_paper = ToPaper::new(&roof, figure);
-            let fields = roof.planes().iter().zip(&laid).map(|(p, l)| field(p, Some(l), &to_paper).unwrap()).collect();
-            let texts = Texts::place(&roof, Sheet::new(fields), &to_paper, format()).unwrap();
-            let taken: Vec<Turned> = texts.sheet.taken().iter().copied().chain(texts.panels.iter().map(|t| t.place)).collect();
-            for (i, a) in taken.iter().enumerate() {
-                // A leader touches the text that it leads to.
-                let other = taken.iter().take(i.saturating_sub(1)).find(|b| a.meets(b));
-                assert!(other.is_none(), "{figure}: {a:?} {other:?}");
-            }
-            let panels: usize = laid.iter().map(|l| l.panels.len()).sum();
-            assert_eq!(texts.panels.len() + texts.apart.len(), panels + 1);
-            assert_eq!(texts.lines.len(), roof.lines().len() - 4);
-        }
-    }
 }

@@ -100,7 +100,7 @@ impl Turned {
 }
 
 /// Whether a point is within a ring.
-fn is_within(ring: &[Point], p: Point) -> bool {
+pub(super) fn is_within(ring: &[Point], p: Point) -> bool {
     ring.iter().zip(ring.iter().cycle().skip(1)).filter(|(a, b)| (a.1 > p.1) != (b.1 > p.1) && p.0 < a.0 + (b.0 - a.0) * (p.1 - a.1) / (b.1 - a.1)).count() % 2
         == 1
 }

@@ -84,15 +84,17 @@ pub(super) struct Field {
     pub(super) outer: Vec<Point>,
     bounds: Area,
     pub(super) holes: Vec<Vec<Point>>,
+    /// What is cut out of panels that go on beside it.
+    pub(super) notches: Vec<Vec<Point>>,
     pub(super) slots: Vec<Slot>,
 }
 
 impl Field {
-    pub(super) fn new(outer: Vec<Point>, holes: Vec<Vec<Point>>, mut slots: Vec<Slot>) -> Field {
+    pub(super) fn new(outer: Vec<Point>, holes: Vec<Vec<Point>>, notches: Vec<Vec<Point>>, mut slots: Vec<Slot>) -> Field {
         for slot in &mut slots {
             slot.spot = slot.fit(&holes, [].iter());
         }
-        Field { bounds: bounds(&outer), outer, holes, slots }
+        Field { bounds: bounds(&outer), outer, holes, notches, slots }
     }
 }
 
@@ -119,6 +121,17 @@ impl<'a> Beside<'a> {
 pub(super) struct Harm {
     pub(super) lost: usize,
     pub(super) smaller: usize,
+}
+
+/// What a text that stands off, and its leader, keep clear of.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Care {
+    /// Of every text, and of the last place that a panel has for its own.
+    Harmless,
+    /// Of the texts that stand already.
+    Free,
+    /// As free, but the leader may pass under them.
+    Under,
 }
 
 /// A sheet that fills up with text. What stands on it makes the text of panels move, as long as they have room.
@@ -209,11 +222,11 @@ impl Sheet {
     /// A place for a text near what it names, with a leader: off the roof if that is near, else between other text, without taking the
     /// place of a panel's text if that can be.
     pub(super) fn stand_off(&self, anchor: Point, what: &Beside<'_>) -> Option<Text> {
-        [true, false].into_iter().find_map(|harmless| self.stand_within(anchor, what, f64::INFINITY, harmless))
+        [Care::Harmless, Care::Free].into_iter().find_map(|care| self.stand_within(anchor, what, f64::INFINITY, care))
     }
 
     /// As [`Sheet::stand_off`], about no farther than `within`.
-    pub(super) fn stand_within(&self, anchor: Point, what: &Beside<'_>, within: f64, harmless: bool) -> Option<Text> {
+    pub(super) fn stand_within(&self, anchor: Point, what: &Beside<'_>, within: f64, care: Care) -> Option<Text> {
         let &Beside { text, size, extent: (width, height), towards } = what;
         const FAR: u32 = 18;
         const NEAR: u32 = 9;
@@ -223,7 +236,7 @@ impl Sheet {
         let taken: Vec<&Turned> = self.taken.iter().filter(|t| t.bounds().meets(&around)).collect();
         // No leader can start under other text.
         let start = Turned::new(anchor, 0.0, 0.0, 0.0);
-        if taken.iter().any(|t| t.meets(&start)) {
+        if care != Care::Under && taken.iter().any(|t| t.meets(&start)) {
             return None;
         }
         let ways = TURNS.map(|turn| (num::cos_deg(towards + turn), num::sin_deg(towards + turn)));
@@ -239,7 +252,8 @@ impl Sheet {
                 }
                 let leader = (anchor, place.nearest(anchor));
                 let line = Turned::along(leader.0, leader.1, LEADER_ROOM);
-                if taken.iter().all(|t| !t.meets(&line)) && (!harmless || self.harm(&place).lost + self.harm(&line).lost == 0) {
+                let clear = care == Care::Under || taken.iter().all(|t| !t.meets(&line));
+                if clear && (care != Care::Harmless || self.harm(&place).lost + self.harm(&line).lost == 0) {
                     return Some(Text { text: text.to_owned(), size, place, leader: Some(leader) });
                 }
             }
@@ -278,7 +292,7 @@ mod tests {
 
     #[test]
     fn a_text_without_room_stands_off_the_roof_or_between_other_text() {
-        let mut sheet = Sheet::new(vec![Field::new(square(60.0), vec![], vec![])]);
+        let mut sheet = Sheet::new(vec![Field::new(square(60.0), vec![], vec![], vec![])]);
         let near_the_rim = sheet.stand_off((59.8, 30.0), &Beside::new("1 A", 1.8, 180.0)).unwrap();
         assert!(sheet.is_outside(&near_the_rim.place), "{near_the_rim:?}");
         let inside = sheet.stand_off((30.0, 30.0), &Beside::new("2 A", 1.8, 0.0)).unwrap();
@@ -292,7 +306,7 @@ mod tests {
     fn harm_counts_the_panels_that_lose_their_place() {
         let strip = |x: f64| slot(&[(x, 8.0), (x + 4.0, 8.0), (x + 4.0, 0.0), (x, 0.0)], "7 B", -90.0);
         let slots: Vec<Slot> = (0..5_u32).map(|i| strip(4.0 * f64::from(i))).collect();
-        let sheet = Sheet::new(vec![Field::new(vec![(0.0, 8.0), (20.0, 8.0), (20.0, 0.0), (0.0, 0.0)], vec![], slots)]);
+        let sheet = Sheet::new(vec![Field::new(vec![(0.0, 8.0), (20.0, 8.0), (20.0, 0.0), (0.0, 0.0)], vec![], vec![], slots)]);
         // A box in the middle leaves no room below it or above.
         assert_eq!(sheet.harm(&Turned::new((8.0, 4.0), 7.0, 4.0, 0.0)).lost, 2);
         assert_eq!(sheet.harm(&Turned::new((8.0, -9.0), 7.0, 4.0, 0.0)), Harm::default());

@@ -2,7 +2,7 @@
 
 use super::fold::Point;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Levels, SectionPoint, Side, Solved};
+use crate::junction::{Adjoining, Levels, SectionPoint, Side, Solved};
 use crate::num;
 use crate::record::Calculation;
 use crate::units::{Angle, Length};
@@ -47,6 +47,9 @@ pub enum Other {
         /// How steeply the face falls walking toward +x; 90 degrees is plumb.
         fall: Angle,
     },
+    /// The outside of a wall whose top is the first plane: the section of a coping, whose wall stands among [`Solved::adjoining`]. What lies on the roof
+    /// side belongs to the first side, what lies on the outside to the second, each measured from the top edge of its own face.
+    WallTop,
     /// Nothing.
     Nothing,
 }
@@ -54,6 +57,9 @@ pub enum Other {
 /// A direction of the section with its outward side, in millimetres of paper, y upwards, from the junction line.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Axis {
+    /// Where it starts: the junction line, or the wall's top edge on its own side, or the edge of an upper deck; in true millimetres until it is
+    /// [scaled](Axes::scaled).
+    origin: Point,
     /// Along the plane, toward +x; up a wall; down a face.
     pub(super) d: Point,
     /// Outward.
@@ -69,17 +75,22 @@ pub(super) struct Axis {
 impl Axis {
     fn new(heading: f64, outward_left: bool, up: f64, panels: f64) -> Axis {
         let (s, c) = (num::sin_deg(heading), num::cos_deg(heading));
-        Axis { d: (c, s), n: if outward_left { (-s, c) } else { (s, -c) }, heading, up, panels }
+        Axis { origin: (0.0, 0.0), d: (c, s), n: if outward_left { (-s, c) } else { (s, -c) }, heading, up, panels }
     }
 
     /// The point so far along and so high.
     pub(super) fn at(&self, a: f64, h: f64) -> Point {
-        (self.d.0 * a + self.n.0 * h, self.d.1 * a + self.n.1 * h)
+        (self.origin.0 + self.d.0 * a + self.n.0 * h, self.origin.1 + self.d.1 * a + self.n.1 * h)
+    }
+
+    fn from(self, origin: Point) -> Axis {
+        Axis { origin, ..self }
     }
 
     /// How far along and how high a point lies.
     pub(super) fn of(&self, p: Point) -> Point {
-        (self.d.0 * p.0 + self.d.1 * p.1, self.n.0 * p.0 + self.n.1 * p.1)
+        let (x, y) = (p.0 - self.origin.0, p.1 - self.origin.1);
+        (self.d.0 * x + self.d.1 * y, self.n.0 * x + self.n.1 * y)
     }
 
     /// Where a distance from the junction line lies.
@@ -98,6 +109,8 @@ pub(super) fn on_paper(p: SectionPoint, scale: f64) -> Point {
 pub(super) struct Axes {
     pub(super) first: Axis,
     pub(super) second: Option<Axis>,
+    /// Up the riser of a step, from its upper edge.
+    pub(super) riser: Option<Axis>,
 }
 
 impl Axes {
@@ -118,6 +131,13 @@ impl Axes {
         }
         faults.check()?;
         let rise = first.rise.degrees();
+        if *other == Other::WallTop {
+            let t = wall_top(solved)
+                .ok_or_else(|| Error::new(ErrorKind::Conflict, "the junction knows of no wall under it").at("other").value_of("wall-top"))?
+                .mm();
+            let inner = Axis::new(90.0, true, 1.0, -1.0).from((-t, -t * first.rise.tan()));
+            return Ok(Axes { first: inner, second: Some(Axis::new(-90.0, true, -1.0, 1.0)), riser: None });
+        }
         let up = match other {
             // Behind a curb the roof falls to the wall.
             Other::Wall => {
@@ -127,7 +147,7 @@ impl Axes {
                     1.0
                 }
             }
-            Other::Fascia { .. } | Other::Nothing => {
+            Other::Fascia { .. } | Other::WallTop | Other::Nothing => {
                 if rise > 0.0 {
                     1.0
                 } else {
@@ -155,17 +175,42 @@ impl Axes {
             }
             Other::Wall => Some(Axis::new(90.0, true, 1.0, 1.0)),
             Other::Fascia { fall } => Some(Axis::new(-fall.degrees(), true, -1.0, 1.0)),
-            Other::Nothing => None,
+            Other::WallTop | Other::Nothing => None,
         };
-        Ok(Axes { first: Axis::new(rise, true, up, -1.0), second })
+        let edge = riser(solved).map(|height| (0.0, height.mm()));
+        let lift = built_up(solved).map_or(0.0, Length::mm);
+        let second = second.map(|axis| edge.map_or(axis, |edge| axis.from(edge))).map(|axis| axis.from(axis.at(0.0, lift)));
+        let riser = edge.map(|edge| Axis::new(90.0, true, 1.0, -1.0).from(edge));
+        Ok(Axes { first: Axis::new(rise, true, up, -1.0), second, riser })
+    }
+
+    /// The axes on paper, at so many millimetres of it a millimetre.
+    pub(super) fn scaled(&self, scale: f64) -> Axes {
+        let on_paper = |axis: Axis| axis.from((axis.origin.0 * scale, axis.origin.1 * scale));
+        Axes { first: on_paper(self.first), second: self.second.map(on_paper), riser: self.riser.map(on_paper) }
     }
 
     pub(super) fn side(&self, side: Side) -> &Axis {
-        match (side, &self.second) {
-            (Side::Second, Some(axis)) => axis,
+        match (side, &self.second, &self.riser) {
+            (Side::Second, Some(axis), _) | (Side::Riser, _, Some(axis)) => axis,
             _ => &self.first,
         }
     }
+}
+
+/// The height of a step.
+pub(super) fn riser(solved: &Solved) -> Option<Length> {
+    solved.adjoining.iter().find_map(|a| if let Adjoining::Riser { height } = a { Some(*height) } else { None })
+}
+
+/// By how much the second plane's deck is built up.
+pub(super) fn built_up(solved: &Solved) -> Option<Length> {
+    solved.adjoining.iter().find_map(|a| if let Adjoining::BuiltUp { height } = a { Some(*height) } else { None })
+}
+
+/// The thickness of the wall under a coping.
+pub(super) fn wall_top(solved: &Solved) -> Option<Length> {
+    solved.adjoining.iter().find_map(|a| if let Adjoining::WallTop { thickness } = a { Some(*thickness) } else { None })
 }
 
 fn check_plane(faults: &mut Faults, path: &str, plane: &SectionPlane) {

@@ -1,7 +1,7 @@
 //! What a junction is built on, in its section: decks, the wall or the face beside them, and the underlayment.
 
 use super::fold::Point;
-use super::section_axis::{Axis, Other};
+use super::section_axis::{Axes, Axis, Other};
 use super::section_metal::{Metal, heights};
 use crate::junction::Levels;
 
@@ -44,12 +44,13 @@ pub(super) fn band_at(name: &'static str, axis: &Axis, (from, to): (f64, f64), (
 }
 
 /// The decks, from a slot at the line on where there is one, and the wall or the face on the other side.
-pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, second: Option<&Axis>, metal: &[Metal]) -> Vec<Band> {
+pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, axes: &Axes, metal: &[Metal]) -> Vec<Band> {
+    let second = axes.second.as_ref();
     let mut out = Vec::new();
     for (i, (axis, far)) in planes.iter().enumerate() {
         // Where the underside meets that of the other deck, or the back of what stands beside it.
         let neighbour = match (planes.get(1 - i.min(1)), second) {
-            (Some((axis, _)), _) if planes.len() > 1 => Some((*axis, DECK)),
+            (Some((axis, _)), _) if planes.len() > 1 && axes.riser.is_none() => Some((*axis, DECK)),
             (_, Some(axis)) if matches!(other, Other::Fascia { .. }) => Some((*axis, BOARD)),
             _ => None,
         };
@@ -59,6 +60,10 @@ pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, second: Op
         let (low, high) = (far.min(start), far.max(start));
         let ends = if *far < 0.0 { (low, inner) } else { (inner, high) };
         out.push(band("deck", axis, (low, high), ends, DECK, 2.4));
+    }
+    if let (Some(riser), Some((lower, _))) = (&axes.riser, planes.first()) {
+        let foot = riser.of(lower.at(0.0, 0.0)).0;
+        out.push(band("riser", riser, (foot, 0.0), (foot, 0.0), BOARD, 5.0));
     }
     match (other, second) {
         (Other::Wall, Some(axis)) => {
@@ -77,6 +82,25 @@ pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, second: Op
         _ => {}
     }
     out
+}
+
+/// The wall under a coping, so thick, its top along the line from the outer axis' start to the inner's.
+pub(super) fn wall_under(inner: &Axis, outer: &Axis, metal: &[Metal]) -> Band {
+    let low = metal.iter().flat_map(|m| &m.outline).map(|p| outer.of(*p).0).fold(10.0, f64::max) + BEYOND;
+    let (down, behind) = outer.of(inner.at(0.0, 0.0));
+    let ring = vec![outer.at(0.0, 0.0), outer.at(low, 0.0), outer.at(low, behind), outer.at(down, behind)];
+    // Slanting strokes between the lower edge of the top and where the wall breaks off, cut off at the faces.
+    let (head, thick) = (down + 1.0, -behind);
+    let mut hatch = Vec::new();
+    let mut c = head + 4.0;
+    while c < low + thick {
+        let (from, to) = ((c - low).max(0.0), (c - head).min(thick));
+        if to > from {
+            hatch.push((outer.at(c - from, -from), outer.at(c - to, -to)));
+        }
+        c += 6.0;
+    }
+    Band { name: "wall", ring, hatch }
 }
 
 /// The line along which the drawing of a plane breaks off, up to a height.

@@ -45,7 +45,7 @@ fn draw_ground(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
         });
     }
     svg.group("of others", Look { stroke: HATCH, width: 0.2, dashes: &[], fill: "#ffffff" }, |svg| {
-        for neighbour in scene.neighbours.iter().filter(|n| !n.ring.is_empty()) {
+        for neighbour in scene.neighbours.iter().filter(|n| !n.ring.is_empty() && !n.is_before) {
             svg.polyline(&neighbour.ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
             for (from, to) in &neighbour.hatch {
                 svg.line(map(*from), map(*to));
@@ -62,6 +62,13 @@ fn draw_ground(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             svg.polyline(&panel.seam.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
         }
     });
+    if scene.neighbours.iter().any(|n| n.is_before) {
+        svg.group("before the seams", Look { stroke: QUIET, width: 0.3, dashes: &[], fill: "#ffffff" }, |svg| {
+            for neighbour in scene.neighbours.iter().filter(|n| n.is_before) {
+                svg.polyline(&neighbour.ring.iter().map(|p| map(*p)).collect::<Vec<_>>(), true);
+            }
+        });
+    }
     svg.group("breaks", Look::line(QUIET, 0.2), |svg| {
         for line in &scene.breaks {
             svg.polyline(&line.iter().map(|p| map(*p)).collect::<Vec<_>>(), false);

@@ -59,6 +59,8 @@ pub(super) struct Ground<'a> {
     pub(super) scale: f64,
     /// Whether fasteners go through the first sheet alone, as behind a counterflashing.
     pub(super) is_wall: bool,
+    /// Whether fasteners bite the curb under the metal, and not the deck.
+    pub(super) is_curb: bool,
 }
 
 impl Ground<'_> {
@@ -96,6 +98,7 @@ impl Ground<'_> {
         };
         let point = match (bites, pan) {
             (Bites::Panel | Bites::Slot, Some(pan)) => pan - 1.6,
+            _ if self.is_curb => head - 2.0 * BITE,
             _ => -BITE,
         };
         Mark::Fastener { head: self.axis.at(a, head), point: self.axis.at(a, point.min(head - 1.6)), rivet: false }

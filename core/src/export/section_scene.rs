@@ -12,8 +12,9 @@ use super::section_metal::{self, Metal, Piece};
 use super::section_panel::{self, Cut, Layers, Panel};
 use super::svg::narrow_width;
 use crate::error::Error;
-use crate::junction::{LayoutLine, Side, Solved};
+use crate::junction::{Adjoining, LayoutLine, Side, Solved};
 use crate::num;
+use crate::panel::PanelEnd;
 use crate::units::LengthFormat;
 
 /// Size of labels.
@@ -91,8 +92,18 @@ struct PlaneSide<'a> {
     far: f64,
 }
 
+impl<'a> Asked<'a> {
+    /// With its axes on paper at so many millimetres of it a millimetre.
+    pub(super) fn at_scale(&self, scale: f64) -> Asked<'a> {
+        Asked { axes: self.axes.scaled(scale), ..*self }
+    }
+}
+
 impl Asked<'_> {
     fn planes(&self, scale: f64) -> Vec<PlaneSide<'_>> {
+        if *self.other == Other::WallTop {
+            return Vec::new();
+        }
         let mut out = vec![(Side::First, self.axes.first, self.first)];
         if let (Other::Plane(plane), Some(axis)) = (self.other, self.axes.second) {
             out.push((Side::Second, axis, plane));
@@ -103,6 +114,13 @@ impl Asked<'_> {
                 PlaneSide { side, axis, plane, layers: Layers::of(&plane.levels, scale), far }
             })
             .collect()
+    }
+
+    fn around_pipe(&self, planes: &[PlaneSide<'_>], scale: f64) -> Vec<Panel> {
+        let hole = self.solved.adjoining.iter().find_map(|a| if let Adjoining::Pipe { hole, .. } = a { Some(*hole) } else { None });
+        let Some(hole) = hole else { return Vec::new() };
+        let edge = |p: &PlaneSide<'_>| PanelEnd::hold_back(if p.side == Side::First { hole.0 } else { hole.1 });
+        planes.iter().map(|p| section_panel::panel(&p.axis, (p.side, &edge(p)), (&p.layers, Cut::Along), &[], p.far, scale)).collect()
     }
 
     /// How far a side is drawn from the line.
@@ -118,7 +136,9 @@ impl Asked<'_> {
     fn cut(&self) -> Cut {
         match (self.first.rise.degrees() == 0.0, self.other) {
             (true, Other::Fascia { .. }) => Cut::AcrossOnLeg,
-            (true, Other::Wall | Other::Nothing) => Cut::AcrossFlat,
+            (true, Other::Wall | Other::Nothing | Other::WallTop) => Cut::AcrossFlat,
+            // On both sides of a joint along the seams.
+            (true, Other::Plane(second)) if second.rise.degrees() == 0.0 => Cut::AcrossFlat,
             _ => Cut::Along,
         }
     }
@@ -127,9 +147,10 @@ impl Asked<'_> {
     /// they do where it is so flat that they would stand in the way of a wall.
     fn over(&self) -> bool {
         match self.other {
+            Other::Plane(_) if self.axes.riser.is_some() => true,
             Other::Plane(second) => second.rise.degrees() <= self.first.rise.degrees(),
             Other::Wall => self.first.rise.degrees() > 8.0,
-            Other::Fascia { .. } | Other::Nothing => true,
+            Other::Fascia { .. } | Other::WallTop | Other::Nothing => true,
         }
     }
 
@@ -140,7 +161,7 @@ impl Asked<'_> {
         for (i, trim) in self.solved.trims.iter().enumerate() {
             metal.push(section_metal::trim(i, trim, scale)?);
         }
-        let axes: Vec<Axis> = core::iter::once(self.axes.first).chain(self.axes.second).collect();
+        let axes: Vec<Axis> = core::iter::once(self.axes.first).chain(self.axes.second).chain(self.axes.riser).collect();
         section_metal::part(&mut metal, &axes);
         for p in &planes {
             let cleats = section_panel::cleats(self.solved, &p.axis, p.side, &metal, scale);
@@ -150,6 +171,8 @@ impl Asked<'_> {
             .iter()
             .filter_map(|p| Some(section_panel::panel(&p.axis, (p.side, self.solved.end(p.side)?), (&p.layers, self.cut()), &metal, p.far, scale)))
             .collect();
+        // Around a pipe the panel has a hole and no end.
+        let panels = if panels.is_empty() { self.around_pipe(&planes, scale) } else { panels };
         for p in &planes {
             metal.extend(section_panel::closures(self.solved, &p.axis, p.side, &p.layers, scale));
         }
@@ -157,9 +180,10 @@ impl Asked<'_> {
         let mut handles = Vec::new();
         for (i, line) in self.solved.along.iter().enumerate() {
             let axis = self.axes.side(line.side);
-            let is_wall = line.side == Side::Second && *self.other == Other::Wall;
+            let is_wall = line.side == Side::Riser || (line.side == Side::Second && *self.other == Other::Wall);
             let panel = panels.iter().find(|p| p.side == line.side);
-            let ground = Ground { axis, metal: &metal, panel, trims: &self.solved.trims, scale, is_wall };
+            let is_curb = self.solved.adjoining.iter().any(|a| matches!(a, Adjoining::JointCurbs { .. }));
+            let ground = Ground { axis, metal: &metal, panel, trims: &self.solved.trims, scale, is_wall, is_curb };
             if let Some(mark) = ground.mark(line) {
                 handles.push((i, mark.handle()));
                 marks.push(mark);
@@ -168,7 +192,10 @@ impl Asked<'_> {
         let slot = section_adjoining::slot(self.solved).mm() * scale;
         let neighbours = section_adjoining::neighbours(self.solved, &self.axes, self.other, &panels, &metal, scale);
         let extents: Vec<(Axis, f64)> = planes.iter().map(|p| (p.axis, p.far)).collect();
-        let bands = section_ground::bands(&extents, slot, self.other, self.axes.second.as_ref(), &metal);
+        let mut bands = section_ground::bands(&extents, slot, self.other, &self.axes, &metal);
+        if let (Other::WallTop, Some(outside)) = (self.other, &self.axes.second) {
+            bands.push(section_ground::wall_under(&self.axes.first, outside, &metal));
+        }
         let underlayment = planes.iter().map(|p| section_ground::underlayment(&p.axis, &p.plane.levels, (p.far, slot), &metal, scale)).collect();
 
         let top = |p: &PlaneSide<'_>| {
@@ -185,7 +212,7 @@ impl Asked<'_> {
             metal,
             marks,
             neighbours,
-            is_vented: slot > 0.0,
+            is_vented: self.solved.adjoining.iter().any(|a| matches!(a, Adjoining::VentSlot { .. })),
             handles,
             rows: Vec::new(),
             slopes: Vec::new(),
@@ -229,7 +256,16 @@ impl Asked<'_> {
             let place = if self.over() { (1.0, scene.top_over(&p.axis, p.far) + 3.5, top) } else { (-1.0, -DECK - 4.0, 0.0) };
             scene.rows.extend(section_dims::row(&lines, &p.axis, scale, self.format, place)?);
         }
-        if let (Other::Wall | Other::Fascia { .. }, Some(axis)) = (self.other, &self.axes.second) {
+        if let Some(axis) = &self.axes.riser {
+            let lines = self.lines_of(Side::Riser);
+            scene.rows.extend(section_dims::row(&lines, axis, scale, self.format, (-1.0, -section_ground::WALL - 4.0, 0.0))?);
+        }
+        if *self.other == Other::WallTop {
+            // On the roof side up is the axis' own way.
+            let (axis, lines) = (&self.axes.first, self.lines_of(Side::First));
+            scene.rows.extend(section_dims::row(&lines, axis, scale, self.format, (1.0, scene.top_over(axis, -400.0) + 3.5, 0.0))?);
+        }
+        if let (Other::Wall | Other::Fascia { .. } | Other::WallTop, Some(axis)) = (self.other, &self.axes.second) {
             let lines = self.lines_of(Side::Second);
             let place = match self.other {
                 Other::Wall => (-1.0, -section_ground::WALL - 4.0, 0.0),
@@ -241,14 +277,23 @@ impl Asked<'_> {
     }
 
     fn slopes(&self, scene: &mut Scene, planes: &[PlaneSide<'_>]) -> Result<(), Error> {
+        if let (Other::WallTop, Some(outside)) = (self.other, &self.axes.second)
+            && self.first.rise.degrees() > 0.0
+        {
+            let (inner, outer) = (self.axes.first.at(0.0, 0.0), outside.at(0.0, 0.0));
+            let touch = (f64::midpoint(inner.0, outer.0), f64::midpoint(inner.1, outer.1) + 5.0);
+            scene.slopes.push(slope(touch, self.first.rise.degrees(), false, self.format)?);
+        }
         for p in planes {
             let degrees = p.plane.rise.degrees();
             if degrees == 0.0 {
                 continue;
             }
             let top = scene.panels.iter().find(|q| q.side == p.side).map_or(p.layers.pan, |q| q.top) + p.layers.seam;
-            let h = if self.over() { -DECK - 2.5 } else { top + 2.5 };
-            scene.slopes.push(slope(p.axis.at(p.far * 0.8, h), degrees, self.over(), self.format)?);
+            // Under the upper deck of a step stand the riser's dimensions.
+            let is_over = self.over() && (self.axes.riser.is_none() || p.side == Side::First);
+            let h = if is_over { -DECK - 2.5 } else { top + 2.5 };
+            scene.slopes.push(slope(p.axis.at(p.far * 0.8, h), degrees, is_over, self.format)?);
         }
         Ok(())
     }

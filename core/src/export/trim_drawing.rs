@@ -116,6 +116,7 @@ impl<'a> TrimDrawing<'a> {
     /// The folded section as SVG: both faces, the painted one marked, each leg's dimension and each bend's angle, and a schedule of both.
     ///
     /// # Errors
+    /// [`ErrorKind::TooLarge`](crate::error::ErrorKind::TooLarge) for more than 500 bends, which no paper bears;
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where a length cannot be rounded to the format.
     pub fn section_svg(&self) -> Result<String, Error> {
         trim_section::svg(self)
@@ -130,7 +131,7 @@ impl<'a> TrimDrawing<'a> {
     /// The flat as SVG: bend lines with their number, direction and angle, running distances from the gauging edge, and the girth.
     ///
     /// # Errors
-    /// As [`TrimDrawing::section_svg`].
+    /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) where a length cannot be rounded to the format.
     pub fn flat_svg(&self) -> Result<String, Error> {
         trim_flat::svg(self)
     }

@@ -1,6 +1,7 @@
 use super::fold::{Drawn, Fold, Stretch, Trace};
 use super::labels::Area;
 use super::*;
+use crate::error::ErrorKind;
 use crate::trim::{BendRule, Direction, Edge, Face, NeutralFactor, Part, Profile};
 use crate::units::{Angle, BendAngle, Length, LengthFormat};
 use proptest::prelude::*;
@@ -120,6 +121,36 @@ fn a_huge_trim_still_keeps_to_the_figure() {
     let profile = Profile::builder(Length::micrometres(1000)).painted(Face::Upper).leg("strip", Length::parse("9000 m").unwrap()).build().unwrap();
     let drawing = TrimDrawing::new("strip", &profile, &rule(), LengthFormat::EXACT).unwrap();
     assert!(drawing.section_svg().unwrap().contains("Scale 1:60001"));
+}
+
+/// A corrugation of so many bends.
+fn corrugation(bends: usize) -> Profile {
+    let mut b = Profile::builder(Length::micrometres(600)).painted(Face::Upper).inside_radius(Length::micrometres(600)).leg("leg", Length::micrometres(20_000));
+    for i in 0..bends {
+        b = if i % 4 < 2 { b.up(BendAngle::SQUARE) } else { b.down(BendAngle::SQUARE) }.leg("leg", Length::micrometres(20_000));
+    }
+    b.build().unwrap()
+}
+
+#[test]
+fn hundreds_of_bends_are_drawn_and_more_than_can_be_labelled_are_refused() {
+    let profile = corrugation(300);
+    let drawing = TrimDrawing::new("corrugation", &profile, &rule(), LengthFormat::EXACT).unwrap();
+    let laid = trim_section::lay(&drawing).unwrap();
+    assert_eq!(laid.labels.len(), 301 + 300 + 2);
+    for (i, a) in laid.labels.iter().enumerate() {
+        assert!(laid.labels.iter().take(i).all(|b| !a.area.meets(&b.area)), "{}", a.text);
+    }
+    let many = corrugation(10_000);
+    let drawing = TrimDrawing::new("corrugation", &many, &rule(), LengthFormat::EXACT).unwrap();
+    let e = drawing.section_svg().unwrap_err();
+    assert_eq!((e.kind(), e.path(), e.allowed()), (ErrorKind::TooLarge, "profile.bends", Some("at most 500")));
+    // The flat, and what a machine reads, know no limit.
+    let lines = |text: &str, what: &str| text.matches(what).count();
+    let dxf = String::from_utf8(drawing.flat_dxf(DrawingUnit::Millimetre, Length::feet(10)).unwrap()).unwrap();
+    // Twenty thousand lines, and the layer's own entry.
+    assert_eq!(lines(&dxf, "BEND-TANGENT"), 20_001);
+    assert!(drawing.flat_svg().unwrap().contains(">10000 down 90") && !drawing.section_dxf(DrawingUnit::Millimetre).is_empty());
 }
 
 fn profiles() -> impl Strategy<Value = Profile> {

@@ -6,7 +6,7 @@ use super::labels::{self, Area, Placed, Wanted};
 use super::number::degrees;
 use super::svg::{Anchor, Go, Look, Svg, text_width};
 use super::trim_drawing::{TrimDrawing, bend_name, letter};
-use crate::error::Error;
+use crate::error::{Error, ErrorKind};
 use crate::num;
 use crate::trim::{Direction, Edge, Face, LegEnd, Part};
 
@@ -32,8 +32,19 @@ pub(super) struct Laid {
     scale: String,
 }
 
+/// The most bends of a section with labels: each label is held against every other.
+const MOST_BENDS: usize = 500;
+
 /// Folds the section at its scale and places its labels.
 pub(super) fn lay(drawing: &TrimDrawing<'_>) -> Result<Laid, Error> {
+    let bends = drawing.flat.bends().len();
+    if bends > MOST_BENDS {
+        return Err(Error::new(ErrorKind::TooLarge, "too many bends for a section with labels")
+            .at("profile.bends")
+            .value_of(bends)
+            .accepts(format!("at most {MOST_BENDS}"))
+            .cured_by("its DXF, or its flat, which know no limit"));
+    }
     let turned = drawing.turned.degrees();
     let extent = Fold::of(&drawing.flat, Drawn::truly(1.0, turned)).extent();
     let (scale, said) = drawing.scale((extent.high.0 - extent.low.0).max(extent.high.1 - extent.low.1));

@@ -1,15 +1,37 @@
 //! Words for people: lengths in their notation, cautions with their lengths in it, ways up and down the slope.
 
 use crate::error::Error;
+use crate::junction::Side;
 use crate::record::Caution;
+use crate::roof::LineKind;
 use crate::units::{Length, LengthFormat};
 
-/// A length along the slope with its way.
-pub(super) fn way(format: LengthFormat, up: Length) -> Result<String, Error> {
-    if up == Length::ZERO {
-        return format.string(up);
+/// A distance of the section with its way, as the crew strikes it: up or down the slope, a wall or a fascia; across the slope inward from a rake or outward,
+/// and from a wall beside the roof or toward it. Signs are those of [`AlongLine::from_line`](crate::junction::AlongLine::from_line).
+///
+/// ```
+/// use seamwright::export::struck_distance;
+/// use seamwright::junction::Side;
+/// use seamwright::roof::LineKind;
+/// use seamwright::units::{Length, LengthFormat};
+/// let (format, two) = (LengthFormat::parse("in/16")?, Length::inches(2));
+/// assert_eq!(struck_distance(format, LineKind::Eave, Side::First, two)?, "2\" up");
+/// assert_eq!(struck_distance(format, LineKind::Rake, Side::First, two)?, "2\" inward");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+///
+/// # Errors
+/// Those of writing a length in this format.
+pub fn struck_distance(format: LengthFormat, kind: LineKind, side: Side, distance: Length) -> Result<String, Error> {
+    if distance == Length::ZERO {
+        return format.string(distance);
     }
-    let (size, word) = if up.is_negative() { ((-up).length()?, "down") } else { (up, "up") };
+    let (more, less) = match (kind, side) {
+        (LineKind::Rake, Side::First) => ("inward", "outward"),
+        (LineKind::Sidewall | LineKind::CurbSide, Side::First) => ("to wall", "from wall"),
+        _ => ("up", "down"),
+    };
+    let (size, word) = if distance.is_negative() { ((-distance).length()?, less) } else { (distance, more) };
     Ok(format!("{} {word}", format.string(size)?))
 }
 
@@ -52,6 +74,17 @@ mod tests {
         assert_eq!(caution(LengthFormat::parse("in/16").unwrap(), &c).unwrap(), "off by 1 1/2\", as nobody says");
         let plain = Caution::new(MOVEMENT_UNCHECKED, "", Source::user());
         assert_eq!(caution(LengthFormat::EXACT, &plain).unwrap(), plain.message());
+    }
+
+    #[test]
+    fn a_distance_says_which_way() {
+        let said = |kind, side, mm| struck_distance(LengthFormat::parse("mm").unwrap(), kind, side, Length::from_mm(mm).unwrap()).unwrap();
+        assert_eq!(said(LineKind::Ridge, Side::Second, -50.0), "50 mm down");
+        assert_eq!(said(LineKind::Rake, Side::First, -50.0), "50 mm outward");
+        assert_eq!(said(LineKind::Rake, Side::Second, -50.0), "50 mm down"); // on the fascia
+        assert_eq!(said(LineKind::CurbSide, Side::First, -50.0), "50 mm from wall");
+        assert_eq!(said(LineKind::Sidewall, Side::Second, 50.0), "50 mm up"); // on the wall
+        assert_eq!(said(LineKind::Eave, Side::First, 0.0), "0 mm");
     }
 
     #[test]

@@ -16,6 +16,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Side, Solved};
 use crate::layout::EdgeUse;
 use crate::panel::PanelEnd;
+use crate::pitch::SlopeRule;
 use crate::record::{Calculation, Caution, Off, Recorder, Source, Worksheet};
 use crate::roof::{Line, LineKind, Roof};
 use crate::units::{Angle, Length};
@@ -88,6 +89,15 @@ impl Job {
         teller.tell(Stage::Order, 1, 1)?;
 
         let mut all: Vec<Caution> = roof.cautions().iter().map(|c| c.clone().under("roof")).collect();
+        if self.roof.minimum_slope.is_none() {
+            // The panel's own approval is not known; the code's minimum holds for any.
+            let rule = &SlopeRule::IBC_STANDING_SEAM;
+            let said = Caution::new(cautions::SLOPE_OF_PANEL_UNKNOWN, "roof.minimum_slope", rule.source.clone());
+            all.push(said.arg("minimum", rule.limit).arg("covering", &rule.covering));
+            for plane in roof.planes() {
+                all.extend(rule.check(&plane.pitch()).cautions().iter().map(|c| c.clone().under(&format!("planes.{}", plane.name()))));
+            }
+        }
         all.extend(self.metals.panel.cautions().into_iter().map(|c| c.under("metals.panel")));
         for (i, sheet) in self.metals.trims.iter().enumerate() {
             all.extend(sheet.cautions().into_iter().map(|c| c.under(&format!("metals.trims[{i}]"))));

@@ -7,7 +7,7 @@
 
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Worksheet, read_json};
-use crate::{closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
+use crate::{assembly, closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
@@ -116,6 +116,7 @@ calculations! {
     "movement.end-check" => movement::EndCheck,
     "movement.end-movement" => movement::EndMovement,
     "movement.length-change" => movement::LengthChange,
+    "roof.cricket" => roof::Cricket,
     "roof.joined-planes" => roof::JoinedPlanes,
     "roof.measured-plane" => roof::MeasuredPlane,
     "roof.roof-input" => roof::RoofInput,
@@ -131,12 +132,14 @@ calculations! {
     "trim.flat-pattern" => trim::FlatPattern,
     "trim.forming-check" => trim::FormingCheck,
     "trim.joggle" => trim::Joggle,
+    "trim.matching-section" => trim::MatchingSection,
     "trim.mitre" => trim::Mitre,
     "trim.nominal-seam" => trim::NominalSeam,
     "trim.nominal-sum" => trim::NominalSum,
     "trim.order-search" => trim::OrderSearch,
     "trim.order-trial" => trim::OrderTrial,
     "trim.over-bend" => trim::OverBend,
+    "trim.relief-hole" => trim::ReliefHole,
     "trim.springback" => trim::Springback,
     "trim.taper" => trim::Taper,
     "trim.tapered-run" => trim::TaperedRun,
@@ -151,17 +154,22 @@ calculations! {
     "sealant.joint-depth" => sealant::JointDepth,
     "sealant.joint-width" => sealant::JointWidth,
     "sealant.tape-line" => sealant::TapeLine,
+    "junction.coping" => junction::Coping,
     "junction.curb-back" => junction::CurbBack,
     "junction.eave" => junction::Eave,
+    "junction.expansion-across" => junction::ExpansionAcross,
+    "junction.expansion-along" => junction::ExpansionAlong,
     "junction.headwall" => junction::Headwall,
     "junction.high-side" => junction::HighSide,
     "junction.hip" => junction::Hip,
     "junction.levels" => junction::Levels,
+    "junction.pipe" => junction::Pipe,
     "junction.pitch-transition" => junction::PitchTransition,
     "junction.rake" => junction::Rake,
     "junction.ridge" => junction::Ridge,
     "junction.section-fit" => junction::SectionFit,
     "junction.sidewall" => junction::Sidewall,
+    "junction.step" => junction::Step,
     "junction.valley" => junction::Valley,
     "layout.coil-totals" => layout::CoilTotals,
     "layout.direction-of-lay" => layout::DirectionOfLay,
@@ -171,6 +179,7 @@ calculations! {
     "layout.seam-clearance" => layout::SeamClearance,
     "layout.seam-marks" => layout::SeamMarks,
     "layout.tapered-lay" => layout::TaperedLay,
+    "assembly.coping-run" => assembly::CopingRun,
     "job.job-revision" => super::JobRevision,
 }
 

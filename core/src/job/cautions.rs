@@ -13,5 +13,12 @@ pub const LINE_UNKNOWN: CautionCode = CautionCode {
 pub const MOVEMENT_UNCHECKED: CautionCode =
     CautionCode { number: 8002, name: "movement-unchecked", text: "the job gives no temperatures: no fold, gap or clip is checked for heat movement" };
 
+/// A job that does not say how shallow its panel may lie.
+pub const SLOPE_OF_PANEL_UNKNOWN: CautionCode = CautionCode {
+    number: 8003,
+    name: "slope-of-panel-unknown",
+    text: "the job gives no minimum slope of the panel: planes are held only to the {minimum} that the code asks of {covering}",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED];
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN];

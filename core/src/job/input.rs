@@ -371,7 +371,8 @@ impl Job {
                 );
             }
         }
-        let planes: Vec<&str> = self.roof.planes.iter().map(|p| p.name.as_str()).collect();
+        let planes = self.roof.plane_names();
+        let planes: Vec<&str> = planes.iter().map(String::as_str).collect();
         for (i, choice) in self.layout.planes.iter().enumerate() {
             let path = format!("layout.planes[{i}].plane");
             // A roof without planes is refused by itself.

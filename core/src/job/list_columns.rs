@@ -45,13 +45,27 @@ pub enum ListField {
     Bundle,
     /// The number of the blank that two pieces share; empty for a blank of its own.
     Blank,
+    /// The panel's finished length along its left side, as the crew measures it before laps; empty where nothing is left of it there.
+    LeftSeam(LengthFormat),
+    /// The panel's finished length along its right side.
+    RightSeam(LengthFormat),
 }
 
 impl ListField {
     /// Whether only the list of pieces has it.
     #[must_use]
     pub const fn is_of_pieces(self) -> bool {
-        matches!(self, ListField::Panel | ListField::Piece | ListField::OwnLength(_) | ListField::Low(_) | ListField::Bundle | ListField::Blank)
+        matches!(
+            self,
+            ListField::Panel
+                | ListField::Piece
+                | ListField::OwnLength(_)
+                | ListField::Low(_)
+                | ListField::Bundle
+                | ListField::Blank
+                | ListField::LeftSeam(_)
+                | ListField::RightSeam(_)
+        )
     }
 }
 

@@ -82,6 +82,72 @@ fn a_list_and_its_order_say_the_same() {
 }
 
 #[test]
+fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
+    let job = demo_laid(serde_json::json!({ "list": { "direction": "left-to-right", "pairs": { "kerf": "0 in" } } }));
+    let p = job.compute().unwrap();
+    let spec = |pairs: usize| {
+        let mut planes = p.planes.clone();
+        let one = crate::layout::BlankPair { below: 0, above: 1, blank: Length::feet(20), saved: Length::inches(16) };
+        planes[0].listed.as_mut().unwrap().pairs = vec![one; pairs];
+        let order = super::order::Bought { job: &job, planes: &planes, trims: &p.trims, junctions: &p.junctions, clips: &p.clips }.lines().unwrap();
+        order.into_iter().find(|l| l.group == super::OrderGroup::Coil).unwrap().spec
+    };
+    // Hips and valleys of the demo are of different pitches: no two cuts are alike, and nothing is said.
+    assert!(p.planes.iter().all(|l| l.listed.as_ref().unwrap().pairs.is_empty()) && !spec(0).contains("blank"));
+    assert_eq!(spec(1), format!("{}, 1 pair of skew pieces from one blank each, which saves 1'-4\"", spec(0)));
+    assert_eq!(spec(3), format!("{}, 3 pairs of skew pieces from one blank each, which saves 4'-0\"", spec(0)));
+}
+
+#[test]
+fn a_job_says_which_planes_are_too_shallow_for_its_panel() {
+    // The demo's panel wants 3:12, and no plane is shallower: its porch has just that.
+    let said = |p: &super::Packet| -> Vec<(String, String)> {
+        let of = |c: &crate::record::Caution| (c.code().name.to_owned(), c.subject().to_owned());
+        p.cautions.iter().filter(|c| c.code().name.contains("slope")).map(of).collect()
+    };
+    let with = |minimum: serde_json::Value, pitch: &str| {
+        let mut job: serde_json::Value = serde_json::from_str(include_str!("../../examples/demo_job.json")).unwrap();
+        job["roof"]["minimum_slope"] = minimum;
+        job["roof"]["planes"][5]["shape"]["plan"]["pitch"] = pitch.into();
+        super::Job::from_json(job.to_string().as_bytes()).unwrap().compute()
+    };
+    assert_eq!(said(&with("3:12".into(), "3:12").unwrap()), []);
+    let own = with("3 1/2:12".into(), "3:12").unwrap();
+    assert!(said(&own).contains(&("below-minimum-slope".into(), "roof.planes[5]".into())), "{:?}", said(&own));
+    // A job without a minimum is held to the code's 1/4:12 for standing seams (IBC 1507.4.2), and says so.
+    let unknown = ("slope-of-panel-unknown".to_owned(), "roof.minimum_slope".to_owned());
+    assert_eq!(said(&with(serde_json::Value::Null, "3:12").unwrap()), std::slice::from_ref(&unknown));
+}
+
+#[test]
+fn the_list_of_pieces_has_the_lengths_that_the_crew_measures() {
+    use crate::export::{ListColumn, ListField, PanelRow, panel_rows_csv};
+    let p = packet_laid(serde_json::json!({ "list": { "direction": "left-to-right" } }));
+    let inch = crate::units::LengthFormat::parse("in.4").unwrap();
+    let column = |heading: &'static str, field| ListColumn { heading: heading.into(), field };
+    let columns = [
+        column("no", ListField::Panel),
+        column("right", ListField::RightSeam(inch)),
+        column("left", ListField::LeftSeam(inch)),
+        column("mark", ListField::Mark),
+    ];
+    let lay = p.plane("east hip").unwrap();
+    let csv = String::from_utf8(panel_rows_csv(PanelRow::pieces(lay), &columns).unwrap()).unwrap();
+    let rows: Vec<Vec<&str>> = csv.lines().map(|l| l.split(',').collect()).collect();
+    assert_eq!(rows[0], ["no", "right", "left", "mark"]);
+    let shown = |l: Option<Length>| l.map_or(String::new(), |l| inch.string(l).unwrap());
+    let mut skew = 0;
+    for (row, piece) in rows.iter().skip(1).zip(&lay.listed.as_ref().unwrap().pieces) {
+        let panel = &lay.laid.panels[piece.panel];
+        let plain = |cell: &str| cell.trim_matches('"').replace("\"\"", "\"");
+        assert_eq!((plain(row[1]), plain(row[2])), (shown(panel.right_length), shown(panel.left_length)));
+        skew += usize::from(panel.right_length != panel.left_length);
+    }
+    assert_eq!(rows.len(), 1 + lay.laid.panels.len());
+    assert!(skew > 10);
+}
+
+#[test]
 fn a_revised_job_renumbers_nothing() {
     let before = demo_laid(serde_json::json!({}));
     let now = demo_laid(

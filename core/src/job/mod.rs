@@ -32,6 +32,8 @@ mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
 #[cfg(test)]
+mod cricket_tests;
+#[cfg(test)]
 mod demo_tests;
 #[cfg(test)]
 mod law_tests;
@@ -48,7 +50,7 @@ pub(crate) mod test_jobs;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED};
+pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use lay::PlaneLay;

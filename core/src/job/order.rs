@@ -175,7 +175,17 @@ impl Bought<'_> {
         }
         let (length, mass) = coil(self.planes)?;
         if let Some(first) = self.planes.first() {
-            let spec = format!("{} wide, {sheet}", self.format().string(first.laid.coil.width)?);
+            let mut spec = format!("{} wide, {sheet}", self.format().string(first.laid.coil.width)?);
+            let pairs = || self.planes.iter().flat_map(|p| &p.listed).flat_map(|l| &l.pairs);
+            let saved = Length::total(pairs().map(|pair| &pair.saved))?;
+            match pairs().count() {
+                0 => {}
+                n => spec.push_str(&format!(
+                    ", {n} pair{} of skew pieces from one blank each, which saves {}",
+                    if n == 1 { "" } else { "s" },
+                    self.job.paperwork.lengths.string(saved)?
+                )),
+            }
             let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
             out.push(OrderLine { length: Some(length), net: Some(length), mass, ..line });
         }

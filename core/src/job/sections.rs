@@ -79,7 +79,9 @@ impl Sections<'_> {
             Detail::Ridge(d) => Ridge { first: first()?, second: second()?, detail: (**d).clone() }.run(r),
             Detail::HighEdge(d) => HighSide { roof: first()?, detail: (**d).clone() }.run(r),
             Detail::Hip(d) => Hip { corner: self.corner(order)?, first: self.levels(), second: self.levels(), detail: (**d).clone() }.run(r),
-            Detail::Valley(d) => Valley { corner: self.corner(order)?, first: self.levels(), second: self.levels(), detail: (**d).clone() }.run(r),
+            Detail::Valley(d) => {
+                Valley { corner: self.corner(order)?, first: self.levels(), second: self.levels(), length: Some(line.length), detail: (**d).clone() }.run(r)
+            }
             Detail::Headwall(d) | Detail::CurbFront(d) => Headwall { roof: first()?, detail: (**d).clone() }.run(r),
             Detail::ShallowToSteep(d) | Detail::SteepToShallow(d) => PitchTransition { lower: first()?, upper: second()?, detail: (**d).clone() }.run(r),
             Detail::CurbBack(d) => CurbBack { roof: first()?, width: line.length, detail: (**d).clone() }.run(r),

@@ -158,7 +158,7 @@ pub const CLEAT_OFF_LEVEL: CautionCode = CautionCode {
 pub const WATER_DAMS_BEHIND: CautionCode = CautionCode {
     number: 6081,
     name: "water-dams-behind",
-    text: "water, leaves and snow dam behind the flat back of the curb, {width} wide: once water stands {height} deep it reaches the cleat's screws; keep it clean",
+    text: "water, leaves and snow dam behind the flat back of the curb, {width} wide: once water stands {height} deep it reaches {what}; keep it clean",
 };
 
 /// A curb too wide for a flat back.
@@ -180,6 +180,27 @@ pub const RUNS_INTO_FACE: CautionCode = CautionCode {
     number: 6084,
     name: "runs-into-face",
     text: "the {part} reaches {depth} into the face behind it, as far down as that goes: a narrower hem, a drip that stands farther out, or less kick",
+};
+
+/// A coping whose top does not shed its water.
+pub const COPING_NEARLY_LEVEL: CautionCode = CautionCode {
+    number: 6100,
+    name: "coping-nearly-level",
+    text: "the top falls {fall} to the roof and common practice is {practice} or more: water stands at its joints",
+};
+
+/// A base whose upper edge is held by nothing but sealant.
+pub const PIPE_AGAINST_WATER: CautionCode = CautionCode {
+    number: 6102,
+    name: "pipe-against-water",
+    text: "the base's upper edge, {width} across, lies on the pan against the water: tape and screws alone keep it out; where snow slides, a diverter stands above it",
+};
+
+/// A base that crosses seams.
+pub const PIPE_CROSSES_SEAMS: CautionCode = CautionCode {
+    number: 6103,
+    name: "pipe-crosses-seams",
+    text: "the base is {width} wide and crosses seams, {count} of them: no tape seals over a seam; set a diverter above it, or a curb instead",
 };
 
 /// Every caution of this room.
@@ -211,4 +232,7 @@ pub const ALL: &[CautionCode] = &[
     CRICKET_REQUIRED,
     FOLD_OVER_STRIP,
     RUNS_INTO_FACE,
+    COPING_NEARLY_LEVEL,
+    PIPE_AGAINST_WATER,
+    PIPE_CROSSES_SEAMS,
 ];

@@ -2,8 +2,8 @@
 
 use super::test_sections::{between as distance, len, paths, row};
 use super::{
-    Along, Bites, Counterflashing, DripEdge, FastenerRow, Headwall, HeadwallDetail, Hip, HipDetail, Levels, RoofSide, SectionPoint, Side, Solved, TopClosure,
-    TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
+    Along, Bites, Counterflashing, DripEdge, FastenerRow, Headwall, HeadwallDetail, Hip, HipDetail, Levels, RidgeVent, RoofSide, SectionPoint, Side, Solved,
+    TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
 };
 use crate::closure::Face;
 use crate::error::ErrorKind;
@@ -67,7 +67,7 @@ pub(super) fn headwall(pitch: &str) -> Headwall {
     };
     Headwall {
         roof: RoofSide { pitch: Pitch::parse(pitch).unwrap(), levels: levels() },
-        detail: HeadwallDetail { end: TopEnd { field_trim: Length::ZERO, ..end() }, sheet: SHEET, wall },
+        detail: HeadwallDetail { end: TopEnd { field_trim: Length::ZERO, ..end() }, sheet: SHEET, wall, vent: RidgeVent::Closed },
     }
 }
 
@@ -229,6 +229,26 @@ fn panels_stay_clear_of_the_wall() {
     assert_eq!(w.compute().unwrap_err().path(), "detail.end.hold_back");
     w.detail.end.hold_back = len("0.43 in");
     assert!(w.compute().is_ok());
+}
+
+#[test]
+fn a_vented_headwall_lets_through_the_lesser_of_its_slot_and_its_webs() {
+    let mut w = headwall("4:12");
+    w.detail.vent = RidgeVent::Vented { slot: len("1 1/2\""), open_ratio: 0.4 };
+    let solved = w.compute().unwrap();
+    // A web of 1 11/16 in, 0.4 of it open: 0.675 in, less than the slot.
+    let told = solved.cautions.iter().find(|c| c.code().number == 6018).unwrap();
+    assert!(told.message().contains("leave 17.145 mm of free height and the slot in the deck is 38.1 mm wide"), "{}", told.message());
+    let line = solved.lines.iter().find(|l| l.name == "edge of the slot").unwrap();
+    assert_eq!((line.side, line.from_line), (Side::First, len("-1 1/2\"")));
+    let closed = headwall("4:12").compute().unwrap();
+    assert_eq!((&solved.trims, &solved.along, &solved.ends), (&closed.trims, &closed.along, &closed.ends));
+    // The panels are held back 2 in: a slot wider than that lies under them.
+    w.detail.vent = RidgeVent::Vented { slot: len("2 1/4\""), open_ratio: 0.4 };
+    let e = w.compute().unwrap_err();
+    assert_eq!((e.path(), e.message()), ("detail.end.hold_back", "the pan covers the slot in the deck by 6.35 mm"));
+    w.detail.vent = RidgeVent::Vented { slot: Length::ZERO, open_ratio: 1.4 };
+    assert_eq!(paths(&w.compute().unwrap_err()), ["detail.vent.vented.slot", "detail.vent.vented.open_ratio"]);
 }
 
 #[test]

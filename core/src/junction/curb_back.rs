@@ -3,14 +3,15 @@
 //! The other sides of a curb need no kind of their own. Its **front** is a [`Headwall`](super::Headwall) for the panels below, whose wall is the curb; its **sides** are
 //! [`Sidewall`](super::Sidewall)s, whose wall is the curb.
 
-use super::cautions::{CRICKET_REQUIRED, WATER_DAMS_BEHIND};
+use super::cautions::{CRICKET_REQUIRED, RECEIVER_STANDS_UP, WATER_DAMS_BEHIND};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
-use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat, StruckFrom};
+use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{LayoutLine, Side, Solved};
 use super::support::Support;
 use super::top_edge::TopEdge;
+use super::valley_hook::{HookPlace, ValleyHook, add_receivers};
 use super::wall::{WallLeg, WallRule};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
@@ -55,7 +56,7 @@ impl CricketRule {
 ///
 /// ```
 /// use seamwright::junction::{
-///     CricketRule, CurbBackDetail, FastenerRow, OffsetCleat, TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
+///     CricketRule, CurbBackDetail, FastenerRow, OffsetCleat, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg, WallRule,
 /// };
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::record::Source;
@@ -80,20 +81,24 @@ impl CricketRule {
 ///     least_clear_width: Length::inches(6),
 ///     seam_cut_back: Length::parse("1 1/4\"")?,
 ///     least_to_seams: Length::inches(6),
-///     cleat: OffsetCleat {
-///         sheet,
-///         width: practice::CLEAT_WIDTH,
-///         tongue: Length::parse("1 1/4\"")?,
-///         rise: Length::parse("1/4\"")?,
-///         tape_width: Length::parse("1 1/2\"")?,
-///         tape: Length::parse("1/16\"")?,
-///         screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-///         screws: row,
-///         gap: Length::parse("1/4\"")?,
-///         fold: panel::END_FOLD,
-///         least_engagement: Length::parse("3/8\"")?,
+///     hook: ValleyHook::OffsetCleat {
+///         hook: ValleyHook::OffsetCleat {
+///             cleat: OffsetCleat {
+///                 sheet,
+///                 width: practice::CLEAT_WIDTH,
+///                 tongue: Length::parse("1 1/4\"")?,
+///                 rise: Length::parse("1/4\"")?,
+///                 tape_width: Length::parse("1 1/2\"")?,
+///                 tape: Length::parse("1/16\"")?,
+///                 screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///                 screws: row,
+///                 gap: Length::parse("1/4\"")?,
+///                 fold: panel::END_FOLD,
+///                 least_engagement: Length::parse("3/8\"")?,
+///             },
+///             least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+///         },
 ///     },
-///     least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
 ///     cricket: CricketRule::IRC,
 /// };
 /// assert!(detail.reach > detail.clear_width);
@@ -113,7 +118,7 @@ pub struct CurbBackDetail {
     pub top_edge: TopEdge,
     /// How far the pan must reach under the panels, from their nose to its top edge.
     pub under_panels: WallRule,
-    /// How far the pan must reach beyond the cleat.
+    /// How far the pan must reach beyond what the panels hook.
     pub least_beyond: Length,
     /// From the low line up to the panels' nose, at the laying temperature.
     pub clear_width: Length,
@@ -123,10 +128,8 @@ pub struct CurbBackDetail {
     pub seam_cut_back: Length,
     /// How far from the low line the seams must end.
     pub least_to_seams: Length,
-    /// The cleat that the panels hook; its gap moves it up from the nose.
-    pub cleat: OffsetCleat,
-    /// How high above the low line, plumb, the cleat's screws must stand.
-    pub least_screw_height: Length,
+    /// What the panels hook; its gap moves it up from the nose. A cleat's screws must stand so high above the low line, plumb; a receiver fold of the pan has no hole.
+    pub hook: ValleyHook,
     /// When the curb needs a cricket.
     pub cricket: CricketRule,
 }
@@ -134,12 +137,13 @@ pub struct CurbBackDetail {
 /// The flat back of a curb.
 ///
 /// The junction line is where the deck meets the curb's upper face. The roof is [`Side::First`] and falls toward the curb at +x, its pan lies on the
-/// underlayment, and the panels above end over it: their folds hook an offset cleat on the pan and slide there. The pan's leg stands plumb, so its
+/// underlayment, and the panels above end over it: their folds hook an offset cleat on the pan, or a fold of the pan itself, and slide there. The pan's leg stands plumb, so its
 /// bend from flat is 90 degrees and the pitch. The upstand is measured square to the pan: the leg's `cos S`, less the sheet.
 ///
 /// ```
 /// use seamwright::junction::{
-///     CricketRule, CurbBack, CurbBackDetail, FastenerRow, Levels, OffsetCleat, RoofSide, Side, TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
+///     CricketRule, CurbBack, CurbBackDetail, FastenerRow, Levels, OffsetCleat, RoofSide, Side, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg,
+///     WallRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::{junction as practice, panel};
@@ -228,16 +232,18 @@ impl CurbBack {
             ("detail.least_clear_width", d.least_clear_width),
             ("detail.seam_cut_back", d.seam_cut_back),
             ("detail.least_to_seams", d.least_to_seams),
-            ("detail.least_screw_height", d.least_screw_height),
             ("detail.cricket.widest", d.cricket.widest),
         ] {
             faults.keep(length.not_negative(path));
         }
+        let mut of_hook = Faults::default();
+        d.hook.check(&mut of_hook);
+        keep_under(&mut faults, "detail", of_hook.check());
         faults.check()
     }
 
     /// The widths and heights behind the curb; all that is too little at once.
-    fn check_widths<R: Recorder>(&self, r: &mut R, faults: &mut Faults) -> Result<Length, Error> {
+    fn check_widths<R: Recorder>(&self, r: &mut R, faults: &mut Faults, place: &HookPlace) -> Result<Option<Length>, Error> {
         let d = &self.detail;
         let narrow = d.least_clear_width - d.clear_width;
         refuse_short(faults, "detail.clear_width", "the pan lies open too narrow to be cleaned", narrow, d.clear_width, "a greater clear width")?;
@@ -246,39 +252,42 @@ impl CurbBack {
         refuse_short(faults, "detail.seam_cut_back", "the seams end too near the curb", d.least_to_seams - seams, d.seam_cut_back, cure)?;
         let under = (d.reach - d.clear_width).length()?;
         d.under_panels.check(faults, "detail.reach", under, d.reach, "a pan that reaches farther up the slope".into())?;
-        let back = d.clear_width + d.cleat.gap + d.cleat.width;
-        let what = "the pan reaches too little beyond the cleat";
+        let back = d.clear_width + d.hook.gap() + d.hook.reach();
+        let what = "the pan reaches too little beyond what the panels hook";
         refuse_short(faults, "detail.reach", what, back + d.least_beyond - d.reach, d.reach, "a pan that reaches farther up the slope")?;
         keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.reach - back));
 
-        let from_low_line = (back - d.cleat.screws_below_tape_edge).length()?;
-        let sin = self.roof.pitch.sine();
-        let height = Length::from_mm(from_low_line.mm() * sin)?;
-        r.step(|| {
-            let step = Step::new("height of the cleat's screws above the low line, plumb").formula("d sin S");
-            step.with("d", from_low_line).with("S", self.roof.pitch.angle()).with("least", d.least_screw_height).gives(height).source(Source::geometry())
-        });
-        if height < d.least_screw_height {
-            let short = (d.least_screw_height - height).length()?;
-            let cure = match Length::from_mm(d.least_screw_height.mm() / sin - from_low_line.mm()) {
-                Ok(more) => format!("a clear width greater by {more}, or a cricket"),
-                Err(_) => "a cricket".into(),
+        let Some((height, least)) = d.hook.screw_height(r, place)? else { return Ok(None) };
+        if height < least {
+            let short = (least - height).length()?;
+            let more = Length::from_mm((least - height).length()?.mm() / self.roof.pitch.sine());
+            let cure = match more {
+                Ok(more) => format!("a clear width greater by {more}, a receiver fold, or a cricket"),
+                Err(_) => "a receiver fold, or a cricket".into(),
             };
             let error = Error::new(ErrorKind::Impossible, format!("the cleat's screws stand too low above the pan's low line by {short}"));
             faults.add(error.at("detail.clear_width").value_of(d.clear_width).accepts(format!("{short} more height")).cured_by(cure));
         }
-        Ok(height)
+        Ok(Some(height))
     }
 
-    fn cautions(&self, cleat: &LaidCleat, screw_height: Length) -> Result<Vec<Caution>, Error> {
+    fn cautions(&self, hooked: Vec<Caution>, screws: Option<Length>) -> Result<Vec<Caution>, Error> {
         let d = &self.detail;
-        let dams = Caution::new(WATER_DAMS_BEHIND, "width", Source::CommonPractice);
-        let mut out = vec![dams.arg("width", self.width).arg("height", screw_height)];
+        let dams = Caution::new(WATER_DAMS_BEHIND, "width", Source::CommonPractice).arg("width", self.width);
+        let mut out = vec![match screws {
+            Some(height) => dams.arg("height", height).arg("what", "the cleat's screws"),
+            None => {
+                let height = Length::from_mm(d.reach.mm() * self.roof.pitch.sine())?;
+                dams.arg("height", height).arg("what", "the pan's top edge")
+            }
+        }];
         if self.width > d.cricket.widest {
             out.push(Caution::new(CRICKET_REQUIRED, "width", d.cricket.source.clone()).arg("width", self.width).arg("widest", d.cricket.widest));
         }
-        if cleat.lift.is_negative() {
-            out.extend(cleat.off_level("detail.cleat.rise")?);
+        out.extend(hooked.into_iter().map(|c| c.under("detail")));
+        let height = d.hook.stands_up(d.sheet)?;
+        if height.is_positive() {
+            out.push(Caution::new(RECEIVER_STANDS_UP, "detail.hook", Source::geometry()).arg("height", height));
         }
         Ok(out)
     }
@@ -307,44 +316,63 @@ impl Calculation for CurbBack {
             step.with("u", bed.height).with("S", slope).with("w", d.wall.stands_out).gives(low_line).source(Source::geometry())
         });
         r.step(|| Step::new("bend of the pan from flat").formula("90 + S").with("S", slope).gives(format_args!("{} deg", 90.0 + slope.degrees())));
-        let front = (low_line + d.clear_width + d.cleat.gap).length()?;
+        let front = (low_line + d.clear_width + d.hook.gap()).length()?;
         r.step(|| {
-            let step = Step::new("cleat's front from the line").formula("low line + clear width + gap");
-            step.with("low line", low_line).with("clear width", d.clear_width).with("gap", d.cleat.gap).gives(front)
+            let step = Step::new("front of what the panels hook, from the line").formula("low line + clear width + gap");
+            step.with("low line", low_line).with("clear width", d.clear_width).with("gap", d.hook.gap()).gives(front)
         });
 
         let mut faults = Faults::default();
         let wall = r.part(|| "leg up the curb".into(), |r| d.wall.solve(r, face, corner, d.sheet));
         let wall = faults.keep(wall.map_err(|e| e.under("detail.wall")));
-        let front_below_top = (d.reach - d.clear_width - d.cleat.gap).length()?;
-        let place = CleatPlace { side: Side::First, on: face, up: -1, front, front_below_top, struck: StruckFrom::TopEdge, panels: self.roof.levels };
-        let cleat = r.part(|| "offset cleat".into(), |r| d.cleat.lay(r, &place));
-        let cleat = faults.keep(cleat.map_err(|e| e.under("detail.cleat")));
-        let screw_height = self.check_widths(r, &mut faults)?;
+        let from_low_line = (d.clear_width + d.hook.gap()).length()?;
+        let front_below_top = (d.reach - from_low_line).length()?;
+        let place = HookPlace {
+            cleat: CleatPlace { side: Side::First, on: face, up: -1, front, front_below_top, struck: StruckFrom::TopEdge, panels: self.roof.levels },
+            from_centre: from_low_line,
+            backing: slope,
+        };
+        let mut of_hook = Faults::default();
+        let hooked = r.part(|| "what the panels hook".into(), |r| d.hook.lay(r, &mut of_hook, &place))?;
+        keep_under(&mut faults, "detail", of_hook.check());
+        let screw_height = self.check_widths(r, &mut faults, &place)?;
         faults.check()?;
-        let (Some(wall), Some(cleat)) = (wall, cleat) else {
+        let (Some(wall), Some(hooked)) = (wall, hooked) else {
             return Ok(Solved::default());
         };
 
         let top = (low_line + d.reach).length()?;
+        let receiver = d.hook.receiver(d.sheet, from_low_line, d.reach)?;
+        let on_bed = receiver.map_or(d.reach, |fold| fold.back);
         let pan = Walk {
             name: "back pan",
             sheet: d.sheet,
-            start: bed.point((-top).length()?)?,
-            legs: &[leg("pan", corner).long(d.reach), leg("leg", wall.top).long(d.wall.leg).bent(turned(slope, 90.0)?)],
-            start_edge: d.top_edge.edge(),
+            start: bed.point((-low_line - on_bed).length()?)?,
+            legs: &[leg("pan", corner).long(on_bed), leg("leg", wall.top).long(d.wall.leg).bent(turned(slope, 90.0)?)],
+            // The top edge of a pan with a fold is that of its outer part.
+            start_edge: if receiver.is_some() { Edge::Raw } else { d.top_edge.edge() },
             end_edge: Edge::Raw,
             painted: Face::Upper,
         }
         .lay()?;
+        let pan = match receiver {
+            None => pan,
+            Some(_) => add_receivers(pan, ((bed, (-low_line).length()?), receiver), ((bed, Length::ZERO), None), d.top_edge.edge())?,
+        };
         let nose = (low_line + d.clear_width).length()?;
-        let mut solved = Solved { trims: vec![pan], cautions: self.cautions(&cleat, screw_height)?, ..Solved::default() };
+        let mut solved = Solved { trims: vec![pan], cautions: self.cautions(hooked.cautions, screw_height)?, ..Solved::default() };
         d.top_edge.give(Side::First, top, &mut solved)?;
         wall.give(&mut solved);
-        cleat.give(&mut solved);
+        match hooked.cleat {
+            Some(cleat) => cleat.give(&mut solved),
+            None => {
+                solved.lines.push(LayoutLine::below_top_edge("panel nose", Side::First, top, (d.reach - d.clear_width).length()?)?);
+                solved.ends.push(hooked.end);
+            }
+        }
         solved.lines.push(LayoutLine::from_line("seam ends", Side::First, "panel nose", nose, d.seam_cut_back.into())?);
-        let cure = ("detail.cleat.fold", "a shorter fold, or a greater clear width");
-        let deck = Deck::hooked(Side::First, fall, &self.roof.levels, d.cleat.tongue_heights(face.height)?, cure);
+        let cure = ("detail.hook", "a shorter fold, or a greater clear width");
+        let deck = Deck::hooked(Side::First, fall, &self.roof.levels, d.hook.heights(face.height, d.sheet)?, cure);
         fit::check(&solved, &[deck], Beside::Wall)?;
         Ok(solved)
     }

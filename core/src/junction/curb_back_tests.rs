@@ -3,7 +3,7 @@
 use super::test_sections::{len, near, off, paths, slope};
 use super::{
     Bites, Counterflashing, CricketRule, CurbBack, CurbBackDetail, Datum, FastenerRow, LayoutLine, Levels, OffsetCleat, RoofSide, SectionPoint, Side, Solved,
-    TopEdge, TrimSheet, WallCover, WallLeg, WallRule,
+    TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg, WallRule,
 };
 use crate::error::ErrorKind;
 use crate::num;
@@ -39,20 +39,22 @@ pub(super) fn curb(pitch: Pitch) -> CurbBack {
             least_clear_width: len("6\""),
             seam_cut_back: len("1 1/4\""),
             least_to_seams: len("7\""),
-            cleat: OffsetCleat {
-                sheet: SHEET,
-                width: practice::CLEAT_WIDTH,
-                tongue: len("1 1/4\""),
-                rise: len("1/4\""),
-                tape_width: len("1 1/2\""),
-                tape: len("1/16\""),
-                screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-                screws: row,
-                gap: len("1/4\""),
-                fold: panel::END_FOLD,
-                least_engagement: len("3/8\""),
+            hook: ValleyHook::OffsetCleat {
+                least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
+                cleat: OffsetCleat {
+                    sheet: SHEET,
+                    width: practice::CLEAT_WIDTH,
+                    tongue: len("1 1/4\""),
+                    rise: len("1/4\""),
+                    tape_width: len("1 1/2\""),
+                    tape: len("1/16\""),
+                    screws_below_tape_edge: practice::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+                    screws: row,
+                    gap: len("1/4\""),
+                    fold: panel::END_FOLD,
+                    least_engagement: len("3/8\""),
+                },
             },
-            least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
             cricket: CricketRule::IRC,
         },
     }
@@ -140,7 +142,7 @@ fn screws_near_the_low_line_are_refused_with_the_width_that_cures_them() {
     let short = Length::from_mm(25.4 * (0.75 - 9.25 / rise)).unwrap();
     assert!(e.message().contains(&short.to_string()), "{e}");
     let cure = e.cure().unwrap();
-    let more = len(cure.trim_start_matches("a clear width greater by ").trim_end_matches(", or a cricket"));
+    let more = len(cure.trim_start_matches("a clear width greater by ").trim_end_matches(", a receiver fold, or a cricket"));
     assert!(near(more.mm(), 25.4 * (0.75 * rise - 9.25)), "{e}");
     c.detail.clear_width = (c.detail.clear_width + more).length().unwrap();
     c.detail.reach = len("36\"");
@@ -176,7 +178,7 @@ fn every_fault_is_told_at_once() {
     assert_eq!(
         paths(&e),
         [
-            "detail.cleat.width",
+            "detail.hook.offset-cleat.cleat.width",
             "detail.clear_width",
             "detail.seam_cut_back",
             "detail.reach",
@@ -210,6 +212,65 @@ fn a_counterflashing_covers_the_leg() {
     let solved = c.compute().unwrap();
     assert_eq!(solved.trims.iter().map(|t| &*t.name).collect::<Vec<_>>(), ["back pan", "counterflashing", "offset cleat"]);
     assert!(solved.along.iter().any(|a| a.name == "reglet bead"));
+}
+
+fn on_a_fold(pitch: Pitch) -> CurbBack {
+    let mut c = curb(pitch);
+    c.detail.hook = super::valley_tests::receiver();
+    c
+}
+
+#[test]
+fn a_fold_of_the_pan_has_no_hole_behind_a_curb() {
+    let c = on_a_fold(Pitch::parse("4:12").unwrap());
+    let solved = c.compute().unwrap();
+    assert_eq!(solved.trims.iter().map(|t| &*t.name).collect::<Vec<_>>(), ["back pan"]);
+    // Nothing but the top edge's screws, above the fold, goes through the pan: 18 in less 1, and the fold's back at 6 + 1/4 + 1 1/2.
+    let through: Vec<&str> = solved.along.iter().filter(|a| a.side == Side::First).map(|a| &*a.name).collect();
+    assert_eq!(through, ["screws along the top edge"]);
+    let low = 25.4 * (0.0625 / 3.0 + 0.125 * 10.0_f64.sqrt() / 3.0);
+    assert!(near(line(&solved, "screws along the top edge").from_line.mm(), low + 17.0 * 25.4));
+    assert!(near(line(&solved, "panel nose").from_line.mm(), low + 6.0 * 25.4));
+    assert_eq!((line(&solved, "panel nose").from_datum, line(&solved, "seam ends").from_datum), (len("12\""), len("1 1/4\"")));
+    let end = solved.end(Side::First).unwrap();
+    let Reach::HoldBack(front) = end.reach else { panic!("the panels end above the curb") };
+    assert!(near(front.mm(), low + 6.25 * 25.4));
+    assert_eq!((end.gap, end.fold, end.hold), (len("1/4\""), len("1\""), Hold::Slides));
+    // The girth by hand, mid-line rule aside: from the edge 11 3/4 in to the fold's front, 1 1/2 in back, 7 3/4 in to the low line, 10 in up the curb.
+    let legs: Vec<(&str, Length)> = solved.trims[0].profile.legs.iter().map(|l| (&*l.name, l.length)).collect();
+    assert_eq!(legs, [("outer part 1", len("11 3/4\"")), ("return 1", len("1 1/2\"")), ("pan", len("7 3/4\"")), ("leg", len("10\""))]);
+    // The outer part lies two sheets and the opening higher.
+    let pan = &solved.trims[0].corners;
+    for p in &pan[..2] {
+        assert!(near(off(*p, -num::atan2_deg(1.0, 3.0)), 25.4 * (0.0625 + 0.125 + 0.048)));
+    }
+    let codes: Vec<&str> = solved.cautions.iter().map(|c| c.code().name).collect();
+    assert_eq!(codes, ["water-dams-behind", "receiver-stands-up"]);
+    assert!(solved.cautions[0].message().contains("the pan's top edge"));
+    // A roof too flat for screws is not for a fold.
+    assert!(on_a_fold(Pitch::parse("1/2:12").unwrap()).compute().is_ok());
+    assert!(crate::trim::FlatPattern { profile: solved.trims[0].profile.clone(), rule: crate::trim::BendRule::SharpCorner }.compute().is_ok());
+}
+
+#[test]
+fn a_fold_that_does_not_serve_behind_a_curb_says_why() {
+    let wrong = |f: &dyn Fn(&mut CurbBack)| {
+        let mut c = on_a_fold(Pitch::parse("4:12").unwrap());
+        f(&mut c);
+        paths(&c.compute().unwrap_err()).join(" ")
+    };
+    let hook = |depth: &str, opening: &str, gap: &str| ValleyHook::ReceiverFold {
+        depth: len(depth),
+        opening: len(opening),
+        gap: len(gap),
+        fold: panel::END_FOLD,
+        least_engagement: len("3/8\""),
+    };
+    assert_eq!(wrong(&|c| c.detail.hook = hook("1/2\"", "1/8\"", "1/4\"")), "detail.hook.receiver-fold.fold");
+    assert_eq!(wrong(&|c| c.detail.hook = hook("1 1/2\"", "1/64\"", "1/4\"")), "detail.hook.receiver-fold.opening");
+    assert_eq!(wrong(&|c| c.detail.hook = hook("1 1/2\"", "1/8\"", "3/4\"")), "detail.hook.receiver-fold.fold");
+    assert_eq!(wrong(&|c| c.detail.hook = hook("0 in", "1/8\"", "-1/4\"")), "detail.hook.receiver-fold.depth detail.hook.receiver-fold.gap");
+    assert_eq!(wrong(&|c| c.detail.reach = len("11\"")), "detail.reach");
 }
 
 #[cfg(feature = "serde")]

@@ -57,6 +57,8 @@ pub struct FastenerRow {
 impl FastenerRow {
     /// Base flashing is fastened at its upper edge at 6 in on centre.
     pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
+    /// Screws of an edge strip in masonry stand at 12 in at the most.
+    pub const UFGS_EDGE_STRIP: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.15.1", Seen::Text) };
 
     pub(super) fn check(&self) -> Result<(), Error> {
         self.spacing.positive("spacing").map(|_| ())

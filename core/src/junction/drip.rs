@@ -9,6 +9,7 @@ use crate::practice::junction as practice;
 use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Direction, Edge, Face};
 use crate::units::{Angle, Length, Sum};
+use std::borrow::Cow;
 
 /// A continuous cleat on the face, and the open hem that hooks it.
 ///
@@ -64,7 +65,7 @@ impl ContinuousCleat {
         (self.hem - trim_thickness - self.short_of_fold).length()
     }
 
-    fn check(&self, trim_thickness: Length) -> Result<(), Error> {
+    pub(super) fn check(&self, trim_thickness: Length) -> Result<(), Error> {
         let mut faults = Faults::default();
         keep_under(&mut faults, "sheet", self.sheet.check());
         keep_under(&mut faults, "fasteners", self.fasteners.check());
@@ -193,14 +194,70 @@ impl LaidFace {
         [leg(names.0, self.bend).long(face).bent(into), leg(names.1, self.drip).long(drip).bent(kick)]
     }
 
+    /// The face of a wall that has two, in its place: drawn at the origin, as a face that looks toward +x.
+    pub(super) fn placed(self, place: &FacePlace, side: Side, cleat_name: &'static str) -> Result<LaidFace, Error> {
+        let cleat = self.cleat.map(|c| -> Result<LaidCleat, Error> {
+            let named = |name: Cow<'static, str>| if name == "continuous cleat" { Cow::Borrowed(cleat_name) } else { name };
+            let along = c.along.into_iter().map(|a| AlongLine { side, name: named(a.name), ..a }).collect();
+            let lines = c.lines.into_iter().map(|l| LayoutLine { side, ..l }).collect();
+            Ok(LaidCleat { trim: JunctionTrim { name: cleat_name.into(), ..place.trim(c.trim)? }, along, lines })
+        });
+        Ok(LaidFace { bend: place.of(self.bend)?, drip: place.of(self.drip)?, cleat: cleat.transpose()?, ..self })
+    }
+
+    /// The start of a walk at the drip's edge, and its legs up to the corner over the face.
+    pub(super) fn legs_up(&self, names: (&'static str, &'static str), corner: SectionPoint) -> (SectionPoint, [LegTo; 2]) {
+        let (face, drip, kick) = self.legs;
+        (self.drip, [leg(names.0, self.bend).long(drip), leg(names.1, corner).long(face).bent(kick)])
+    }
+
     /// Adds the cleat, which is set before the trim, and the cautions, under the detail's path.
     pub(super) fn give(self, solved: &mut Solved) {
+        self.give_under(solved, "detail");
+    }
+
+    /// As [`give`](Self::give), the cautions under this path.
+    pub(super) fn give_under(self, solved: &mut Solved, path: &str) {
         if let Some(cleat) = self.cleat {
             solved.trims.push(cleat.trim);
             solved.along.extend(cleat.along);
             solved.lines.extend(cleat.lines);
         }
-        solved.cautions.extend(self.cautions.into_iter().map(|c| c.under("detail")));
+        solved.cautions.extend(self.cautions.into_iter().map(|c| c.under(path)));
+    }
+}
+
+/// Where a face stands that is drawn at the origin, looking toward +x; mirrored it looks toward -x.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct FacePlace {
+    pub(super) origin: SectionPoint,
+    pub(super) is_mirrored: bool,
+}
+
+impl FacePlace {
+    fn sign(&self) -> i32 {
+        if self.is_mirrored { -1 } else { 1 }
+    }
+
+    /// A point of the face's own in the section.
+    pub(super) fn of(&self, p: SectionPoint) -> Result<SectionPoint, Error> {
+        Ok(SectionPoint { x: (self.origin.x + p.x * self.sign()).length()?, z: (self.origin.z + p.z).length()? })
+    }
+
+    /// A trim of the face's own in the section.
+    pub(super) fn trim(&self, trim: JunctionTrim) -> Result<JunctionTrim, Error> {
+        let mut corners = trim.corners.iter().map(|p| self.of(*p)).collect::<Result<Vec<_>, _>>()?;
+        if !self.is_mirrored {
+            return Ok(JunctionTrim { corners, ..trim });
+        }
+        // Walked the other way, its supports lie on the right hand again and its bends turn as before.
+        corners.reverse();
+        Ok(JunctionTrim { name: trim.name, profile: trim.profile.reversed(), corners })
+    }
+
+    /// A point of the section in the face's own terms.
+    pub(super) fn back(&self, p: SectionPoint) -> Result<SectionPoint, Error> {
+        Ok(SectionPoint { x: ((p.x - self.origin.x).length()? * self.sign()).length()?, z: (p.z - self.origin.z).length()? })
     }
 }
 
@@ -237,7 +294,12 @@ impl DripFace {
 
     /// Draws the face on the line of this direction through the junction line, below the corner where the trim comes onto it.
     pub(super) fn lay<R: Recorder>(&self, r: &mut R, sheet: TrimSheet, heading: Angle, corner: SectionPoint) -> Result<LaidFace, Error> {
-        let face = Support { rise: heading, height: self.packing() };
+        self.lay_over(r, sheet, heading, corner, Length::ZERO)
+    }
+
+    /// As [`lay`](Self::lay), the cleat and the face before something so thick that lies on the fascia.
+    pub(super) fn lay_over<R: Recorder>(&self, r: &mut R, sheet: TrimSheet, heading: Angle, corner: SectionPoint, behind: Length) -> Result<LaidFace, Error> {
+        let face = Support { rise: heading, height: (self.packing() + behind).length()? };
         let bend = face.point(self.depth)?;
         let length = (self.depth - super::draft::along(corner, heading)?).length()?;
         if !length.is_positive() {
@@ -273,15 +335,22 @@ impl DripFace {
                         .gives(engaged)
                         .source(Source::geometry())
                 });
-                (Edge::open_hem(cleat.hem, cleat.hem_gap, Direction::Down), Some(self.lay_cleat(cleat, sheet, heading, out, drip)?))
+                (Edge::open_hem(cleat.hem, cleat.hem_gap, Direction::Down), Some(self.lay_cleat(cleat, sheet, (heading, behind), out, drip)?))
             }
         };
         Ok(LaidFace { bend, drip, edge, legs: (length, drip_leg, self.kick), cleat, cautions })
     }
 
     /// The cleat lies on the fascia and, below, behind the drip; its edge stands inside the hem.
-    fn lay_cleat(&self, cleat: &ContinuousCleat, sheet: TrimSheet, heading: Angle, out: Angle, drip: SectionPoint) -> Result<LaidCleat, Error> {
-        let fascia = Support { rise: heading, height: Length::ZERO };
+    fn lay_cleat(
+        &self,
+        cleat: &ContinuousCleat,
+        sheet: TrimSheet,
+        (heading, behind): (Angle, Length),
+        out: Angle,
+        drip: SectionPoint,
+    ) -> Result<LaidCleat, Error> {
+        let fascia = Support { rise: heading, height: behind };
         let drip_line = through(drip, out)?;
         let behind = Support { rise: out, height: (drip_line.height - cleat.sheet.thickness).length()? };
         let bend = fascia.meets(&behind)?;

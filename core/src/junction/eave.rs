@@ -217,7 +217,15 @@ impl Calculation for Eave {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+        self.solve(r, Length::ZERO)
+    }
+}
+
+impl Eave {
+    /// The eave with its face before something so thick that lies on the fascia.
+    pub(super) fn solve<R: Recorder>(&self, r: &mut R, behind: Length) -> Result<Solved, Error> {
         self.check()?;
+        let packing = (self.detail.face.packing() + behind).length()?;
         let slope = self.roof.pitch.angle();
         let (deck_rise, fall) = (opposite_sign(slope)?, self.detail.front.fall(slope)?);
         let heading = opposite_sign(fall)?;
@@ -230,19 +238,19 @@ impl Calculation for Eave {
             FlangeLies::OverUnderlayment => self.roof.levels.underlayment,
         };
         let deck = Support { rise: deck_rise, height: level };
-        let corner = deck.meets(&Support { rise: heading, height: self.detail.face.packing() })?;
+        let corner = deck.meets(&Support { rise: heading, height: packing })?;
         // Down the slope is toward +x here, so that positions along the deck run down it.
         let corner_at = along(corner, deck_rise)?;
         r.step(|| {
             Step::new("corner of the trim")
                 .formula("where the deck flange meets the face")
                 .with("flange above the deck", level)
-                .with("face out from the fascia", self.detail.face.packing())
+                .with("face out from the fascia", packing)
                 .gives(format_args!("x {}, z {}", corner.x, corner.z))
                 .source(Source::geometry())
         });
         let top = (corner_at - self.detail.flange.width).length()?;
-        let face = self.detail.face.lay(r, self.detail.sheet, heading, corner).map_err(|e| e.under("detail"))?;
+        let face = self.detail.face.lay_over(r, self.detail.sheet, heading, corner, behind).map_err(|e| e.under("detail"))?;
         let [wall, drip] = face.legs(("face", "drip"), turned(fall, -slope.degrees())?);
         let drip = Walk {
             name: "eave trim",
@@ -277,7 +285,7 @@ impl Calculation for Eave {
             self.detail.strip.fasteners_from_edge,
             "a wider strip, or fasteners nearer to its edge",
         )?;
-        let outside = Support { rise: heading, height: (self.detail.face.packing() + self.detail.sheet.thickness).length()? };
+        let outside = Support { rise: heading, height: (packing + self.detail.sheet.thickness).length()? };
         // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
         let under = Support {
             rise: deck_rise,

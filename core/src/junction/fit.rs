@@ -42,6 +42,8 @@ pub(super) struct Deck<'a> {
     panels: Panels<'a>,
     /// From the line to where the deck begins: behind a riser that steps down from it.
     start: f64,
+    /// How high over the line the deck starts: on a riser.
+    up: f64,
     /// The input that sets the panels' end, and what to give instead.
     input: (&'static str, &'static str),
 }
@@ -75,15 +77,17 @@ struct Body<'a> {
 struct Line {
     sin: f64,
     cos: f64,
+    /// How high over the line it starts.
+    up: f64,
 }
 
 impl Line {
     fn at(rise: Angle) -> Line {
-        Line { sin: rise.sin(), cos: rise.cos() }
+        Line { sin: rise.sin(), cos: rise.cos(), up: 0.0 }
     }
 
     fn point(self, along: f64, height: f64) -> P {
-        (along * self.cos - height * self.sin, along * self.sin + height * self.cos)
+        (along * self.cos - height * self.sin, self.up + along * self.sin + height * self.cos)
     }
 
     /// What lies behind the face from the line onto it, so far; its back is cut off at the line, where it meets what stands beside it.
@@ -105,22 +109,32 @@ fn whole<'a>(name: &'a str, role: Role, side: Option<Side>, blocks: Vec<Convex>)
 impl<'a> Deck<'a> {
     /// Panels that end behind closures, as the input at this path asks.
     pub(super) fn turned(side: Side, rise: Angle, levels: &'a Levels, end: &'a TopEnd, path: &'static str) -> Deck<'a> {
-        Deck { side, rise, levels, panels: Panels::Turned(end), start: 0.0, input: (path, "a greater hold-back, or a smaller turn-up") }
+        Deck { side, rise, levels, panels: Panels::Turned(end), start: 0.0, up: 0.0, input: (path, "a greater hold-back, or a smaller turn-up") }
     }
 
     /// Panels that fold around metal between two heights over the deck.
     pub(super) fn hooked(side: Side, rise: Angle, levels: &'a Levels, (low, high): (Length, Length), input: (&'static str, &'static str)) -> Deck<'a> {
-        Deck { side, rise, levels, panels: Panels::Hooked { low, high }, start: 0.0, input }
+        Deck { side, rise, levels, panels: Panels::Hooked { low, high }, start: 0.0, up: 0.0, input }
     }
 
     /// Panels along the line: how high their edge is turned up, and how far from it the nearest seam is.
     pub(super) fn across(levels: &'a Levels, (turned_up, seam): (Length, Length), input: (&'static str, &'static str)) -> Deck<'a> {
-        Deck { side: Side::First, rise: Angle::ZERO, levels, panels: Panels::Across { turned_up, seam }, start: 0.0, input }
+        Deck { side: Side::First, rise: Angle::ZERO, levels, panels: Panels::Across { turned_up, seam }, start: 0.0, up: 0.0, input }
     }
 
     /// With a deck that begins so far from the line.
     pub(super) fn beginning(self, start: Length) -> Deck<'a> {
         Deck { start: start.mm(), ..self }
+    }
+
+    /// On this side.
+    pub(super) fn on(self, side: Side) -> Deck<'a> {
+        Deck { side, ..self }
+    }
+
+    /// With a deck that starts so high over the line.
+    pub(super) fn raised(self, up: Length) -> Deck<'a> {
+        Deck { up: up.mm(), ..self }
     }
 
     /// Along the rise, from the line onto the deck.
@@ -129,7 +143,7 @@ impl<'a> Deck<'a> {
     }
 
     fn bodies(&self, solved: &Solved, out: &mut Vec<Body<'_>>) {
-        let (line, onto, side) = (Line::at(self.rise), self.onto(), Some(self.side));
+        let (line, onto, side) = (Line { up: self.up, ..Line::at(self.rise) }, self.onto(), Some(self.side));
         let block = |(from, to): (f64, f64), heights: (f64, f64)| line.block((from * onto, to * onto), heights);
         let nose = solved.end(self.side).map_or(0.0, onto_deck);
         let far = nose.max(0.0) + SEEN;
@@ -335,6 +349,12 @@ fn input(body: &Body<'_>, is_hem: bool, decks: &[Deck<'_>]) -> (String, &'static
             "Z" => ("detail.flange.on-z.cover", "a greater cover"),
             "counterflashing" => ("detail.wall.cover.reglet.above_leg", "a higher reglet"),
             "continuous cleat" => ("detail.face.hem.hooked", "a cleat that fits its trim"),
+            "continuous cleat, roof side" => ("detail.roof_side.hold.cleat", "a cleat that fits its trim"),
+            "continuous cleat, outside" => ("detail.outside.hold.cleat", "a cleat that fits its trim"),
+            "joint cap" | "joint cleat, fixed side" | "joint cleat, sliding side" => ("detail.cleat_room", "more room, or a higher curb"),
+            "lower flashing" => ("detail.lower", "other dimensions"),
+            "eave trim" if decks.len() > 1 => ("detail.upper.face", "a face that stays off what is below it, or a higher riser"),
+            "coping" => ("detail", "a narrower hem, a drip that stands farther out, or less kick"),
             "hook strip" => ("detail.panel.overhang", "a shorter overhang, or a deeper face"),
             _ => ("detail", "other dimensions"),
         }),
@@ -347,6 +367,21 @@ pub(super) enum Beside {
     Nothing,
     /// A wall, which rises plumb.
     Wall,
+    /// Two curbs so far apart, so wide and so high over level decks.
+    Curbs {
+        gap: Length,
+        width: Length,
+        height: Length,
+    },
+    /// A riser so high between two decks.
+    Riser {
+        height: Length,
+    },
+    /// The top of a wall so thick, its upper edge on the line, which rises toward it at this angle.
+    WallTop {
+        thickness: Length,
+        rise: Angle,
+    },
     /// A fascia or the outer face of a wall, which goes down from the line at this angle. Where it ends is not known.
     Face(Angle),
 }
@@ -358,6 +393,19 @@ pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Resu
     match beside {
         Beside::Nothing => {}
         Beside::Wall => bodies.push(solid("wall", Angle::SQUARE)),
+        Beside::Curbs { gap, width, height } => {
+            let (level, near) = (Line::at(Angle::ZERO), gap.mm() / 2.0);
+            let blocks = [-1.0, 1.0].map(|way| level.block((way * near, way * (near + width.mm())), (0.0, height.mm())));
+            bodies.push(whole("curb", Role::Solid, None, blocks.to_vec()));
+        }
+        Beside::Riser { height } => {
+            bodies.push(whole("riser", Role::Solid, None, vec![Line::at(Angle::ZERO).block((0.0, SOLID), (0.0, height.mm()))]));
+        }
+        Beside::WallTop { thickness, rise } => {
+            let (t, low) = (thickness.mm(), -SEEN);
+            let block = Convex::new(vec![(0.0, 0.0), (-t, -t * rise.sin() / rise.cos()), (-t, low), (0.0, low)]);
+            bodies.push(whole("wall", Role::Solid, Some(Side::Second), vec![block]));
+        }
         Beside::Face(rise) => bodies.push(solid(FACE, rise)),
     }
     let mut cautions = Vec::new();

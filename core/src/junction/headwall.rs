@@ -4,6 +4,7 @@ use super::draft::{TrimSheet, Walk, along, keep_under, leg, turned};
 use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
+use super::ridge::RidgeVent;
 use super::support::Support;
 use super::top_end::{Place, TopEnd};
 use super::wall::WallLeg;
@@ -16,7 +17,7 @@ use crate::units::{Angle, Length};
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HeadwallDetail, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HeadwallDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -55,6 +56,7 @@ use crate::units::{Angle, Length};
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
+///     vent: RidgeVent::Closed,
 /// };
 /// assert!(detail.wall.leg > detail.wall.upstand.least);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -69,6 +71,9 @@ pub struct HeadwallDetail {
     pub sheet: TrimSheet,
     /// The leg up the wall.
     pub wall: WallLeg,
+    /// Whether air goes out there: through a slot in the deck beside the wall, and perforated closures. In a job file it is closed unless given.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub vent: RidgeVent,
 }
 
 /// A headwall: a one-sided ridge whose other leg goes up the wall.
@@ -79,7 +84,7 @@ pub struct HeadwallDetail {
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bites, DripEdge, FastenerRow, Headwall, HeadwallDetail, Levels, RoofSide, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
+///     Bites, DripEdge, FastenerRow, Headwall, HeadwallDetail, Levels, RidgeVent, RoofSide, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -120,6 +125,7 @@ pub struct HeadwallDetail {
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
+///     vent: RidgeVent::Closed,
 /// };
 /// let roof = RoofSide { pitch: Pitch::parse("4:12")?, levels: Levels { seam_height: inch("1 3/4\"")?, ..Levels::default() } };
 /// let solved = Headwall { roof, detail }.compute()?;
@@ -154,6 +160,7 @@ impl Calculation for Headwall {
         }
         keep_under(&mut faults, "detail.sheet", detail.sheet.check());
         keep_under(&mut faults, "detail.wall", detail.wall.check());
+        detail.vent.check(&mut faults, "detail.vent", &[("detail.end", &detail.end)])?;
         let h = faults.keep(r.part(|| levels.title(), |r| levels.run(r)).map_err(|e| e.under("roof.levels")));
         faults.check()?;
         let h = h.unwrap_or_default();
@@ -192,10 +199,15 @@ impl Calculation for Headwall {
             painted: Face::Upper,
         }
         .lay()?;
+        detail.vent.give(&[Side::First], &mut solved)?;
         solved.trims.push(flashing);
         ended.give("detail.end", &mut solved);
         wall.give(&mut solved);
         fit::check(&solved, &[Deck::turned(Side::First, slope, levels, &detail.end, "detail.end")], Beside::Wall)?;
+        let web = detail.end.closure.web(levels.seam_height).map_err(|e| e.under("detail.end.closure"))?;
+        if let Some(opening) = detail.vent.opening(web, 1)? {
+            opening.tell(r, "detail.vent", &mut solved);
+        }
         Ok(solved)
     }
 }

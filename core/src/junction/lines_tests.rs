@@ -2,8 +2,8 @@
 
 use super::test_sections::{degrees, len, mm, near, row, slope};
 use super::{
-    Datum, DripHem, EaveFixing, LayoutLine, RidgeVent, Side, SidewallFlange, Solved, WallCover, covered_tests, curb_back_tests, eave_tests, high_side_tests,
-    rake_tests, ridge_tests, sidewall_tests, transition_tests, valley_tests,
+    Datum, DripHem, EaveFixing, LayoutLine, RidgeVent, Side, SidewallFlange, Solved, WallCover, coping_tests, covered_tests, curb_back_tests, eave_tests,
+    expansion_tests, high_side_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::Error;
 use crate::record::Calculation;
@@ -76,6 +76,10 @@ fn kinds(a: f64, b: f64, stand_off: Length) -> Vec<(&'static str, Result<Solved,
         ("sidewall on the pan", sidewall_tests::on_pan().compute()),
         ("valley", valley.compute()),
         ("pitch transition", transition_tests::transition("3:12", "8:12").compute()),
+        ("expansion joint along", expansion_tests::along().compute()),
+        ("expansion joint across", expansion_tests::across().compute()),
+        ("step", step_tests::step(25.0, 20.0).compute()),
+        ("coping", coping_tests::coping().compute()),
         ("curb's back", curb_back_tests::curb(slope(25.0)).compute()),
     ]
 }

@@ -11,6 +11,8 @@
 
 mod cautions;
 mod convex;
+mod coping;
+mod coping_parts;
 mod curb_back;
 #[cfg(feature = "serde")]
 mod defaults;
@@ -19,6 +21,8 @@ mod drip;
 mod drip_edge;
 mod eave;
 mod eave_parts;
+mod expansion_across;
+mod expansion_along;
 mod fit;
 mod headwall;
 mod high_side;
@@ -26,12 +30,16 @@ mod hip;
 mod levels;
 mod offset_cleat;
 mod parts;
+mod pipe;
+mod pipe_parts;
 mod rake;
 mod rake_parts;
 mod ridge;
 mod section_fit;
 mod sidewall;
 mod sidewall_parts;
+mod step;
+mod step_parts;
 mod support;
 mod top_closure;
 mod top_edge;
@@ -41,9 +49,12 @@ mod transition_lines;
 mod transition_section;
 mod valley;
 mod valley_hook;
+mod valley_widens;
 mod wall;
 mod work;
 
+#[cfg(test)]
+mod coping_tests;
 #[cfg(test)]
 mod covered_tests;
 #[cfg(test)]
@@ -51,17 +62,23 @@ mod curb_back_tests;
 #[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
+mod expansion_tests;
+#[cfg(test)]
 mod fit_tests;
 #[cfg(test)]
 mod high_side_tests;
 #[cfg(test)]
 mod lines_tests;
 #[cfg(test)]
+mod pipe_tests;
+#[cfg(test)]
 mod rake_tests;
 #[cfg(test)]
 mod ridge_tests;
 #[cfg(test)]
 mod sidewall_tests;
+#[cfg(test)]
+mod step_tests;
 #[cfg(test)]
 mod test_sections;
 #[cfg(test)]
@@ -72,29 +89,37 @@ mod transition_tests;
 mod valley_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT,
-    FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP,
-    RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED,
-    WATER_DAMS_BEHIND,
+    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED,
+    FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER,
+    PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY,
+    SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
 };
+pub use coping::{Coping, CopingDetail};
+pub use coping_parts::{CopingHold, CopingLap, CopingSide, SlottedScrews};
 pub use curb_back::{CricketRule, CurbBack, CurbBackDetail};
 pub use draft::{FastenerRow, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use drip_edge::DripEdge;
 pub use eave::{Eave, EaveDetail};
 pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+pub use expansion_across::ExpansionAcross;
+pub use expansion_along::{ExpansionAlong, ExpansionAlongDetail, JointSide};
 pub use headwall::{Headwall, HeadwallDetail};
 pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
 pub use levels::{Levels, RoofSide};
 pub use offset_cleat::OffsetCleat;
 pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+pub use pipe::{Pipe, PipePlan};
+pub use pipe_parts::{FixedLine, PipeBase, PipeShape, PipeSpacing, UpperEdge};
 pub use rake::{Rake, RakeDetail};
 pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
 pub use section_fit::{Meeting, SectionFit, SectionPart, Touch};
 pub use sidewall::{Sidewall, SidewallDetail};
 pub use sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
+pub use step::Step;
+pub use step_parts::{StepDetail, StepLower, StepUpper};
 pub use support::{SectionPoint, Support};
 pub use top_closure::TopClosure;
 pub use top_edge::TopEdge;
@@ -103,5 +128,6 @@ pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
 pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleySide};
 pub use valley_hook::ValleyHook;
+pub use valley_widens::ValleyWidening;
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
 pub use work::order_of_work;

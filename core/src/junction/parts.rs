@@ -17,6 +17,8 @@ pub enum Side {
     First,
     /// The plane on the side of positive x.
     Second,
+    /// The riser between the two planes of a step. What lies on it is measured from its upper edge, up being positive.
+    Riser,
 }
 
 /// A trim of the section, with where it lies.
@@ -206,6 +208,48 @@ pub enum Adjoining {
         /// The height of its lower edge above the junction line.
         lower_edge: Length,
     },
+    /// The deck of the second plane is built up.
+    BuiltUp {
+        /// By so much, square to it.
+        height: Length,
+    },
+    /// A pipe through the roof, with its base on the pan.
+    Pipe {
+        /// Its diameter.
+        diameter: Length,
+        /// From its middle to the edges of the hole in the pan, down and up the slope.
+        hole: (Length, Length),
+        /// From its middle to the edges of its base.
+        base: (Length, Length),
+    },
+    /// The curbs on both sides of an expansion joint.
+    JointCurbs {
+        /// Between them, and between the decks.
+        gap: Length,
+        /// Width of each.
+        width: Length,
+        /// Height of each above its deck.
+        height: Length,
+    },
+    /// The riser of a step: the second plane's deck begins over it.
+    Riser {
+        /// From the lower deck plumb up to the upper deck's edge.
+        height: Length,
+    },
+    /// The wall under a coping.
+    WallTop {
+        /// From face to face.
+        thickness: Length,
+    },
+    /// What comes up a wall's face under its coping.
+    Covered {
+        /// On which face.
+        side: Side,
+        /// Its top, from the wall's top edge on that side; negative is below it.
+        top_edge: Length,
+        /// How far it stands out from the face.
+        thickness: Length,
+    },
 }
 
 /// A junction as solved in its section.
@@ -221,6 +265,10 @@ pub struct Solved {
     pub along: Vec<AlongLine>,
     /// The lines that the crew strikes, in the order of the work; each refers to what is there by then.
     pub lines: Vec<LayoutLine>,
+    /// The same lines as they lie at the lower end of the junction line, where they turn away from it: then `lines` are those at its upper end, and each is struck
+    /// between the two. Empty where all run parallel to it.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub lower_lines: Vec<LayoutLine>,
     /// What others build there.
     pub adjoining: Vec<Adjoining>,
     /// What must be said beside it.

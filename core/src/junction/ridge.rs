@@ -24,11 +24,12 @@ use crate::units::{Angle, Length};
 /// let vent = RidgeVent::Vented { slot: Length::inches(1), open_ratio: 0.4 };
 /// assert_ne!(vent, RidgeVent::Closed);
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Default)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum RidgeVent {
     /// A deck without a slot, and solid closures.
+    #[default]
     Closed,
     /// A slot in the deck and perforated closures.
     Vented {
@@ -39,7 +40,57 @@ pub enum RidgeVent {
     },
 }
 
-/// What a vented ridge lets through, per length of ridge.
+impl RidgeVent {
+    /// Whether a slot is open, and so wide that the pans of each side leave it free.
+    pub(super) fn check(self, faults: &mut Faults, path: &str, ends: &[(&str, &TopEnd)]) -> Result<(), Error> {
+        let RidgeVent::Vented { slot, open_ratio } = self else { return Ok(()) };
+        faults.keep(slot.positive(&format!("{path}.vented.slot")));
+        if !(open_ratio > 0.0 && open_ratio <= 1.0) {
+            let error = Error::new(ErrorKind::OutOfRange, "not a share of the web").at(format!("{path}.vented.open_ratio")).value_of(open_ratio);
+            faults.add(error.accepts("more than 0 and at most 1"));
+        }
+        for (end_path, end) in ends {
+            let (path, cure) = (format!("{end_path}.hold_back"), "a greater hold-back, or a narrower slot");
+            refuse_short(faults, &path, "the pan covers the slot in the deck", slot - end.hold_back, end.hold_back, cure)?;
+        }
+        Ok(())
+    }
+
+    /// What it lets through, for webs that are so high on all sides together, each side with its slot.
+    pub(super) fn opening(self, webs: Length, sides: i32) -> Result<Option<VentOpening>, Error> {
+        let RidgeVent::Vented { slot, open_ratio } = self else { return Ok(None) };
+        Ok(Some(VentOpening { slot: (slot * sides).length()?, closures: Length::from_mm(webs.mm() * open_ratio)? }))
+    }
+
+    /// Adds the slot and the line of its edge on these sides.
+    pub(super) fn give(self, sides: &[Side], solved: &mut Solved) -> Result<(), Error> {
+        let RidgeVent::Vented { slot, open_ratio } = self else { return Ok(()) };
+        solved.adjoining.push(Adjoining::VentSlot { width: slot, open_ratio });
+        for side in sides {
+            solved.lines.push(LayoutLine::from_junction("edge of the slot", *side, -slot)?);
+        }
+        Ok(())
+    }
+}
+
+impl VentOpening {
+    /// Says what comes through, and where the closures let through less than the slot.
+    pub(super) fn tell<R: Recorder>(&self, r: &mut R, subject: &'static str, solved: &mut Solved) {
+        r.step(|| {
+            Step::new("free opening per length of ridge")
+                .formula("the lesser of slot and open webs, all sides")
+                .with("slot", self.slot)
+                .with("open webs", self.closures)
+                .gives(self.free())
+                .source(Source::geometry())
+        });
+        if self.closures < self.slot {
+            solved.cautions.push(Caution::new(VENT_CHOKED, subject, Source::geometry()).arg("opening", self.closures).arg("slot", self.slot));
+        }
+    }
+}
+
+/// What a vented ridge, or a vented headwall, lets through, per length of it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 pub struct VentOpening {
@@ -197,17 +248,13 @@ impl Ridge {
     /// # Errors
     /// [`ErrorKind::OutOfRange`] for an open ratio that is no share, closures without height, [`ErrorKind::Overflow`] beyond the range.
     pub fn opening(&self) -> Result<Option<VentOpening>, Error> {
-        let RidgeVent::Vented { slot, open_ratio } = self.detail.vent else { return Ok(None) };
-        if !(open_ratio > 0.0 && open_ratio <= 1.0) {
-            return Err(Error::new(ErrorKind::OutOfRange, "not a share of the web")
-                .at("detail.vent.vented.open_ratio")
-                .value_of(open_ratio)
-                .accepts("more than 0 and at most 1"));
-        }
+        let mut faults = Faults::default();
+        self.detail.vent.check(&mut faults, "detail.vent", &[])?;
+        faults.check()?;
         let first = self.detail.first.closure.web(self.first.levels.seam_height).map_err(|e| e.under("detail.first.closure"))?;
         let second = self.detail.second.closure.web(self.second.levels.seam_height).map_err(|e| e.under("detail.second.closure"))?;
         let webs = (first + second).length()?;
-        Ok(Some(VentOpening { slot: (slot * 2).length()?, closures: Length::from_mm(webs.mm() * open_ratio)? }))
+        self.detail.vent.opening(webs, 2)
     }
 
     fn check(&self) -> Result<(), Error> {
@@ -218,15 +265,7 @@ impl Ridge {
         keep_under(&mut faults, "detail.first", detail.first.check(&self.first.levels));
         keep_under(&mut faults, "detail.second", detail.second.check(&self.second.levels));
         keep_under(&mut faults, "detail.sheet", detail.sheet.check());
-        if let RidgeVent::Vented { slot, .. } = detail.vent {
-            faults.keep(slot.positive("detail.vent.vented.slot"));
-            for (path, side) in [("detail.first.hold_back", &detail.first), ("detail.second.hold_back", &detail.second)] {
-                let cure = "a greater hold-back, or a narrower slot";
-                refuse_short(&mut faults, path, "the pan covers the slot in the deck", slot - side.hold_back, side.hold_back, cure)?;
-            }
-            core::mem::take(&mut faults).check()?;
-            faults.keep(self.opening());
-        }
+        detail.vent.check(&mut faults, "detail.vent", &[("detail.first", &detail.first), ("detail.second", &detail.second)])?;
         faults.check()
     }
 }
@@ -255,12 +294,7 @@ impl Calculation for Ridge {
         });
         let detail = &self.detail;
         let mut solved = Solved::default();
-        if let RidgeVent::Vented { slot, open_ratio } = detail.vent {
-            solved.adjoining.push(Adjoining::VentSlot { width: slot, open_ratio });
-            for side in [Side::First, Side::Second] {
-                solved.lines.push(LayoutLine::from_junction("edge of the slot", side, -slot)?);
-            }
-        }
+        detail.vent.give(&[Side::First, Side::Second], &mut solved)?;
         let mut corners = Vec::with_capacity(2);
         let mut faults = Faults::default();
         for (side, path, end, roof, seam_tops) in
@@ -294,17 +328,7 @@ impl Calculation for Ridge {
             solved.cautions.push(Caution::new(CAP_OFF_LINE, "ridge cap", Source::geometry()).arg("offset", off).arg("side", side_name(toward)));
         }
         if let Some(opening) = self.opening()? {
-            r.step(|| {
-                Step::new("free opening per length of ridge")
-                    .formula("the lesser of slot and open webs, both sides")
-                    .with("slot", opening.slot)
-                    .with("open webs", opening.closures)
-                    .gives(opening.free())
-                    .source(Source::geometry())
-            });
-            if opening.closures < opening.slot {
-                solved.cautions.push(Caution::new(VENT_CHOKED, "detail.vent", Source::geometry()).arg("opening", opening.closures).arg("slot", opening.slot));
-            }
+            opening.tell(r, "detail.vent", &mut solved);
         }
         Ok(solved)
     }

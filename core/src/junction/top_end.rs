@@ -317,6 +317,7 @@ pub(super) const fn side_name(side: Side) -> &'static str {
     match side {
         Side::First => "first side",
         Side::Second => "second side",
+        Side::Riser => "riser",
     }
 }
 

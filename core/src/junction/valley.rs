@@ -9,6 +9,7 @@ use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{meets_seams, skew_caution};
 use super::valley_hook::{HookPlace, Receiver, ValleyHook, add_receivers};
+use super::valley_widens::{ValleyWidening, grow};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::{Corner, CornerSide, Pitch, SlopeRule};
 use crate::practice::junction as practice;
@@ -117,6 +118,7 @@ pub struct ValleySide {
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
 ///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
 ///     first: side.clone(),
@@ -134,12 +136,16 @@ pub struct ValleyDetail {
     pub sheet: TrimSheet,
     /// From the decks to the underside of the pan, square to each: underlayment and membrane.
     pub bed: Length,
-    /// From the panels' nose on one side to their nose on the other, along the pan.
+    /// From the panels' nose on one side to their nose on the other, along the pan; where it grows, at the valley's top.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width"))]
     pub open_width: Length,
     /// How wide it must be.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width_least"))]
     pub least_open_width: Length,
+    /// How it grows downhill; none for a parallel valley. It needs the valley's length, and `open_width` is then that at its top. The pan stays parallel, as wide as its
+    /// lower end needs.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub widens: Option<ValleyWidening>,
     /// A rib along the centreline.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub rib: Option<SplashRib>,
@@ -191,6 +197,7 @@ pub struct ValleyDetail {
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
 ///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
 ///     first: side.clone(),
@@ -199,7 +206,7 @@ pub struct ValleyDetail {
 /// };
 /// let p = Pitch::parse("6:12")?;
 /// let corner = Corner { first: p, second: p, plan: Angle::SQUARE };
-/// let solved = Valley { corner, first: Levels::default(), second: Levels::default(), detail }.compute()?;
+/// let solved = Valley { corner, first: Levels::default(), second: Levels::default(), length: None, detail }.compute()?;
 /// assert_eq!(solved.ends[0].end.allowance()?, Length::inches(-2));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -213,6 +220,9 @@ pub struct Valley {
     pub first: Levels,
     /// The layers of the second plane.
     pub second: Levels,
+    /// Length of the valley: asked for where its open width grows.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub length: Option<Length>,
     /// What is chosen.
     pub detail: ValleyDetail,
 }
@@ -255,11 +265,17 @@ impl ValleySide {
             from_centre: front,
             backing: seen.backing,
         };
+        let screws = self.hook.screw_height(r, &hook)?;
+        if let Some((height, least)) = screws {
+            let (path, cure) = ("hook.offset-cleat.least_screw_height", "a greater open width, or a receiver fold");
+            refuse_short(&mut faults, path, "the cleat's screws stand too low above the flow line", least - height, least, cure)?;
+        }
         let hooked = self.hook.lay(r, &mut faults, &hook)?;
         faults.check()?;
         let Some(hooked) = hooked else { return Ok(Solved::default()) };
         let lines = vec![LayoutLine::from_junction("pan edge", side, centre + self.leg)?, LayoutLine::from_junction(centreline, side, centre.into())?];
-        let mut solved = Solved { lines, cautions: hooked.cautions, ..Solved::default() };
+        let through = |(height, _)| Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height);
+        let mut solved = Solved { lines, cautions: screws.map(through).into_iter().chain(hooked.cautions).collect(), ..Solved::default() };
         if let Some(cleat) = hooked.cleat {
             cleat.give(&mut solved);
         } else {
@@ -272,6 +288,7 @@ impl ValleySide {
 }
 
 /// One side of a valley, as its own detail sees it.
+#[derive(Clone, Copy)]
 struct SidePlace<'a> {
     side: Side,
     seen: &'a CornerSide,
@@ -310,6 +327,7 @@ impl Valley {
             faults.keep(rib.height.positive("detail.rib.height"));
             faults.keep(rib.half_width.positive("detail.rib.half_width"));
         }
+        self.check_widening(&mut faults);
         faults.check()
     }
 
@@ -382,17 +400,59 @@ impl Calculation for Valley {
         });
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
-        let place = SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open };
-        let first = r.part(|| "side 1".into(), |r| self.detail.first.solve(r, &place));
-        let first = faults.keep(first.map_err(|e| e.under("detail.first")));
-        let place = SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open };
-        let second = r.part(|| "side 2".into(), |r| self.detail.second.solve(r, &place));
-        let second = faults.keep(second.map_err(|e| e.under("detail.second")));
+        let places = [
+            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open },
+            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open },
+        ];
+        let sides = self.sides(r, &mut faults, &places);
         faults.check()?;
+        let lower = match self.lower_open_width(r)? {
+            None => None,
+            Some(width) => {
+                let half_open = width.station(1, 2)?;
+                let mut faults = Faults::default();
+                let places = places.map(|p| SidePlace { half_open, ..p });
+                let sides = r.part(|| "at the lower end".into(), |r| Ok(self.sides(r, &mut faults, &places)))?;
+                faults.check().map_err(|e| e.about("the valley's lower end"))?;
+                Some(sides)
+            }
+        };
 
         let pan = self.pan((s1, a1), (s2, a2), centre, half_open)?;
+        let mut solved = self.gathered(pan.clone(), cautions, sides)?;
+        let cure = "a shorter fold, or a greater open width";
+        let hooked = |side: &ValleySide, on: Support| side.hook.heights(face(on)?.height, self.detail.sheet);
+        let decks = [
+            Deck::hooked(Side::First, s1.rise, &self.first, hooked(&self.detail.first, s1)?, ("detail.first.hook", cure)),
+            Deck::hooked(Side::Second, s2.rise, &self.second, hooked(&self.detail.second, s2)?, ("detail.second.hook", cure)),
+        ];
+        fit::check(&solved, &decks, Beside::Nothing)?;
+        if let (Some(widens), Some(lower)) = (&self.detail.widens, lower) {
+            let lower = self.gathered(pan, Vec::new(), lower)?;
+            fit::check(&lower, &decks, Beside::Nothing).map_err(|e| e.about("the valley's lower end"))?;
+            grow(&mut solved, widens.of_a_side()?, lower.lines);
+        }
+        Ok(solved)
+    }
+}
+
+impl Valley {
+    /// Both sides; every fault of them is kept.
+    fn sides<R: Recorder>(&self, r: &mut R, faults: &mut Faults, places: &[SidePlace<'_>; 2]) -> [Option<Solved>; 2] {
+        let mut out = [None, None];
+        for ((slot, place), (name, path, side)) in
+            out.iter_mut().zip(places).zip([("side 1", "detail.first", &self.detail.first), ("side 2", "detail.second", &self.detail.second)])
+        {
+            let solved = r.part(|| name.into(), |r| side.solve(r, place));
+            *slot = faults.keep(solved.map_err(|e| e.under(path)));
+        }
+        out
+    }
+
+    /// The section of a pan with its sides.
+    fn gathered(&self, pan: JunctionTrim, cautions: Vec<Caution>, sides: [Option<Solved>; 2]) -> Result<Solved, Error> {
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
-        for (prefix, side, asked) in [("detail.first", first, &self.detail.first), ("detail.second", second, &self.detail.second)] {
+        for ((prefix, asked), side) in [("detail.first", &self.detail.first), ("detail.second", &self.detail.second)].into_iter().zip(sides) {
             if let Some(side) = side {
                 solved.trims.extend(side.trims);
                 solved.along.extend(side.along);
@@ -405,28 +465,13 @@ impl Calculation for Valley {
                 solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
             }
         }
-        let cure = "a shorter fold, or a greater open width";
-        let hooked = |side: &ValleySide, on: Support| side.hook.heights(face(on)?.height, self.detail.sheet);
-        fit::check(
-            &solved,
-            &[
-                Deck::hooked(Side::First, s1.rise, &self.first, hooked(&self.detail.first, s1)?, ("detail.first.hook", cure)),
-                Deck::hooked(Side::Second, s2.rise, &self.second, hooked(&self.detail.second, s2)?, ("detail.second.hook", cure)),
-            ],
-            Beside::Nothing,
-        )?;
         Ok(solved)
     }
-}
 
-impl Valley {
     /// The pan, from the edge of side 1 to that of side 2; each side's support with the centreline's place along it.
     fn pan(&self, one: (Support, Length), two: (Support, Length), centre: SectionPoint, half_open: Length) -> Result<JunctionTrim, Error> {
-        let receiver = |side: &ValleySide| -> Result<Option<Receiver>, Error> {
-            let ValleyHook::ReceiverFold { depth, opening, gap, .. } = side.hook else { return Ok(None) };
-            let front = (half_open + gap).length()?;
-            Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg: side.leg, height: side.hook.stands_up(self.detail.sheet)? }))
-        };
+        let receiver =
+            |side: &ValleySide| -> Result<Option<Receiver>, Error> { side.hook.receiver(self.detail.sheet, (half_open + side.hook.gap()).length()?, side.leg) };
         let (r1, r2) = (receiver(&self.detail.first)?, receiver(&self.detail.second)?);
         // Where the walk along the pan itself starts and ends: at its edges, or at the backs of its receiver folds.
         let (out1, out2) = (r1.map_or(self.detail.first.leg, |r| r.back), r2.map_or(self.detail.second.leg, |r| r.back));

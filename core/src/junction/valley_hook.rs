@@ -1,6 +1,5 @@
-//! What the panels hook in a valley: an offset cleat, or a fold of the pan itself.
+//! What the panels hook over a pan, in a valley or behind a curb: an offset cleat, or a fold of the pan itself.
 
-use super::cautions;
 use super::draft::{TrimSheet, keep_under, refuse_short};
 use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat};
 use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd};
@@ -11,7 +10,7 @@ use crate::record::{Caution, Recorder, Source, Step};
 use crate::trim::{Bend, Direction, Edge, Leg, LegEnd};
 use crate::units::{Angle, BendAngle, Length};
 
-/// What the panels' ends hook on one side of a valley.
+/// What the panels' ends hook on one side of a valley, or behind a curb.
 ///
 /// In a job file a cleat's `least_screw_height` is [`VALLEY_SCREW_HEIGHT_LEAST`](crate::practice::junction::VALLEY_SCREW_HEIGHT_LEAST), a receiver's `fold`
 /// [`END_FOLD`](crate::practice::panel::END_FOLD) and its `least_engagement` [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) unless given.
@@ -64,9 +63,9 @@ pub enum ValleyHook {
 pub(super) struct HookPlace {
     /// The side, the face of the pan there, and the rest of where a cleat would stand.
     pub(super) cleat: CleatPlace,
-    /// From the pan's centreline to the hook's front.
+    /// From the pan's centreline, or its low line behind a curb, to the hook's front.
     pub(super) from_centre: Length,
-    /// How steeply the plane rises from the valley.
+    /// How steeply the plane rises from there.
     pub(super) backing: Angle,
 }
 
@@ -135,23 +134,25 @@ impl ValleyHook {
         }
     }
 
+    /// How high over the pan's low line its screws stand, and how high they must; nothing where it has none.
+    pub(super) fn screw_height<R: Recorder>(&self, r: &mut R, place: &HookPlace) -> Result<Option<(Length, Length)>, Error> {
+        let ValleyHook::OffsetCleat { cleat, least_screw_height } = self else { return Ok(None) };
+        let from_centre = (place.from_centre + cleat.width - cleat.screws_below_tape_edge).length()?;
+        let height = Length::from_mm(from_centre.mm() * place.backing.sin())?;
+        r.step(|| {
+            let step = Step::new("height of the cleat's screws above the flow line").formula("d sin C");
+            step.with("d", from_centre).with("C", place.backing).with("least", *least_screw_height).gives(height).source(Source::geometry())
+        });
+        Ok(Some((height, *least_screw_height)))
+    }
+
     /// What hooks the panels here: the cleat with its lines, or nothing beside the pan, and the end that it sets; every fault of it is kept.
     pub(super) fn lay<R: Recorder>(&self, r: &mut R, faults: &mut Faults, place: &HookPlace) -> Result<Option<Hooked>, Error> {
         match self {
-            ValleyHook::OffsetCleat { cleat, least_screw_height } => {
-                let from_centre = (place.from_centre + cleat.width - cleat.screws_below_tape_edge).length()?;
-                let height = Length::from_mm(from_centre.mm() * place.backing.sin())?;
-                r.step(|| {
-                    let step = Step::new("height of the cleat's screws above the flow line").formula("d sin C");
-                    step.with("d", from_centre).with("C", place.backing).with("least", *least_screw_height).gives(height).source(Source::geometry())
-                });
-                let path = "hook.offset-cleat.least_screw_height";
-                let what = "the cleat's screws stand too low above the flow line";
-                let cure = "a greater open width, or a receiver fold";
-                refuse_short(faults, path, what, *least_screw_height - height, *least_screw_height, cure)?;
+            ValleyHook::OffsetCleat { cleat, .. } => {
                 let laid = cleat.lay(r, &place.cleat).map_err(|e| e.under("hook.offset-cleat.cleat"));
                 let Some(laid) = faults.keep(laid) else { return Ok(None) };
-                let mut cautions = vec![Caution::new(cautions::SCREWS_THROUGH_VALLEY, "hook", Source::CommonPractice).arg("height", height)];
+                let mut cautions = Vec::new();
                 if laid.lift.is_negative() {
                     cautions.extend(laid.off_level("hook.offset-cleat.cleat.rise")?);
                 }
@@ -179,7 +180,7 @@ impl ValleyHook {
     }
 }
 
-/// A receiver fold of one side, from the centreline along the pan.
+/// A receiver fold of one side, from the pan's centreline or low line along the pan.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Receiver {
     pub(super) front: Length,
@@ -189,6 +190,14 @@ pub(super) struct Receiver {
     pub(super) leg: Length,
     /// How much higher the outer part lies.
     pub(super) height: Length,
+}
+
+impl ValleyHook {
+    /// The fold, if it is one, in a pan of this sheet that reaches so far, its front so far out.
+    pub(super) fn receiver(&self, sheet: TrimSheet, front: Length, leg: Length) -> Result<Option<Receiver>, Error> {
+        let ValleyHook::ReceiverFold { depth, opening, .. } = *self else { return Ok(None) };
+        Ok(Some(Receiver { front, back: (front + depth).length()?, opening, depth, leg, height: self.stands_up(sheet)? }))
+    }
 }
 
 impl Receiver {
@@ -239,6 +248,7 @@ pub(super) fn add_receivers(
         let at = |out: Length| high.point((centre + out).length()?);
         pan.corners.extend([at(receiver.front)?, at(receiver.leg)?]);
     }
-    profile.validate().map_err(|e| e.under("valley pan"))?;
+    let name = pan.name.clone();
+    pan.profile.validate().map_err(|e| e.under(&name))?;
     Ok(pan)
 }

@@ -1,9 +1,10 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
-use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
+use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide, ValleyWidening};
+use crate::error::ErrorKind;
 use crate::num;
-use crate::panel::{Hold, Reach};
+use crate::panel::{Growth, Hold, Reach};
 use crate::pitch::{BendAt, Corner, Pitch, SlopeRule};
 use crate::practice::{junction as practice, panel};
 use crate::record::{Calculation, Source};
@@ -42,6 +43,7 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         bed: len("1/8\""),
         open_width: practice::VALLEY_OPEN_WIDTH,
         least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+        widens: None,
         rib: None,
         edge_hem: practice::EDGE_HEM,
         first: side(cleat()),
@@ -49,7 +51,7 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         minimum: SlopeRule::IBC_STANDING_SEAM,
     };
     let corner = Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE };
-    Valley { corner, first: levels(), second: levels(), detail }
+    Valley { corner, first: levels(), second: levels(), length: None, detail }
 }
 
 /// Height above a plane through the origin that rises at so many degrees toward +x.
@@ -317,4 +319,60 @@ fn the_cleat_of_a_valley_is_metal_to_fold() {
             assert!((at * way - front - along).abs() < 1e-6);
         }
     }
+}
+
+/// The published rule: 4 in at the top and 1 in more for each 8 ft.
+fn widening(length: &str) -> Valley {
+    let mut v = valley("6:12", "6:12");
+    v.detail.open_width = len("4\"");
+    v.detail.widens = Some(ValleyWidening::COPPER_ROOFINGS);
+    v.length = Some(len(length));
+    // Low screws are another matter.
+    for side in [&mut v.detail.first, &mut v.detail.second] {
+        if let ValleyHook::OffsetCleat { least_screw_height, .. } = &mut side.hook {
+            *least_screw_height = Length::ZERO;
+        }
+    }
+    v
+}
+
+#[test]
+fn a_valley_that_widens_by_hand() {
+    // 24 ft: 4 in at the top, 7 in at the foot; on each side every line but the pan's own lies 1 1/2 in farther out at the foot.
+    let solved = widening("24'").compute().unwrap();
+    let mut still = widening("24'");
+    (still.detail.widens, still.length) = (None, None);
+    let still = still.compute().unwrap();
+    assert_eq!((&solved.trims, &solved.lines, &solved.along), (&still.trims, &still.lines, &still.along));
+    assert_eq!(solved.lower_lines.len(), solved.lines.len());
+    for (top, foot) in solved.lines.iter().zip(&solved.lower_lines) {
+        assert_eq!((&top.name, top.side, &top.datum), (&foot.name, foot.side, &foot.datum));
+        let expected = if ["pan edge", "pan centreline"].contains(&&*top.name) { Length::ZERO } else { len("1 1/2\"") };
+        assert_eq!((foot.from_line - top.from_line).length().unwrap(), expected, "{}", top.name);
+    }
+    for side in [Side::First, Side::Second] {
+        let (end, was) = (solved.end(side).unwrap(), still.end(side).unwrap());
+        assert_eq!((end.reach, end.grows), (was.reach, Some(Growth { by: len("1/2\""), over: len("8'") })));
+    }
+}
+
+#[test]
+fn one_that_widens_too_much_for_its_pan_says_so_at_its_foot() {
+    // The pan reaches 12 in: 2 in open, 1/4 in gap, 3 1/2 in cleat and 4 in beyond leave 2 1/4 in, which is 36 ft of valley.
+    assert!(widening("36'").compute().is_ok());
+    let e = widening("40'").compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.first.leg"));
+    assert!(e.message().contains("6.35 mm") && e.message().contains("lower end"), "{e}");
+    assert_eq!(e.others().len(), 1);
+
+    let wrong = |f: &dyn Fn(&mut Valley)| {
+        let mut v = widening("24'");
+        f(&mut v);
+        v.compute().unwrap_err().path().to_owned()
+    };
+    assert_eq!(wrong(&|v| v.length = None), "length");
+    assert_eq!(wrong(&|v| v.length = Some(Length::ZERO)), "length");
+    assert_eq!(wrong(&|v| v.detail.first.hook = receiver()), "detail.first.hook");
+    let none = Growth { by: Length::ZERO, over: len("8'") };
+    assert_eq!(wrong(&|v| v.detail.widens = Some(ValleyWidening { growth: none, source: Source::user() })), "detail.widens.growth.by");
 }

@@ -44,12 +44,44 @@ impl WallRule {
     pub const UFGS_BEHIND_CLADDING: WallRule = WallRule::of("leg behind the wall covering", 6, Source::published("UFGS-07600", "", "3.1.11", Seen::Text));
     /// Counterflashing goes 2 in (50 mm) into the wall.
     pub const UFGS_INTO_WALL: WallRule = WallRule::of("counterflashing into the wall", 2, Source::published("UFGS-07600", "", "3.1.12", Seen::Text));
+    /// A fascia hooks its edge strip by 3/4 in (20 mm).
+    pub const UFGS_HOOK: WallRule =
+        WallRule::exactly("fascia hooked over the edge strip", Length::inches_64(48), Source::published("UFGS-07600", "", "3.1.15.1", Seen::Text));
+    /// A fascia's backing plate laps each piece by 4 in (100 mm).
+    pub const UFGS_PLATE_LAP: WallRule = WallRule::of("joint plate under each piece", 4, Source::published("UFGS-07600", "", "3.1.15.2", Seen::Text));
+    /// The pieces of a fascia stand 1/4 in (6 mm) apart.
+    pub const UFGS_END_GAP: WallRule =
+        WallRule::exactly("gap between pieces", Length::inches_64(16), Source::published("UFGS-07600", "", "3.1.15.2", Seen::Text));
+    /// A corner piece has legs of 12 in (300 mm).
+    pub const UFGS_CORNER_LEG: WallRule = WallRule::of("leg of a corner piece", 12, Source::published("UFGS-07600", "", "2", Seen::Text));
+    /// Penetrations stand 18 in apart.
+    pub const NAVFAC_APART: WallRule = WallRule::of("distance between penetrations", 18, Source::published("NAVFAC roofing guidance", "", "", Seen::Text));
+    /// A lap that slides is 3 in longer than its movement. Common practice, no published source.
+    pub const SLIDING_LAP: WallRule = WallRule::of("lap beside the movement", 3, Source::CommonPractice);
+    /// A face comes down 4 in over the leg or the cladding that comes up under it, as a counterflashing does. Common practice, no published source.
+    pub const LAP_OVER_LEG: WallRule =
+        WallRule::exactly("lap over the leg that comes up under it", crate::practice::junction::COUNTERFLASHING_LAP_LEAST, Source::CommonPractice);
 
-    /// Every rule that the library holds.
-    pub const ALL: &'static [WallRule] = &[Self::UFC_UPSTAND, Self::UFGS_UPSTAND, Self::UFGS_UNDER_COVERING, Self::UFGS_BEHIND_CLADDING, Self::UFGS_INTO_WALL];
+    /// Every published rule that the library holds.
+    pub const ALL: &'static [WallRule] = &[
+        Self::UFC_UPSTAND,
+        Self::UFGS_UPSTAND,
+        Self::UFGS_UNDER_COVERING,
+        Self::UFGS_BEHIND_CLADDING,
+        Self::UFGS_INTO_WALL,
+        Self::UFGS_HOOK,
+        Self::UFGS_PLATE_LAP,
+        Self::UFGS_END_GAP,
+        Self::UFGS_CORNER_LEG,
+        Self::NAVFAC_APART,
+    ];
 
     const fn of(what: &'static str, inches: i16, source: Source) -> WallRule {
-        WallRule { what: Cow::Borrowed(what), least: Length::inches(inches), source }
+        WallRule::exactly(what, Length::inches(inches), source)
+    }
+
+    const fn exactly(what: &'static str, least: Length, source: Source) -> WallRule {
+        WallRule { what: Cow::Borrowed(what), least, source }
     }
 
     /// A rule from another document, or the caller's own.
@@ -59,7 +91,7 @@ impl WallRule {
     }
 
     /// A fault unless `have` is at least the rule's.
-    pub(super) fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
+    pub(crate) fn check(&self, faults: &mut Faults, path: &str, have: Length, value: Length, cure: String) -> Result<(), Error> {
         if have >= self.least {
             return Ok(());
         }

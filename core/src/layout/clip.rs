@@ -16,8 +16,8 @@ pub(crate) struct Segment {
     pub(crate) y1: f64,
     /// The edge's number in the order of `Outline::edges`.
     pub(crate) edge: usize,
-    /// What a finished panel has beyond the line, along the seam.
-    pub(crate) allowance: f64,
+    /// What a finished panel has beyond the line, along the seam, at its left and its right end.
+    pub(crate) allowance: [f64; 2],
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
@@ -46,7 +46,7 @@ impl Segment {
         let y0 = height(a.y)?;
         // A level edge is as level here.
         let y1 = if a.y == b.y { y0 } else { height(b.y)? };
-        Ok(Some(Segment { x0, y0, x1, y1, edge: number, allowance: 0.0, trim: 0.0, pins: false, at: 0 }))
+        Ok(Some(Segment { x0, y0, x1, y1, edge: number, allowance: [0.0; 2], trim: 0.0, pins: false, at: 0 }))
     }
 
     /// Height of the line at this x.
@@ -64,6 +64,18 @@ impl Segment {
     /// Height of the line at this x, which may lie beyond its ends.
     pub(crate) fn y_extended(&self, x: f64) -> f64 {
         if x >= self.x0 && x <= self.x1 { self.y(x) } else { (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// What a finished panel has beyond the line at this x, which may lie beyond its ends.
+    pub(crate) fn allowance_at(&self, x: f64) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { left } else { (left * (self.x1 - x) + right * (x - self.x0)) / (self.x1 - self.x0) }
+    }
+
+    /// How the allowance grows to the right, over run: nothing where the panels end parallel to the line.
+    pub(crate) fn lean(&self) -> f64 {
+        let [left, right] = self.allowance;
+        if left.to_bits() == right.to_bits() { 0.0 } else { (right - left) / (self.x1 - self.x0) }
     }
 
     /// Rise to the right over run.
@@ -94,8 +106,17 @@ pub(crate) struct Run<'a> {
     pub(crate) upper_beside: [Option<Part<'a>>; 2],
     /// Square millimetres.
     pub(crate) area: f64,
-    /// Whether something is cut out between the lowest and the highest boundary.
-    pub(crate) notched: bool,
+    /// What is cut out between the lowest and the highest boundary.
+    pub(crate) notches: &'a [Notch<'a>],
+}
+
+/// What a run leaves out between its lowest and its highest boundary: an opening within its width, or the gap beside an arm.
+#[derive(Debug, Clone)]
+pub(crate) struct Notch<'a> {
+    /// The lines below it, from left to right: there the panel ends upward.
+    pub(crate) lower: Vec<Part<'a>>,
+    /// The lines above it.
+    pub(crate) upper: Vec<Part<'a>>,
 }
 
 /// A run by its extent and its greatest clear length.
@@ -108,7 +129,6 @@ pub(crate) struct RunSpan {
     pub(crate) foot: f64,
     pub(crate) head: f64,
     pub(crate) clear: f64,
-    notched: bool,
     /// What its trapezoids bear.
     label: usize,
     /// The area as a sum of trapezoids, where there are several.
@@ -160,6 +180,9 @@ pub(crate) struct Clipper<'a> {
     parts: Vec<Part<'a>>,
     /// Where the lower parts of each run start, the upper ones, and where those end.
     places: Vec<[usize; 3]>,
+    notches: Vec<Notch<'a>>,
+    /// Where the notches of each run start and end.
+    notched: Vec<[usize; 2]>,
 }
 
 /// Heights closer than this are told apart in the middle of the slab, where rounding does not matter; in millimetres.
@@ -175,7 +198,8 @@ impl<'a> Clipper<'a> {
         let next_break = segments.first().map_or(f64::INFINITY, |s| s.x0);
         let (active, cells, runs) = (Vec::with_capacity(8), Vec::with_capacity(8), Vec::with_capacity(4));
         let (labelled, parts, places, x) = (Vec::new(), Vec::new(), Vec::new(), f64::NEG_INFINITY);
-        Clipper { segments, links, next: 0, ends, next_end: 0, next_break, x, active, cells, labelled, runs, parts, places }
+        let (notches, notched) = (Vec::new(), Vec::new());
+        Clipper { segments, links, next: 0, ends, next_end: 0, next_break, x, active, cells, labelled, runs, parts, places, notches, notched }
     }
 
     /// Cuts the strip between these two x, which must lie right of the strip before.
@@ -269,11 +293,20 @@ impl<'a> Clipper<'a> {
     pub(crate) fn runs(&mut self) -> impl Iterator<Item = Run<'_>> {
         self.gather_parts();
         let this = &*self;
-        this.runs.iter().zip(&this.places).map(|(r, &[first, middle, end])| {
+        this.runs.iter().zip(this.places.iter().zip(&this.notched)).map(|(r, (&[first, middle, end], &[from, to]))| {
             let lower = this.parts.get(first..middle).unwrap_or_default();
             let upper = this.parts.get(middle..end).unwrap_or_default();
             let (lower_beside, upper_beside) = (this.beside(lower, r), this.beside(upper, r));
-            Run { left: r.left, right: r.right, lower, upper, lower_beside, upper_beside, area: r.area, notched: r.notched }
+            Run {
+                left: r.left,
+                right: r.right,
+                lower,
+                upper,
+                lower_beside,
+                upper_beside,
+                area: r.area,
+                notches: this.notches.get(from..to).unwrap_or_default(),
+            }
         })
     }
 
@@ -281,13 +314,23 @@ impl<'a> Clipper<'a> {
     fn gather_parts(&mut self) {
         self.parts.clear();
         self.places.clear();
+        self.notches.clear();
+        self.notched.clear();
         for r in &self.runs {
-            let first = self.parts.len();
+            let (first, first_notch) = (self.parts.len(), self.notches.len());
             let of_run = || self.cells.iter().filter(|c| c.run == r.label);
             // Trapezoids come slab by slab from the left, and in a slab from the foot up.
-            let mut x = f64::NEG_INFINITY;
-            for c in of_run().filter(|c| core::mem::replace(&mut x, c.x1) < c.x1) {
-                extend(&mut self.parts, first, c.lower, c);
+            let (mut x, mut below) = (f64::NEG_INFINITY, None::<&Trapezoid<'_>>);
+            for c in of_run() {
+                match below {
+                    // Over another trapezoid of the slab: what lies between the two is left out.
+                    Some(below) if c.x1 <= x => {
+                        let gap = Trapezoid { lower: below.upper, upper: c.lower, foot: below.head, head: c.foot, ..*c };
+                        leave_out(&mut self.notches, first_notch, &gap);
+                    }
+                    _ => extend(&mut self.parts, first, c.lower, c),
+                }
+                (x, below) = (c.x1, Some(c));
             }
             let middle = self.parts.len();
             let mut cells = of_run().peekable();
@@ -297,6 +340,7 @@ impl<'a> Clipper<'a> {
                 }
             }
             self.places.push([first, middle, self.parts.len()]);
+            self.notched.push([first_notch, self.notches.len()]);
         }
     }
 
@@ -378,7 +422,6 @@ impl RunSpan {
             foot: foot[0].min(foot[1]),
             head: head[0].max(head[1]),
             clear: cell.clear(foot),
-            notched: false,
             label: cell.run,
             steps: 0,
             foot_of_slab: foot,
@@ -392,11 +435,26 @@ impl RunSpan {
             self.right = cell.x1;
             self.foot_of_slab = cell.foot;
             self.foot = self.foot.min(cell.foot[0]).min(cell.foot[1]);
-        } else {
-            self.notched = true;
         }
         self.head = self.head.max(cell.head[0]).max(cell.head[1]);
         self.clear = self.clear.max(cell.clear(self.foot_of_slab));
+    }
+}
+
+/// Adds the gap between two trapezoids of a slab to the notch that it goes on from, or as a notch of its own. One that forks is two.
+fn leave_out<'a>(notches: &mut Vec<Notch<'a>>, first: usize, gap: &Trapezoid<'a>) {
+    let x = gap.x0;
+    let goes_on = |n: &Notch<'a>| match (n.lower.last(), n.upper.last()) {
+        (Some(below), Some(above)) => below.x1.to_bits() == x.to_bits() && above.line.y(x).min(gap.upper.y(x)) > below.line.y(x).max(gap.lower.y(x)),
+        _ => false,
+    };
+    let open = notches.iter_mut().skip(first).find(|n| goes_on(n));
+    if let Some(notch) = open {
+        extend(&mut notch.lower, 0, gap.lower, gap);
+        extend(&mut notch.upper, 0, gap.upper, gap);
+    } else {
+        let part = |line| vec![Part { line, x0: gap.x0, x1: gap.x1 }];
+        notches.push(Notch { lower: part(gap.lower), upper: part(gap.upper) });
     }
 }
 
@@ -429,8 +487,14 @@ fn order(segments: &mut [Segment]) {
 
 /// For segments sorted by their left ends, which go on from each other and are shifted differently. Empty where none is.
 fn link(segments: &[Segment]) -> Vec<[Option<Next>; 2]> {
-    let alike = |a: &Segment, b: &Segment| a.allowance.to_bits() == b.allowance.to_bits() && a.trim.to_bits() == b.trim.to_bits();
-    if segments.iter().zip(segments.iter().skip(1)).all(|(a, b)| alike(a, b)) {
+    let [mut lowest, mut highest] = [f64::INFINITY, f64::NEG_INFINITY];
+    let (mut least, mut most) = (lowest, highest);
+    for s in segments {
+        let [left, right] = s.allowance;
+        (lowest, highest) = (lowest.min(left).min(right), highest.max(left).max(right));
+        (least, most) = (least.min(s.trim), most.max(s.trim));
+    }
+    if lowest >= highest && least >= most {
         return Vec::new();
     }
     let mut out = vec![[None, None]; segments.len()];
@@ -438,8 +502,10 @@ fn link(segments: &[Segment]) -> Vec<[Option<Next>; 2]> {
         let from = segments.partition_point(|b| b.x0 < a.x1);
         let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
         let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
-        let apart = (a.allowance - b.allowance).abs().max((a.allowance + a.trim - b.allowance - b.trim).abs());
-        let reach = apart / (a.slope() - b.slope()).abs();
+        let ([_, of_a], [of_b, _]) = (a.allowance, b.allowance);
+        let apart = (of_a - of_b).abs().max((of_a + a.trim - of_b - b.trim).abs());
+        // The shifted lines may be turned toward each other.
+        let reach = apart / ((a.slope() - b.slope()).abs() - a.lean().abs() - b.lean().abs());
         if reach > 0.0 && reach.is_finite() {
             for (of, end, at) in [(k, 1, at), (at, 0, k)] {
                 if let Some(slot) = out.get_mut(of).and_then(|l| l.get_mut(end)) {

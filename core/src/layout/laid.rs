@@ -31,7 +31,8 @@ pub struct EndPart {
     pub left: Point,
     /// Its right end, on the junction line.
     pub right: Point,
-    /// The skew cut, from square: positive where the line rises to the right. The meeting angle is 90 degrees less its amount.
+    /// The skew cut, from square: positive where the line rises to the right, or, where the hold-back grows along the line, the line on which the panels end.
+    /// The meeting angle is 90 degrees less its amount.
     pub skew: Angle,
 }
 
@@ -97,10 +98,42 @@ pub struct LaidPanel {
     pub group: usize,
     /// The area of the plane that it covers, between the junction lines.
     pub covered: Area,
-    /// Whether an opening or a notch is cut out of it.
+    /// Whether an opening or a notch is cut out of it, or its end steps.
     pub notched: bool,
+    /// What is cut out of it between its lowest and its highest line. A step of an end is none: `lower` and `upper` hold it.
+    pub notches: Vec<Notch>,
     /// Whether both its ends pin it.
     pub pinned_twice: bool,
+}
+
+/// What is cut out of a panel between its ends: an opening within its width, or what lies beside an arm of the plane.
+///
+/// Points are on the junction lines; how far the metal ends from them is told by the [`PanelEnd`](crate::panel::PanelEnd) of each edge.
+///
+/// ```
+/// # use seamwright::layout::{EdgeUse, Layout, Start};
+/// # use seamwright::panel::{Panel, PanelEnd, Seam};
+/// # use seamwright::record::Calculation;
+/// # use seamwright::roof::{Outline, Point};
+/// # use seamwright::units::Length;
+/// # let p = |x, y| Point::new(Length::inches(x), Length::inches(y));
+/// # let panel = Panel::new(Length::inches(16), Length::inches(1), Seam::DoubleLock { lock: Length::parse("1/4\"")? })?;
+/// // A pipe's curb of 4 in, 6 in from the left seam, 40 in up.
+/// let hole = vec![p(6, 40), p(10, 40), p(10, 44), p(6, 44)];
+/// let outline = Outline::new(vec![p(0, 0), p(16, 0), p(16, 100), p(0, 100)], vec![hole])?;
+/// let laid = Layout::new(outline, panel, Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO)))?.compute()?;
+/// let notch = &laid.panels[0].notches[0];
+/// assert_eq!((notch.lower[0].left, notch.upper[0].right), (p(6, 40), p(10, 44)));
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Notch {
+    /// The lines that bound it below, from left to right: the panel's metal ends upward there.
+    pub lower: Vec<EndPart>,
+    /// The lines that bound it above, from left to right.
+    pub upper: Vec<EndPart>,
 }
 
 /// Panels of one order length and one width.

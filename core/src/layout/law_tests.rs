@@ -1,7 +1,9 @@
 use super::test_shapes::{Shape, bare, by_length, mirrored, outline, panel, shapes};
-use super::{LaidPlane, Layout, Start};
+use super::{EdgeUse, LaidPlane, Layout, Start};
+use crate::error::ErrorKind;
+use crate::panel::{Growth, PanelEnd};
 use crate::record::Calculation;
-use crate::roof::{Outline, Point};
+use crate::roof::{Edge, Outline, Point};
 use crate::units::{AreaUnit, Length, LengthUnit};
 use proptest::prelude::*;
 
@@ -230,4 +232,68 @@ fn flooded(board: &[Vec<bool>], datum: usize) -> Vec<(Length, Length, i64, Lengt
     }
     out.sort();
     out
+}
+
+/// The upright place of a line through two points at this x.
+fn through((ax, ay): (f64, f64), (bx, by): (f64, f64), x: f64) -> f64 {
+    ay + (by - ay) * (x - ax) / (bx - ax)
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(128))]
+
+    /// Panels that end on a line which turns away from their junction's: its two ends laid out by vectors, and each seam met with what lies between them.
+    #[test]
+    fn panels_end_on_a_line_that_turns(
+        width in 1500_i32..9000, rise in 300_i32..6000, rising in any::<bool>(), lower in any::<bool>(), coverage in 200_i32..700,
+        hold in 20_i32..300, gap in 0_i32..20, fold in 0_i32..40, by in 1_i32..300, over in 1000_i32..4000
+    ) {
+        let um = |mm: i32| Length::micrometres(mm * 1000);
+        let (low, high) = if rising { (0, rise) } else { (rise, 0) };
+        let (flat, p) = (rise + 9000, |x: i32, y: i32| Point::new(um(x), um(y)));
+        let ring = if lower { vec![p(0, low), p(width, high), p(width, flat), p(0, flat)] } else { vec![p(0, 0), p(width, 0), p(width, flat - low), p(0, flat - high)] };
+        let o = Outline::new(ring, vec![]).unwrap();
+        let growth = Growth { by: um(by), over: um(over) };
+        let end = PanelEnd::hold_back(um(hold)).with_gap(um(gap)).with_fold(um(fold)).growing(growth);
+        let skew = |e: &Edge| e.from.x != e.to.x && e.from.y != e.to.y;
+        let edge_use = |e: &Edge| if skew(e) { EdgeUse::End(end.clone()) } else { EdgeUse::End(PanelEnd::hold_back(Length::ZERO)) };
+        let laid = Layout::new(o.clone(), panel(coverage * 1000), Start::Left, edge_use).unwrap().compute().unwrap();
+        let mm = |l: Length| l.get(LengthUnit::Millimetre);
+        let e = o.edges().find(skew).unwrap();
+        let (a, b) = ((mm(e.from.x), mm(e.from.y)), (mm(e.to.x), mm(e.to.y)));
+        let length = crate::num::hypot(b.0 - a.0, b.1 - a.1);
+        // Into the plane, which lies on the left of its edges; farther at the lower of the two ends.
+        let into = (-(b.1 - a.1) / length, (b.0 - a.0) / length);
+        let top = f64::from(hold - gap - fold);
+        let foot = top + length * f64::from(by) / f64::from(over);
+        let (of_a, of_b) = if a.1 > b.1 { (top, foot) } else { (foot, top) };
+        let on = |p: (f64, f64), d: f64| (p.0 + into.0 * d, p.1 + into.1 * d);
+        let (from, to) = (on(a, of_a), on(b, of_b));
+        let turned = crate::num::atan_deg((to.1 - from.1) / (to.0 - from.0));
+        for p in &laid.panels {
+            for (x, found) in [(p.left, p.left_length), (p.right, p.right_length)] {
+                let end = through(from, to, mm(x));
+                let expected = if lower { f64::from(flat) - end } else { end };
+                let found = found.map_or(0.0, mm);
+                prop_assert!((found - expected.max(0.0)).abs() < 1e-6, "at {x}: {found} and not {expected}");
+            }
+            let part = if lower { &p.lower[0] } else { &p.upper[0] };
+            prop_assert!((part.skew.degrees() - turned).abs() < 1e-9);
+        }
+        // The mirrored plane has the mirrored panels, bit for bit.
+        let other = |x: Length| (um(width) - x).length().unwrap();
+        let turned_ring = o.outer().iter().map(|q| Point::new(other(q.x), q.y)).collect();
+        let mirrored = Layout::new(Outline::new(turned_ring, vec![]).unwrap(), panel(coverage * 1000), Start::Right, edge_use).unwrap().compute().unwrap();
+        prop_assert_eq!(list(&mirrored), list(&laid));
+    }
+}
+
+#[test]
+fn a_hold_back_cannot_grow_along_a_level_edge() {
+    let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+    let o = Outline::new(vec![p(0, 0), p(10, 0), p(10, 10), p(0, 10)], vec![]).unwrap();
+    let growth = Growth { by: Length::inches(1), over: Length::feet(8) };
+    let e =
+        Layout::new(o, panel(400_000), Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO).growing(growth))).and_then(|l| l.compute()).unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "edges[0]"));
 }

@@ -5,7 +5,7 @@ use super::clip::{Clipper, Part, Run, Segment};
 use super::extent::Extent;
 use super::grid::Grid;
 use super::input::{EdgeUse, Layout, LengthLimit, NarrowChoice};
-use super::laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+use super::laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
 use super::measure::{Measured, measure};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
@@ -62,15 +62,31 @@ impl Layout {
         for ((edge, e), edge_use) in self.outline.edges().enumerate().zip(&self.edges) {
             let (a, b) = if e.from.x < e.to.x { (e.from, e.to) } else { (e.to, e.from) };
             let (across, up) = ((b.x - a.x).pm() as f64, (b.y - a.y).pm() as f64);
-            skews.push(Angle::degrees_from(num::atan2_deg(up, across))?);
-            let Some(mut segment) = Segment::of(edge, &e, grid, foot)? else { continue };
+            let Some(mut segment) = Segment::of(edge, &e, grid, foot)? else {
+                skews.push(Angle::degrees_from(num::atan2_deg(up, across))?);
+                continue;
+            };
+            let mut skew = (up, across);
             if let EdgeUse::End(end) = edge_use {
-                // 1 / sin(meeting angle), exactly 1 for a square line.
-                let skewed = num::hypot(across, up) / across;
-                segment.allowance = end.allowance().map_err(|e| e.under(&format!("edges[{edge}]")))?.mm() * skewed;
-                segment.trim = end.field_trim.mm() * skewed;
-                segment.pins = end.hold == Hold::Pins;
+                let path = || format!("edges[{edge}]");
+                let beyond = end.allowance().map_err(|e| e.under(&path()))?.mm();
+                let on = match end.grows {
+                    None => end.on_edge(beyond, (across, up), 1.0),
+                    Some(_) if up == 0.0 => {
+                        let fault = Error::new(ErrorKind::Geometry, "a hold-back that grows down its line lies at a level edge").at(path());
+                        return Err(fault.accepts("an edge with an upper and a lower end"));
+                    }
+                    Some(_) => {
+                        // The plane lies on the left of its edges: below one that runs to the left.
+                        let outward = if e.from.x < e.to.x { -1.0 } else { 1.0 };
+                        let on = end.on_edge(beyond, (across / 1e9, up / 1e9), outward);
+                        skew = (on.slope, 1.0);
+                        on
+                    }
+                };
+                (segment.allowance, segment.trim, segment.pins) = (on.ends, end.field_trim.mm() * on.each, end.hold == Hold::Pins);
             }
+            skews.push(Angle::degrees_from(num::atan2_deg(skew.0, skew.1))?);
             out.push(segment);
         }
         Ok((out, skews))
@@ -146,7 +162,12 @@ impl Layout {
             pieces,
             group: 0,
             covered: Area::of(run.area, AreaUnit::SquareMillimetre),
-            notched: run.notched || m.stepped,
+            notched: !run.notches.is_empty() || m.stepped,
+            notches: run
+                .notches
+                .iter()
+                .map(|n| Ok(Notch { lower: self.end_parts(&n.lower, grid, skews)?, upper: self.end_parts(&n.upper, grid, skews)? }))
+                .collect::<Result<_, Error>>()?,
             pinned_twice: m.pinned_twice,
         }))
     }

@@ -82,11 +82,11 @@ impl End<'_> {
     /// How far out this part's shifted line is.
     fn line(&self, part: &Part<'_>, x: f64) -> f64 {
         let trim = if self.with_trim { part.line.trim } else { 0.0 };
-        self.outward * part.line.y_extended(x) + (part.line.allowance + trim)
+        self.outward * part.line.y_extended(x) + (part.line.allowance_at(x) + trim)
     }
 
     fn cross(&self, a: &Part<'_>, b: &Part<'_>, near: f64) -> Option<(f64, f64)> {
-        let turn = self.outward * (a.line.slope() - b.line.slope());
+        let turn = self.outward * (a.line.slope() - b.line.slope()) + (a.line.lean() - b.line.lean());
         let x = near + (self.line(b, near) - self.line(a, near)) / turn;
         x.is_finite().then_some((x, turn))
     }

@@ -32,6 +32,8 @@ mod law_tests;
 #[cfg(test)]
 mod layout_tests;
 #[cfg(test)]
+mod notch_tests;
+#[cfg(test)]
 mod roof_law_tests;
 #[cfg(test)]
 mod strip_arrays_tests;
@@ -40,7 +42,7 @@ mod test_shapes;
 
 pub use grid::Start;
 pub use input::{EdgeUse, Governs, Layout, LengthLimit, NarrowChoice, NarrowLimit, OrderRounding};
-pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, mark};
+pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
 pub use lists::{
     BlankPair, Bundle, BundleLimits, CoilTotal, CoilTotals, CoilUse, CutEdge, EndLaps, GreatestLength, LapArrangement, ListChoices, ListGroup, ListedPiece,
     ListedPlane, MarkOrder, PairChoice, PanelList, Waste,

@@ -10,6 +10,7 @@ pub mod cautions;
 mod change;
 mod check;
 mod end;
+mod range;
 
 #[cfg(test)]
 mod change_tests;
@@ -19,3 +20,4 @@ mod end_tests;
 pub use change::{LengthChange, SkewParts, across_line};
 pub use check::{EndCheck, EndVerdict};
 pub use end::{EndMovement, EndRoom, MovingEnd};
+pub use range::HeatRange;

@@ -21,6 +21,57 @@ pub enum Reach {
     Overhang(Length),
 }
 
+/// How a hold-back grows along its line: by so much for each length of the line.
+///
+/// ```
+/// use seamwright::panel::Growth;
+/// use seamwright::units::Length;
+/// let growth = Growth { by: Length::parse("1/2\"")?, over: Length::feet(8) };
+/// assert_eq!(growth.along(Length::feet(20))?, Length::parse("1 1/4\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct Growth {
+    /// By so much.
+    pub by: Length,
+    /// Over so much of the line.
+    pub over: Length,
+}
+
+impl Growth {
+    /// How much it comes to over a length of the line.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Overflow`] beyond the range.
+    pub fn along(&self, line: Length) -> Result<Length, Error> {
+        Length::from_mm(line.mm() / self.over.mm() * self.by.mm())
+    }
+
+    /// Whether both have a meaning.
+    ///
+    /// # Errors
+    /// [`ErrorKind::OutOfRange`] for a length that is not more than zero.
+    pub fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.by.positive("by"));
+        faults.keep(self.over.positive("over"));
+        faults.check()
+    }
+}
+
+/// What an end adds along the seams at an edge of a plane, in millimetres.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct OnEdge {
+    /// At the edge's left and right end.
+    pub(crate) ends: [f64; 2],
+    /// For each unit square to the line.
+    pub(crate) each: f64,
+    /// The rise over run of the line that the panels end on.
+    pub(crate) slope: f64,
+}
+
 /// Whether an end lets the panel move along its seams.
 ///
 /// ```
@@ -59,6 +110,9 @@ pub enum Hold {
 pub struct PanelEnd {
     /// Hold-back or overhang.
     pub reach: Reach,
+    /// How the end is held back farther down the line: then `reach` is that at the line's upper end, and all distances stay square to the line.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub grows: Option<Growth>,
     /// Room between the fold and what it hooks, at laying.
     #[cfg_attr(feature = "serde", serde(default))]
     pub gap: Length,
@@ -83,6 +137,7 @@ impl PanelEnd {
     pub const fn hold_back(distance: Length) -> PanelEnd {
         PanelEnd {
             reach: Reach::HoldBack(distance),
+            grows: None,
             gap: Length::ZERO,
             fold: Length::ZERO,
             turn_up: Length::ZERO,
@@ -102,6 +157,12 @@ impl PanelEnd {
     #[must_use]
     pub fn with_gap(self, gap: Length) -> PanelEnd {
         PanelEnd { gap, ..self }
+    }
+
+    /// The same end, held back farther down the line.
+    #[must_use]
+    pub fn growing(self, growth: Growth) -> PanelEnd {
+        PanelEnd { grows: Some(growth), ..self }
     }
 
     /// The same end with this fold.
@@ -144,10 +205,32 @@ impl PanelEnd {
         for (path, length) in [("reach", reach), ("gap", self.gap), ("fold", self.fold), ("turn_up", self.turn_up), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
+        if let Some(growth) = self.grows {
+            faults.keep(growth.check().map_err(|e| e.under("grows")));
+        }
         faults.check()
     }
 
-    /// What the finished panel has beyond the junction line, square to it; negative where it ends short.
+    /// What a distance past the line, square to it at its upper end, adds along the seams at an edge that runs so far across and so far up, in millimetres; `outward` is 1 where the panels
+    /// lie below the edge and -1 where they lie above it.
+    ///
+    /// Where the end is held back farther down the line, the panels end on a line of their own, through the distance at one end of the edge and that at the other.
+    pub(crate) fn on_edge(&self, beyond: f64, (across, up): (f64, f64), outward: f64) -> OnEdge {
+        let length = crate::num::hypot(across, up);
+        let Some(growth) = self.grows else {
+            // 1 / sin(meeting angle), exactly 1 for a square line.
+            let each = length / across;
+            return OnEdge { ends: [beyond * each; 2], each, slope: up / across };
+        };
+        let less = length / growth.over.mm() * growth.by.mm();
+        let (left, right) = if up > 0.0 { (beyond - less, beyond) } else { (beyond, beyond - less) };
+        let turned = outward * (right - left) / length;
+        let slope = (up + turned * across) / (across - turned * up);
+        let each = (across + slope * up) / length;
+        OnEdge { ends: [left * each, right * each], each, slope }
+    }
+
+    /// What the finished panel has beyond the junction line, square to it and at its upper end; negative where it ends short.
     ///
     /// # Errors
     /// [`ErrorKind::Overflow`] beyond the range.

@@ -16,5 +16,5 @@ mod section;
 #[cfg(test)]
 mod panel_tests;
 
-pub use end::{Hold, PanelEnd, Reach, along_seam};
+pub use end::{Growth, Hold, PanelEnd, Reach, along_seam};
 pub use section::{DevelopedWidth, Leg, Levels, Panel, Seam};

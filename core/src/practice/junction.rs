@@ -53,6 +53,9 @@ pub const SPLASH_RIB_LEAST: Length = Length::inches_64(48);
 /// A counterflashing laps the leg that it covers by at least this: 4 in.
 pub const COUNTERFLASHING_LAP_LEAST: Length = Length::inches(4);
 
+/// A coping's top falls to the roof by at least 1/2 in in 12: less leaves water on its joints.
+pub const COPING_RISE_IN_TWELVE: Length = Length::inches_64(32);
+
 /// How far sheet metal parts may lie in each other as drawn: metal and tape give so much, and bends of unlike radius nest by it. Common practice, no
 /// published source.
 ///

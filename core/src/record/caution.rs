@@ -53,6 +53,17 @@ impl Caution {
         self
     }
 
+    /// The same caution, its subject moved from one prefix to another; a subject without the prefix stays.
+    #[must_use]
+    pub(crate) fn moved(mut self, from: &str, to: &str) -> Self {
+        if let Some(rest) = self.subject.strip_prefix(from)
+            && (rest.is_empty() || rest.starts_with(['.', '[']))
+        {
+            self.subject = format!("{to}{rest}");
+        }
+        self
+    }
+
     /// Its numbered kind.
     #[must_use]
     pub fn code(&self) -> CautionCode {

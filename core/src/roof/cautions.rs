@@ -60,6 +60,13 @@ pub const NO_LEVEL_SIDE: CautionCode = CautionCode {
 pub const NOTHING_CLOSES: CautionCode =
     CautionCode { number: 3114, name: "nothing-closes", text: "the joints hold no check: a slip in a plane or a pitch goes into the roof unseen" };
 
+/// A cricket wider than its curb.
+pub const CRICKET_END: CautionCode = CautionCode {
+    number: 3115,
+    name: "cricket-end",
+    text: "the cricket behind {hole} reaches past its curb: each end is an upright face, {height} high at the curb, that is framed and closed",
+};
+
 /// Every caution of the room.
 pub const ALL: &[CautionCode] = &[
     UNKNOWN_LINE,
@@ -77,4 +84,5 @@ pub const ALL: &[CautionCode] = &[
     ONE_CHECK,
     NO_LEVEL_SIDE,
     NOTHING_CLOSES,
+    CRICKET_END,
 ];

@@ -8,6 +8,7 @@
 //! | [`Outline`] | the validated shape of one plane, in the plane: x across the slope, y up it |
 //! | [`Plane`] | vertices, pitch, axes, outline and areas of one plane |
 //! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
+//! | [`Cricket`] | two small planes behind a hole, by their own pitch; a [`RoofInput`] takes them by the name of the hole |
 //! | [`Drain`] | which line the water of a plane reaches, and where it goes |
 //! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
 //! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |
@@ -20,6 +21,7 @@
 
 pub mod cautions;
 mod clusters;
+mod crickets;
 mod drainage;
 mod frame;
 #[cfg(feature = "serde")]
@@ -39,6 +41,8 @@ mod walls;
 mod whole_roof;
 
 #[cfg(test)]
+mod cricket_tests;
+#[cfg(test)]
 mod hip_table_tests;
 #[cfg(test)]
 mod line_tests;
@@ -49,12 +53,15 @@ mod plane_tests;
 #[cfg(test)]
 mod same_roof_tests;
 #[cfg(test)]
+pub(crate) mod sample_roofs;
+#[cfg(test)]
 mod terrain_tests;
 #[cfg(test)]
 mod test_roofs;
 #[cfg(test)]
 mod whole_roof_tests;
 
+pub use crickets::{Cricket, CricketFigures, CricketInput, CricketShape, PlacedCricket};
 pub use drainage::{Drain, Outfall};
 pub use kind::{LineKind, Water};
 pub use line::{Beyond, Line, Side};

@@ -181,7 +181,7 @@ impl Namer<'_> {
         for stretch in free_stretches(&edge, &taken, self.tolerance) {
             let mut rest = Some(stretch);
             while let Some(now) = rest.take() {
-                let wall = if edge.id.ring == 0 { self.wall_along(number, self.plane(edge.id.plane)?, &edge, &now)? } else { None };
+                let wall = if edge.id.ring == 0 && !self.is_at_curb(&edge)? { self.wall_along(number, self.plane(edge.id.plane)?, &edge, &now)? } else { None };
                 let Some((wall, along)) = wall else {
                     self.open(number, &edge, &now)?;
                     break;
@@ -198,12 +198,20 @@ impl Namer<'_> {
         Ok(())
     }
 
+    /// Whether it is the edge of a cricket's plane along its curb.
+    fn is_at_curb(&self, edge: &RoofEdge) -> Result<bool, Error> {
+        Ok(edge.id.ring == 0 && edge.id.given == 0 && self.plane(edge.id.plane)?.behind.is_some())
+    }
+
     fn open(&mut self, number: usize, edge: &RoofEdge, stretch: &Stretch) -> Result<(), Error> {
         let plane = self.plane(edge.id.plane)?;
         let piece: Piece = stretch.piece();
         let measures = piece.measures();
         let (side, lie) = measures.side(plane, edge.id, &piece, self.tolerance)?;
-        let hole = edge.id.ring.checked_sub(1).and_then(|h| plane.hole_names().get(h));
+        let hole = match edge.id.ring.checked_sub(1) {
+            Some(h) => plane.hole_names().get(h),
+            None => plane.behind.as_ref().filter(|_| edge.id.given == 0),
+        };
         let (kind, beyond) = hole.map_or((lie.free(), Beyond::Open), |name| (lie.curb(), Beyond::Hole(name.clone())));
         let line = measures.line(kind, &piece, None, side, beyond)?;
         self.drafts.push(Draft { key: (number, stretch.from), line, remarks: Vec::new() });

@@ -66,6 +66,9 @@ pub struct Plane {
     pub(super) off_plane: Length,
     #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) frame: Frame,
+    /// The hole that it stands behind, where it is a plane of a cricket: its first edge as given runs along the curb.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub(super) behind: Option<String>,
     /// The path of the form that it was given in.
     #[cfg_attr(feature = "serde", serde(skip))]
     pub(super) form: &'static str,
@@ -82,6 +85,12 @@ impl Plane {
     #[must_use]
     pub fn hole_names(&self) -> &[String] {
         &self.holes
+    }
+
+    /// The name of the hole that it stands behind, where it is a plane of a cricket.
+    #[must_use]
+    pub fn cricket_behind(&self) -> Option<&str> {
+        self.behind.as_deref()
     }
 
     /// Its vertices in space: the outer ring, then the holes, in the order of [`outline`](Self::outline).

@@ -337,5 +337,5 @@ fn assemble(rings: Vec<Vec<Vertex>>, plan: Outline, holes: Vec<String>, frame: F
     let mut shape = shape.into_iter();
     let outer = shape.next().unwrap_or_default();
     let outline = Outline::new(outer, shape.collect())?;
-    Ok(Plane { name: String::new(), holes, rings, plan, outline, pitch, down_slope, off_plane: Length::ZERO, frame, form: PLAN })
+    Ok(Plane { name: String::new(), holes, rings, plan, outline, pitch, down_slope, off_plane: Length::ZERO, frame, behind: None, form: PLAN })
 }

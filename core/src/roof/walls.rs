@@ -3,7 +3,7 @@
 use super::matching::{RoofEdge, Stretch};
 use super::overlap::Box2;
 use super::vertex::{Twice, Vertex};
-use super::{Plane, Point};
+use super::{Plane, PlaneInput, Point};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::units::Length;
@@ -12,7 +12,8 @@ use std::collections::BTreeSet;
 /// A wall that the roof runs into: a vertical face over a straight line in plan.
 ///
 /// An edge of a plane runs into it where it lies on the line and below the wall's top. So the eave of a tower's own roof, which stands on
-/// the tower's walls, does not run into them if their top is given.
+/// the tower's walls, does not run into them if their top is given. Where the top is not level, as under a gable, the planes that stand on the wall are named
+/// instead.
 ///
 /// ```
 /// use seamwright::roof::{Point, Wall};
@@ -20,6 +21,8 @@ use std::collections::BTreeSet;
 /// let mut wall = Wall::new("tower", Point::default(), Point::new(Length::feet(9), Length::ZERO));
 /// assert_eq!(wall.top, None); // higher than every plane
 /// wall.top = Some(Length::feet(30));
+/// let gablet = Wall::new("gablet", Point::default(), Point::new(Length::ZERO, Length::feet(9))).carrying(["upper south", "upper north"]);
+/// assert_eq!(gablet.carries.len(), 2);
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
@@ -34,9 +37,12 @@ pub struct Wall {
     /// The height of its top; without one it is higher than every plane.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub top: Option<Length>,
+    /// Planes that stand on the wall, by name: their edges lie over it and do not run into it.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub carries: Vec<String>,
 }
 
-pub(super) fn check(walls: &[Wall], tolerance: f64, faults: &mut Faults) {
+pub(super) fn check(walls: &[Wall], planes: &[PlaneInput], tolerance: f64, faults: &mut Faults) {
     let mut names = BTreeSet::new();
     for (i, wall) in walls.iter().enumerate() {
         if wall.name.trim().is_empty() {
@@ -47,6 +53,14 @@ pub(super) fn check(walls: &[Wall], tolerance: f64, faults: &mut Faults) {
         let d = on_ground(wall.to).from(on_ground(wall.from));
         if num::hypot(d[0], d[1]) <= tolerance {
             faults.add(Error::new(ErrorKind::Geometry, "a wall has no length").at(format!("walls[{i}]")).accepts("ends farther apart than the tolerance"));
+        }
+        for (k, name) in wall.carries.iter().enumerate().filter(|(_, name)| planes.iter().all(|p| p.name != **name)) {
+            faults.add(
+                Error::new(ErrorKind::Unknown, format!("no plane that the wall {} could carry has this name", wall.name))
+                    .at(format!("walls[{i}].carries[{k}]"))
+                    .value_of(name)
+                    .accepts("the name of a plane of the roof"),
+            );
         }
     }
 }
@@ -59,7 +73,13 @@ impl Wall {
     /// A wall that is higher than every plane.
     #[must_use]
     pub fn new(name: impl Into<String>, from: Point, to: Point) -> Wall {
-        Wall { name: name.into(), from, to, top: None }
+        Wall { name: name.into(), from, to, top: None, carries: Vec::new() }
+    }
+
+    /// The same wall under these planes.
+    #[must_use]
+    pub fn carrying(self, planes: impl IntoIterator<Item = impl Into<String>>) -> Wall {
+        Wall { carries: planes.into_iter().map(Into::into).collect(), ..self }
     }
 
     pub(super) fn plan_box(&self) -> Box2 {
@@ -68,6 +88,9 @@ impl Wall {
 
     /// The part of a stretch of an edge along which the wall stands.
     pub(super) fn along(&self, plane: &Plane, edge: &RoofEdge, free: &Stretch, tolerance: f64) -> Result<Option<Stretch>, Error> {
+        if self.carries.iter().any(|name| name == plane.name()) {
+            return Ok(None);
+        }
         let d = edge.to.from(edge.from);
         let plan = num::hypot(d[0], d[1]);
         let (ux, uy) = (d[0] / plan, d[1] / plan);

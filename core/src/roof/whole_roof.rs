@@ -1,11 +1,12 @@
 //! The roof: its planes, walls, lines and drainage.
 
+use super::crickets::{CricketInput, PlacedCricket, place};
 use super::drainage::{Drain, drains};
 use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
 use super::walls::{self, Wall};
-use super::{Plane, PlaneInput};
+use super::{Plane, PlaneInput, cautions};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::Pitch;
 use crate::practice::roof as practice;
@@ -39,6 +40,9 @@ pub struct RoofInput {
     /// Walls that the roof runs into.
     #[cfg_attr(feature = "serde", serde(default))]
     pub walls: Vec<Wall>,
+    /// Crickets behind holes of the planes, each by the hole's name; their planes come after those given, left and right.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub crickets: Vec<CricketInput>,
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub tolerance: Option<Length>,
@@ -54,7 +58,14 @@ impl RoofInput {
     /// A roof of these planes, without walls, with the tolerances of common practice.
     #[must_use]
     pub fn new(planes: Vec<PlaneInput>) -> RoofInput {
-        RoofInput { planes, walls: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+    }
+
+    /// The names of its planes, those of its crickets among them, in the order of the roof's planes.
+    #[must_use]
+    pub fn plane_names(&self) -> Vec<String> {
+        let crickets = self.crickets.iter().flat_map(|c| [c.plane_name(false), c.plane_name(true)]);
+        self.planes.iter().map(|p| p.name.clone()).chain(crickets).collect()
     }
 }
 
@@ -81,6 +92,8 @@ impl RoofInput {
 pub struct Roof {
     planes: Vec<Plane>,
     walls: Vec<Wall>,
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    crickets: Vec<PlacedCricket>,
     tolerance: Length,
     lines: Vec<Line>,
     drains: Vec<Drain>,
@@ -88,7 +101,7 @@ pub struct Roof {
 }
 
 impl Roof {
-    /// The planes, in the order given; their numbers count from 0.
+    /// The planes, in the order given and then those of crickets; their numbers count from 0.
     #[must_use]
     pub fn planes(&self) -> &[Plane] {
         &self.planes
@@ -98,6 +111,12 @@ impl Roof {
     #[must_use]
     pub fn walls(&self) -> &[Wall] {
         &self.walls
+    }
+
+    /// The crickets, in the order given.
+    #[must_use]
+    pub fn crickets(&self) -> &[PlacedCricket] {
+        &self.crickets
     }
 
     /// How far apart edges were allowed to lie.
@@ -174,13 +193,18 @@ impl Calculation for RoofInput {
             faults.add(Error::new(ErrorKind::Missing, "a roof needs a plane").at("planes").accepts("1 plane or more"));
         }
         self.check_names(&mut faults);
-        walls::check(&self.walls, used.mm(), &mut faults);
-        let built: Vec<(usize, Plane)> = self
+        walls::check(&self.walls, &self.planes, used.mm(), &mut faults);
+        let mut built: Vec<(String, Plane)> = self
             .planes
             .iter()
             .enumerate()
-            .filter_map(|(i, p)| faults.keep(p.plane().map_err(|e| e.under(&format!("planes[{i}]")).about(&p.name))).map(|p| (i, p)))
+            .filter_map(|(i, p)| {
+                let path = format!("planes[{i}]");
+                faults.keep(p.plane().map_err(|e| e.under(&path).about(&p.name))).map(|p| (path, p))
+            })
             .collect();
+        // Planes at fault, or holes that are, have no cricket that could be checked.
+        let crickets = if faults.is_empty() { self.set_crickets(&mut built, used, &mut faults, r)? } else { Vec::new() };
         check_planes(&built, used, &mut faults);
         faults.check()?;
 
@@ -196,39 +220,77 @@ impl Calculation for RoofInput {
                     .source(Source::geometry())
             });
         }
-        let (lines, mut cautions) = naming::name_lines(&planes, &self.walls, used)?;
+        let (lines, mut found) = naming::name_lines(&planes, &self.walls, used)?;
         for line in &lines {
             naming::tell(line, &planes, r);
         }
-        naming::plane_cautions(&planes, self.minimum_slope, sliver.unwrap_or(practice::SLIVER), self.sliver_width.is_some(), &mut cautions)?;
+        naming::plane_cautions(&planes, self.minimum_slope, sliver.unwrap_or(practice::SLIVER), self.sliver_width.is_some(), &mut found)?;
+        for (i, cricket) in crickets.iter().enumerate().filter(|(_, c)| c.figures.end_height.is_positive()) {
+            let caution = Caution::new(cautions::CRICKET_END, format!("crickets[{i}]"), Source::geometry()).arg("hole", &cricket.hole);
+            found.push(caution.arg("height", cricket.figures.end_height));
+        }
         let drains = drains(&lines);
-        Ok(Roof { planes, walls: self.walls.clone(), tolerance: used, lines, drains, cautions })
+        Ok(Roof { planes, walls: self.walls.clone(), crickets, tolerance: used, lines, drains, cautions: found })
     }
 }
 
 impl RoofInput {
     fn check_names(&self, faults: &mut Faults) {
-        let mut names: Vec<(&str, usize)> = self.planes.iter().enumerate().map(|(i, p)| (p.name.as_str(), i)).collect();
+        let all = self.plane_names();
+        let mut names: Vec<(&str, usize)> = all.iter().enumerate().map(|(i, name)| (name.as_str(), i)).collect();
         names.sort_unstable();
         for (a, b) in names.iter().zip(names.iter().skip(1)) {
             if a.0 == b.0 && !a.0.trim().is_empty() {
-                faults.add(Error::new(ErrorKind::Conflict, "two planes have one name").at(format!("planes[{}].name", b.1)).value_of(b.0));
+                let path = match b.1.checked_sub(self.planes.len()) {
+                    None => format!("planes[{}].name", b.1),
+                    Some(k) => format!("crickets[{}].hole", k / 2),
+                };
+                faults.add(Error::new(ErrorKind::Conflict, "two planes have one name").at(path).value_of(b.0));
             }
         }
+    }
+
+    /// Grows the holes that crickets stand behind, and adds the crickets' planes.
+    fn set_crickets<R: Recorder>(
+        &self,
+        built: &mut Vec<(String, Plane)>,
+        tolerance: Length,
+        faults: &mut Faults,
+        r: &mut R,
+    ) -> Result<Vec<PlacedCricket>, Error> {
+        let mut given = self.planes.clone();
+        let mut out = Vec::with_capacity(self.crickets.len());
+        for (i, cricket) in self.crickets.iter().enumerate() {
+            let path = format!("crickets[{i}]");
+            let found = given.iter().position(|p| p.name == cricket.plane);
+            let Some((plane, (input, slot))) = found.and_then(|k| Some((k, (given.get_mut(k)?, built.get_mut(k)?)))) else {
+                let names = self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
+                let fault = Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(format!("{path}.plane"));
+                faults.add(fault.value_of(&cricket.plane).accepts(names));
+                continue;
+            };
+            let placed = r.part(|| format!("cricket behind {} in {}", cricket.hole, cricket.plane), |r| place(input, &slot.1, cricket, tolerance, r));
+            let Some(placed) = faults.keep(placed.map_err(|e| e.under(&path).about(&cricket.hole))) else { continue };
+            (*input, slot.1) = placed.main;
+            let left = built.len();
+            out.push(PlacedCricket { plane, hole: cricket.hole.clone(), left, right: left + 1, figures: placed.figures });
+            built.push((path.clone(), placed.left));
+            built.push((path, placed.right));
+        }
+        Ok(out)
     }
 }
 
 /// Faults of planes that are sound by themselves: together too far apart, edges within the tolerance, overlaps.
-fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Faults) {
-    let at = |i: usize| format!("planes[{i}]");
+fn check_planes(planes: &[(String, Plane)], tolerance: Length, faults: &mut Faults) {
     if let Some((_, first)) = planes.first() {
         let origin = first.rings.first().and_then(|r| r.first()).copied().unwrap_or_default();
-        for (i, plane) in planes {
+        for (at, plane) in planes {
             let far = plane.rings.iter().flatten().flat_map(|v| v.from(origin)).fold(0.0, |m: f64, d| m.max(d.abs()));
             if far >= practice::GREATEST_EXTENT.mm() {
                 faults.add(
                     Error::new(ErrorKind::OutOfRange, format!("the plane {} lies too far from {}", plane.name(), first.name()))
-                        .at(at(*i))
+                        .at(at.clone())
                         .value_of(format_args!("{far:.0} mm"))
                         .accepts(format!("less than {}", practice::GREATEST_EXTENT))
                         .cured_by("check the unit of the coordinates"),
@@ -236,7 +298,7 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
             }
         }
     }
-    for (i, plane) in planes {
+    for (at, plane) in planes {
         for (r, ring) in plane.rings.iter().enumerate() {
             for (edge, (a, b)) in plane.plan.edges().filter(|e| e.ring == r).zip(ring.iter().zip(ring.iter().cycle().skip(1))) {
                 let length = crate::num::space::norm(b.from(*a));
@@ -244,7 +306,7 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
                     let ring = if r == 0 { "outer".to_owned() } else { format!("holes[{}].ring", r - 1) };
                     faults.add(
                         Error::new(ErrorKind::Geometry, format!("an edge of {} is no longer than the tolerance", plane.name()))
-                            .at(format!("{}.{}.{ring}[{}]", at(*i), plane.form, edge.given))
+                            .at(format!("{at}.{}.{ring}[{}]", plane.form, edge.given))
                             .value_of(format_args!("{length} mm"))
                             .accepts(format!("edges longer than {tolerance}"))
                             .cured_by("leave the vertex out, or give a smaller tolerance"),
@@ -259,8 +321,8 @@ fn check_planes(planes: &[(usize, Plane)], tolerance: Length, faults: &mut Fault
         if let Some(depth) = overlap(p, q, tolerance.mm()) {
             faults.add(
                 Error::new(ErrorKind::Geometry, format!("the planes {} and {} overlap in plan", p.name(), q.name()))
-                    .at(at(*j))
-                    .value_of(format_args!("{depth:.3} mm deep in {}", at(*i)))
+                    .at(j.clone())
+                    .value_of(format_args!("{depth:.3} mm deep in {i}"))
                     .accepts(format!("planes that overlap by no more than {tolerance}"))
                     .cured_by("cut a hole for the one on top, or end both at the line where they meet"),
             );

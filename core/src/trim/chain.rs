@@ -5,6 +5,7 @@ use super::leg::{Bend, Direction, Face, Leg, LegEnd};
 use super::outline::Placement;
 use super::point::Point;
 use super::profile::Profile;
+use super::size::to_length;
 use super::walk::Part;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
@@ -124,11 +125,7 @@ impl Calculation for Chain {
     /// As [`Chain::profile`].
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Profile, Error> {
         let corner = |bend: &Bend| if bend.direction.inside() == self.face { LegEnd::InnerCorner } else { LegEnd::OuterCorner };
-        let (legs, bends) = self.line().legs_and_bends((&self.start_edge, &self.end_edge), corner, r)?;
-        let profile =
-            Profile { thickness: self.thickness, start_edge: self.start_edge.clone(), legs, bends, end_edge: self.end_edge.clone(), painted: self.painted };
-        profile.validate()?;
-        Ok(profile)
+        self.line().profile(self.thickness, (&self.start_edge, &self.end_edge), self.painted, corner, r)
     }
 }
 
@@ -140,21 +137,27 @@ pub(super) struct Line<'a> {
     pub(super) inside_radius: Length,
 }
 
+/// A leg of a line: the way that it is laid, and its length.
+type Laid = ((f64, f64), Length);
+
 impl Line<'_> {
-    /// The legs between the vertices, dimensioned to the corner that each bend is given, and the bends at them.
-    pub(super) fn legs_and_bends<R: Recorder>(
+    /// The profile whose legs lie between the vertices, dimensioned to the corner that each bend is given.
+    pub(super) fn profile<R: Recorder>(
         &self,
+        thickness: Length,
         edges: (&Edge, &Edge),
+        painted: Face,
         corner: impl Fn(&Bend) -> LegEnd,
         r: &mut R,
-    ) -> Result<(Vec<Leg>, Vec<Bend>), Error> {
+    ) -> Result<Profile, Error> {
         let mut faults = Faults::default();
         let steps = self.steps(&mut faults);
         faults.check()?;
+        let laid = lay(&steps)?;
         let mut faults = Faults::default();
-        let mut bends = Vec::with_capacity(steps.len());
-        for (i, pair) in steps.windows(2).enumerate() {
-            if let [before, after] = pair {
+        let mut bends = Vec::with_capacity(laid.len());
+        for (i, pair) in laid.windows(2).enumerate() {
+            if let [(before, _), (after, _)] = pair {
                 bends.extend(faults.keep(self.bend(*before, *after).map_err(|e| e.at(format!("legs[{i}].to")))));
             }
         }
@@ -163,25 +166,24 @@ impl Line<'_> {
         let at_edge = |edge: &Edge| if edge.is_raw() { LegEnd::SheetEdge } else { LegEnd::OuterTangent };
         let end_at = |bend: Option<&Bend>, edge: &Edge| bend.map_or_else(|| at_edge(edge), &corner);
         let mut legs = Vec::with_capacity(self.legs.len());
-        let mut from = self.start;
-        for (i, leg) in self.legs.iter().enumerate() {
-            let length = from.distance(leg.to)?;
+        for (i, (leg, (_, length))) in self.legs.iter().zip(&laid).enumerate() {
             r.step(|| {
-                let step = Step::new(format!("leg {}", leg.name)).formula("distance of its vertices").with("from", format_args!("{}, {}", from.x, from.y));
-                step.with("to", format_args!("{}, {}", leg.to.x, leg.to.y)).gives(length).source(Source::geometry())
+                let step = Step::new(format!("leg {}", leg.name)).formula("from where the legs before it end to its vertex");
+                step.with("vertex", format_args!("{}, {}", leg.to.x, leg.to.y)).gives(length).source(Source::geometry())
             });
             let bend = bends.get(i);
             if let Some(bend) = bend {
                 r.step(|| Step::new(format!("bend {}", i + 1)).formula("turn from leg to leg").gives(bend.angle).source(Source::geometry()));
             }
             let start = end_at(i.checked_sub(1).and_then(|b| bends.get(b)), edges.0);
-            legs.push(Leg { name: leg.name.clone(), length, start, end: end_at(bend, edges.1) });
-            from = leg.to;
+            legs.push(Leg { name: leg.name.clone(), length: *length, start, end: end_at(bend, edges.1) });
         }
-        Ok((legs, bends))
+        let profile = Profile { thickness, start_edge: edges.0.clone(), legs, bends, end_edge: edges.1.clone(), painted };
+        profile.validate()?;
+        Ok(profile)
     }
 
-    /// The way along each leg.
+    /// The way from each vertex to the next.
     fn steps(&self, faults: &mut Faults) -> Vec<(f64, f64)> {
         let mut out = Vec::with_capacity(self.legs.len());
         let mut from = self.start;
@@ -222,4 +224,21 @@ impl Line<'_> {
         let angle = BendAngle::from_flat(Angle::degrees_from(turn.abs())?)?;
         Ok(Bend { angle, direction, inside_radius: self.inside_radius, rule: None })
     }
+}
+
+/// Lays the legs of a line one on the other: each is aimed from where the legs before it end, so that what their lengths lose to the picometre does not add up.
+/// No corner then lies more than half a picometre off its vertex.
+fn lay(steps: &[(f64, f64)]) -> Result<Vec<Laid>, Error> {
+    let mut out = Vec::with_capacity(steps.len());
+    // How far beyond its vertex the last leg ends.
+    let mut past = (0.0, 0.0);
+    for step in steps {
+        let way = (step.0 - past.0, step.1 - past.1);
+        let span = num::hypot(way.0, way.1);
+        let length = to_length(span)?;
+        let share = (length.mm() - span) / span;
+        past = (way.0 * share, way.1 * share);
+        out.push((way, length));
+    }
+    Ok(out)
 }

@@ -34,6 +34,7 @@ pub mod cautions;
 mod chain;
 mod check;
 mod course;
+mod curves;
 mod deductions;
 mod din;
 mod din_linear;
@@ -88,12 +89,12 @@ pub use batch::{girths, girths_into};
 pub use bend_figures::{BendFigures, BendFound};
 pub use blank::{
     BlankBend, BlankEdge, BlankEnd, BlankFold, BlankHole, BlankLine, BlankPlan, BlankSide, EndCut, EndFold, FlatBlank, FoldEnds, FoldedEnd, HolePlace,
-    MitredEnd, Notch, NotchShape, PieceEnd, PlannedBlank, PlannedHole, ReliefHabit, Tab,
+    MitredEnd, Notch, NotchShape, PieceEnd, PlannedBlank, PlannedHole, ReliefHabit, ReliefHole, Tab,
 };
 pub use brake::{
     BendOrder, BendStep, Brake, ClampLine, FoldTakes, FoldWay, FoldingPlan, FormingCheck, FormingFault, FormingMetal, FormingReport, GaugeStep, Handling,
-    HitBody, Hole, HoleFinding, HoleLimit, KnownSpringback, MAX_SEARCHED, MAX_STEPS, OrderFound, OrderOutcome, OrderSearch, OrderSheet, OrderTrial,
-    OrderVerdict, RadiusFinding, SheetEdge, SheetPart, SpringbackFactor, StepFault, ToolOutline, Tooling,
+    HitBody, Hole, HoleFinding, HoleLimit, MAX_SEARCHED, MAX_STEPS, OrderFound, OrderOutcome, OrderSearch, OrderSheet, OrderTrial, OrderVerdict, RadiusFinding,
+    SheetEdge, SheetPart, StepFault, ToolOutline, Tooling,
 };
 pub use builder::ProfileBuilder;
 pub use chain::{Chain, ChainLeg};
@@ -108,7 +109,7 @@ pub use flat::{Flat, FlatBend, FlatLeg, FlatPattern};
 pub use handbook::HandbookMetal;
 pub use joggle::{Joggle, JoggleParts};
 pub use leg::{Bend, Direction, Face, Leg, LegEnd};
-pub use mitre::{LegCut, Mitre, MitreCorner, MitreHalf, MitredCorner, RunWay, SecondHalf, SheetSurface, Way};
+pub use mitre::{LegCut, MatchedSection, MatchingSection, Mitre, MitreCorner, MitreHalf, MitredCorner, RunWay, SecondHalf, SheetSurface, Way};
 pub use neutral_axis::NeutralAxis;
 pub use nominal_seam::{NominalSeam, SeamMetal};
 pub use nominal_sum::{NominalBend, NominalFlat, NominalSum};
@@ -117,7 +118,7 @@ pub use point::Point;
 pub use profile::Profile;
 pub use rule::BendRule;
 pub use size::BendSize;
-pub use springback::{OverBend, Springback, SpringbackBy, Sprung, Tooled};
+pub use springback::{OverBend, Springback, SpringbackBy, SpringbackFactor, Sprung, Tooled};
 pub use springback_table::SpringbackMetal;
 pub use taper::{HeldLine, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim};
 pub use trial_bend::{TrialBend, TrialFound};

@@ -278,7 +278,8 @@ pub(super) struct Swing {
 
 impl Pen {
     pub(super) fn at(x: f64, y: f64, heading: f64) -> Pen {
-        Pen { x, y, heading, sin: num::sin_deg(heading), cos: num::cos_deg(heading) }
+        let (sin, cos) = num::sin_cos_deg(heading);
+        Pen { x, y, heading, sin, cos }
     }
 
     /// A point of the sheet beside the pen, so far above its lower face.
@@ -344,12 +345,17 @@ impl Reach {
         let past = num::within_turn(swing.out_heading * swing.turn.signum());
         let past = if past < 0.0 { past + 360.0 } else { past };
         let side = swing.turn.signum();
-        for (axis, (x, y)) in [(0.0, (1.0, 0.0)), (90.0, (0.0, side)), (180.0, (-1.0, 0.0)), (270.0, (0.0, -side))] {
-            let ahead = axis - past;
-            let ahead = if ahead < 0.0 { ahead + 360.0 } else { ahead };
-            if ahead <= swing.turn.abs() {
-                self.take((swing.centre.0 + swing.outer * x, swing.centre.1 + swing.outer * y));
-            }
+        // The axes from there on, of which most bends pass one at most.
+        let mut ahead = 0.0;
+        let mut way = (1.0, 0.0);
+        while ahead < past {
+            ahead += 90.0;
+            way = (-way.1, way.0);
+        }
+        while ahead <= past + swing.turn.abs() {
+            self.take((swing.centre.0 + swing.outer * way.0, swing.centre.1 + swing.outer * side * way.1));
+            ahead += 90.0;
+            way = (-way.1, way.0);
         }
     }
 }
@@ -364,7 +370,7 @@ struct Across {
 
 impl Across {
     #[inline(always)]
-    fn of(pen: &Pen, t: f64, reach: &mut Reach, mut put: impl FnMut((f64, f64)) -> Result<Point, Error>) -> Result<Across, Error> {
+    fn of(pen: &Pen, t: f64, reach: &mut Reach, put: impl Fn((f64, f64)) -> Result<Point, Error>) -> Result<Across, Error> {
         let (lower, upper) = (pen.above(0.0), pen.above(t));
         reach.take(lower);
         reach.take(upper);
@@ -396,30 +402,29 @@ impl Flat {
         // A section that is not kilometres wide or away is put without a question for each point; the rare other one is put again with it.
         let Point { x, y } = placement.at;
         if x.pm().unsigned_abs().max(y.pm().unsigned_abs()) < 1 << 62 {
-            let mut most = 0.0;
-            let near = self.fold(start, |p| {
-                most = more(more(most, p.0.abs()), p.1.abs());
-                Ok(Point { x: Length::from_pm(x.pm().wrapping_add(round(p.0))), y: Length::from_pm(y.pm().wrapping_add(round(p.1))) })
-            })?;
+            let put = |p: (f64, f64)| Ok(Point { x: Length::from_pm(x.pm().wrapping_add(round(p.0))), y: Length::from_pm(y.pm().wrapping_add(round(p.1))) });
+            let (near, most) = self.fold(start, put)?;
             if most < QUICK_MM {
                 return Ok(near);
             }
         }
-        self.fold(start, |p| placement.at.moved(p.0, p.1))
+        Ok(self.fold(start, |p| placement.at.moved(p.0, p.1))?.0)
     }
 
-    /// The walk along the folded section.
+    /// The walk along the folded section, and how far from its origin any of its points may lie.
     #[inline(always)]
-    fn fold(&self, mut pen: Pen, mut put: impl FnMut((f64, f64)) -> Result<Point, Error>) -> Result<Outline, Error> {
+    fn fold(&self, mut pen: Pen, put: impl Fn((f64, f64)) -> Result<Point, Error>) -> Result<(Outline, f64), Error> {
         let t = self.thickness().mm();
         let pieces = 2 * self.bends().len() + 1;
         let (mut upper, mut lower, mut neutral) = (Vec::with_capacity(pieces), Vec::with_capacity(pieces), Vec::with_capacity(pieces));
         let mut reach = Reach { least: (f64::INFINITY, f64::INFINITY), greatest: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
+        // No centre, and no point of the neutral line, lies farther from the faces than this.
+        let mut widest = 0.0;
         // The ends of neighbours are one point, so that a face has no gap of a picometre.
-        let mut from = Across::of(&pen, t, &mut reach, &mut put)?;
+        let mut from = Across::of(&pen, t, &mut reach, &put)?;
         for (i, leg) in self.legs().iter().enumerate() {
             pen.forward(leg.length().mm());
-            let to = Across::of(&pen, t, &mut reach, &mut put)?;
+            let to = Across::of(&pen, t, &mut reach, &put)?;
             let line = |from: Point, to: Point| Piece { part: leg.part, from, to, arc: None };
             lower.push(line(from.lower, to.lower));
             upper.push(line(from.upper, to.upper));
@@ -427,7 +432,7 @@ impl Flat {
             if let Some(bend) = self.bends().get(i) {
                 let swing = pen.swing(bend, t);
                 reach.take_swing(&swing);
-                from = Across::of(&pen, t, &mut reach, &mut put)?;
+                from = Across::of(&pen, t, &mut reach, &put)?;
                 let (inside, outside) = (bend.inside_radius, sum(bend.inside_radius, self.thickness())?);
                 let (below, above) = match bend.direction {
                     Direction::Up => (outside, inside),
@@ -438,11 +443,14 @@ impl Flat {
                 lower.push(arc(below, to.lower, from.lower));
                 upper.push(arc(above, to.upper, from.upper));
                 let radius = bend.allowance().mm() / bend.angle.angle().radians();
-                let mut on = |out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
+                widest = more(widest, more(radius, swing.outer));
+                let on = |out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
                 neutral.push(arc(to_length(radius)?, on(swing.out)?, on(swing.out_after)?));
             }
         }
-        Ok(Outline { upper, lower, neutral, bounds: Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? } })
+        let bounds = Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? };
+        let far = [reach.least.0, reach.least.1, reach.greatest.0, reach.greatest.1].into_iter().fold(0.0, |far, p| more(far, p.abs()));
+        Ok((Outline { upper, lower, neutral, bounds }, far + 2.0 * widest))
     }
 
     /// Where the walk must start so that the anchored leg comes to lie where it is put.

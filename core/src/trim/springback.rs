@@ -6,6 +6,8 @@
 use super::cautions::FIGURE_FROM_MEMORY;
 use super::size::to_length;
 use super::springback_table::SpringbackMetal;
+#[cfg(feature = "serde")]
+use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
 use crate::units::{Angle, BendAngle, Length, Pressure, PressureUnit};
@@ -174,14 +176,77 @@ fn angle_step(ratio: f64, forming: Length, left: Length, thickness: Length) -> S
     step.gives(ratio).source(ANGLE_RATIO.clone())
 }
 
+/// What is left of an angle after springback: the angle after by the angle while folding, both from flat.
+///
+/// ```
+/// use seamwright::trim::SpringbackFactor;
+/// assert_eq!(SpringbackFactor::new(0.98)?.value(), 0.98);
+/// assert!(SpringbackFactor::new(1.02).is_err());
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "GivenFactor", into = "f64"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct SpringbackFactor(f64);
+
+impl SpringbackFactor {
+    /// A factor given or measured.
+    ///
+    /// # Errors
+    /// [`ErrorKind::NotFinite`] or [`ErrorKind::OutOfRange`] unless it is more than 0 and at most 1.
+    pub fn new(factor: f64) -> Result<SpringbackFactor, Error> {
+        const ACCEPTS: &str = "more than 0, at most 1 (no springback)";
+        if !factor.is_finite() {
+            return Err(Error::new(ErrorKind::NotFinite, "not a finite springback factor").value_of(factor).accepts(ACCEPTS));
+        }
+        if factor > 0.0 && factor <= 1.0 {
+            Ok(SpringbackFactor(factor))
+        } else {
+            Err(Error::new(ErrorKind::OutOfRange, "not a springback factor").value_of(factor).accepts(ACCEPTS))
+        }
+    }
+
+    /// The ratio.
+    #[must_use]
+    pub const fn value(self) -> f64 {
+        self.0
+    }
+}
+
+/// A factor as a document gives it.
+#[cfg(feature = "serde")]
+#[derive(serde::Deserialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+struct GivenFactor(f64);
+
+#[cfg(feature = "serde")]
+impl TryFrom<GivenFactor> for SpringbackFactor {
+    type Error = Told;
+    fn try_from(factor: GivenFactor) -> Result<Self, Told> {
+        Ok(SpringbackFactor::new(factor.0)?)
+    }
+}
+
+impl From<SpringbackFactor> for f64 {
+    fn from(factor: SpringbackFactor) -> f64 {
+        factor.0
+    }
+}
+
 /// How the springback of a metal is known.
 ///
 /// ```
-/// use seamwright::trim::{SpringbackBy, SpringbackMetal};
+/// use seamwright::trim::{SpringbackBy, SpringbackFactor, SpringbackMetal};
+/// use seamwright::units::Angle;
 /// assert_ne!(SpringbackBy::Table(SpringbackMetal::Dc01), SpringbackBy::Table(SpringbackMetal::Dc04));
+/// // As the shop found it on its own brake.
+/// let (angle, factor) = (SpringbackBy::Angle(Angle::parse("2 deg")?), SpringbackBy::Factor(SpringbackFactor::new(0.97)?));
+/// assert_ne!(angle, factor);
+/// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum SpringbackBy {
     /// By the elastic formula.
     Elastic {
@@ -192,6 +257,74 @@ pub enum SpringbackBy {
     },
     /// By the table of factors of a metal.
     Table(SpringbackMetal),
+    /// By a factor given or measured: a bend of A is folded to A by the factor.
+    Factor(SpringbackFactor),
+    /// By an angle given or measured: a bend of A is folded to A plus this.
+    Angle(Angle),
+}
+
+/// What a way of knowing it says of one bend.
+struct Found {
+    /// The angle that is left to the forming angle.
+    angle_ratio: f64,
+    /// Inside radius in the tool, in millimetres, where that is the elastic formula's; otherwise it follows from the ratio.
+    forming: Option<(f64, f64)>,
+}
+
+impl SpringbackBy {
+    /// Its own figures, at paths under it.
+    pub(super) fn check(self, faults: &mut Faults, path: &str) {
+        match self {
+            SpringbackBy::Elastic { yield_strength, modulus } => {
+                check_pressure(yield_strength, &format!("{path}.elastic.yield_strength"), faults);
+                check_pressure(modulus, &format!("{path}.elastic.modulus"), faults);
+            }
+            SpringbackBy::Angle(angle) if !(0.0..90.0).contains(&angle.degrees()) => {
+                let e = Error::new(ErrorKind::OutOfRange, "not an angle of springback").at(format!("{path}.angle"));
+                faults.add(e.value_of(angle).accepts("0 deg to less than 90 deg"));
+            }
+            SpringbackBy::Angle(_) | SpringbackBy::Factor(_) | SpringbackBy::Table(_) => {}
+        }
+    }
+
+    /// The ratio for a bend that is to have this radius and angle.
+    fn found(self, thickness: Length, inside_radius: Length, degrees: f64, path: &str) -> Result<Found, Error> {
+        let (radius, t) = (inside_radius.mm(), thickness.mm());
+        let plain = |angle_ratio: f64| Found { angle_ratio, forming: None };
+        Ok(match self {
+            SpringbackBy::Elastic { yield_strength, modulus } => {
+                let strain = strain(yield_strength, modulus, &format!("{path}.elastic.yield_strength"))?;
+                let x = forming_x(radius * strain / t);
+                let forming = x * t / strain;
+                Found { angle_ratio: (2.0 * forming / t + 1.0) / neutral(inside_radius, thickness), forming: Some((forming, x)) }
+            }
+            SpringbackBy::Table(metal) => plain(metal.factor(radius / t)?),
+            SpringbackBy::Factor(factor) => plain(factor.0),
+            SpringbackBy::Angle(angle) => plain(degrees / (degrees + angle.degrees())),
+        })
+    }
+
+    /// How the factor of one bend was come by.
+    fn factor_step(self, factor: f64, angle: BendAngle, radius: Length, thickness: Length) -> Step {
+        let step = Step::new("springback factor kR");
+        match self {
+            SpringbackBy::Table(metal) => {
+                step.formula("table, between its columns in proportion").with("metal", metal.name()).with("r/s", radius.mm() / thickness.mm())
+            }
+            SpringbackBy::Angle(by) => step.formula("A/(A + springback)").with("A", angle).with("springback", by),
+            SpringbackBy::Factor(_) | SpringbackBy::Elastic { .. } => step.formula("as given"),
+        }
+        .gives(factor)
+        .source(if let SpringbackBy::Table(_) = self { SpringbackMetal::source() } else { Source::user() })
+    }
+
+    /// The angle to fold to for this one, in degrees.
+    pub(super) fn folded(self, thickness: Length, inside_radius: Length, degrees: f64) -> Result<f64, Error> {
+        match self {
+            SpringbackBy::Angle(angle) => Ok(degrees + angle.degrees()),
+            other => Ok(degrees / other.found(thickness, inside_radius, degrees, "springback")?.angle_ratio),
+        }
+    }
 }
 
 /// How far to bend over, and round what radius, for a wanted bend.
@@ -282,33 +415,26 @@ impl Calculation for OverBend {
         faults.keep(self.thickness.positive("thickness"));
         faults.keep(self.inside_radius.not_negative("inside_radius"));
         check_angle(self.angle, &mut faults);
-        if let SpringbackBy::Elastic { yield_strength, modulus } = self.by {
-            check_pressure(yield_strength, "by.elastic.yield_strength", &mut faults);
-            check_pressure(modulus, "by.elastic.modulus", &mut faults);
-        }
+        self.by.check(&mut faults, "by");
         faults.check()?;
-        let (radius, t) = (self.inside_radius.mm(), self.thickness.mm());
-        let (angle_ratio, forming_radius, strain_ratio, mut cautions) = match self.by {
-            SpringbackBy::Elastic { yield_strength, modulus } => {
-                let strain = strain(yield_strength, modulus, "by.elastic.yield_strength")?;
-                let x = forming_x(radius * strain / t);
-                let forming = to_length(x * t / strain)?;
+        let t = self.thickness.mm();
+        let Found { angle_ratio, forming } = self.by.found(self.thickness, self.inside_radius, self.angle.degrees(), "by")?;
+        let (forming_radius, mut cautions) = match (self.by, forming) {
+            (SpringbackBy::Elastic { yield_strength, modulus }, Some((forming, x))) => {
+                let forming = to_length(forming)?;
                 r.step(|| strain_step(x, forming, yield_strength, modulus, self.thickness));
                 r.step(|| {
                     let step = Step::new("forming radius Ri").formula("Rf (4 x^3 - 3 x + 1), solved with x").with("Rf", self.inside_radius);
                     step.gives(forming).source(RADIUS_RATIO.clone())
                 });
-                let ratio = neutral(forming, self.thickness) / neutral(self.inside_radius, self.thickness);
-                r.step(|| angle_step(ratio, forming, self.inside_radius, self.thickness));
-                (ratio, forming, Some(x), vec![from_memory(&ANGLE_RATIO)])
+                r.step(|| angle_step(angle_ratio, forming, self.inside_radius, self.thickness));
+                (forming, vec![from_memory(&ANGLE_RATIO)])
             }
-            SpringbackBy::Table(metal) => {
-                let factor = metal.factor(radius / t)?;
-                r.step(|| {
-                    let step = Step::new("springback factor kR").formula("table, between its columns in proportion").with("metal", metal.name());
-                    step.with("r/s", radius / t).gives(factor).source(SpringbackMetal::source())
-                });
-                let forming = factor * (radius + 0.5 * t) - 0.5 * t;
+            (by, _) => {
+                let of_table = vec![from_memory(&SpringbackMetal::source()), from_memory(&FORMING_RADIUS)];
+                let cautions = if matches!(by, SpringbackBy::Table(_)) { of_table } else { vec![from_memory(&FORMING_RADIUS)] };
+                r.step(|| by.factor_step(angle_ratio, self.angle, self.inside_radius, self.thickness));
+                let forming = angle_ratio * (self.inside_radius.mm() + 0.5 * t) - 0.5 * t;
                 if forming < 0.0 {
                     return Err(Error::new(ErrorKind::Impossible, "no tool is as sharp as this bend would need")
                         .at("inside_radius")
@@ -317,12 +443,13 @@ impl Calculation for OverBend {
                 }
                 let forming = to_length(forming)?;
                 r.step(|| {
-                    let step = Step::new("forming radius r1").formula("kR (r2 + s/2) - s/2").with("kR", factor).with("r2", self.inside_radius);
+                    let step = Step::new("forming radius r1").formula("kR (r2 + s/2) - s/2").with("kR", angle_ratio).with("r2", self.inside_radius);
                     step.with("s", self.thickness).gives(forming).source(FORMING_RADIUS.clone())
                 });
-                (factor, forming, None, vec![from_memory(&SpringbackMetal::source()), from_memory(&FORMING_RADIUS)])
+                (forming, cautions)
             }
         };
+        let strain_ratio = forming.map(|(_, x)| x);
         let degrees = self.angle.degrees() / angle_ratio;
         let forming_angle = Angle::degrees_from(degrees).and_then(BendAngle::from_flat).map_err(|_| {
             Error::new(ErrorKind::Impossible, "the tool would go round a full turn")

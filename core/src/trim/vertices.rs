@@ -109,10 +109,6 @@ impl Calculation for Vertices {
     /// As [`Vertices::profile`].
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Profile, Error> {
         let line = Line { start: self.start, legs: &self.legs, inside_radius: self.inside_radius };
-        let (legs, bends) = line.legs_and_bends((&self.start_edge, &self.end_edge), |_| self.drawn_to.leg_end(), r)?;
-        let profile =
-            Profile { thickness: self.thickness, start_edge: self.start_edge.clone(), legs, bends, end_edge: self.end_edge.clone(), painted: self.painted };
-        profile.validate()?;
-        Ok(profile)
+        line.profile(self.thickness, (&self.start_edge, &self.end_edge), self.painted, |_| self.drawn_to.leg_end(), r)
     }
 }

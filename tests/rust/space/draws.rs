@@ -120,6 +120,10 @@ pub(crate) fn drawn(job: &Value, kind: &str, draw: &mut Draw, (sheet, cleat): (f
             out["rib"] = json!({"height": mm(draw.between(15.0, 30.0)), "half_width": mm(draw.between(5.0, 15.0))});
         }
     }
+    if kind == "curb-back" && draw.toss() {
+        let fold = json!({"depth": mm(draw.between(34.0, 45.0)), "opening": mm(draw.between(2.0, 5.0)), "gap": mm(draw.between(3.0, 9.0)), "fold": "28 mm"});
+        out["hook"] = json!({"receiver-fold": fold});
+    }
     if kind == "sidewall" && draw.toss() {
         out["flange"] = json!({"on-pan": {"width": mm(draw.between(90.0, 120.0)), "tape_width": "25 mm", "edge_to_fasteners": "12 mm", "bites": "panel",
             "fasteners": {"spacing": "300 mm", "source": "common-practice"}}});

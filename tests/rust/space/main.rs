@@ -159,3 +159,13 @@ fn drawn_roofs_of_two_pitches() {
 fn drawn_roofs_with_a_curb() {
     drawn_roofs(120, 50, roofs::curb);
 }
+
+#[test]
+fn drawn_roofs_with_a_cricket() {
+    drawn_roofs(120, 40, roofs::cricket);
+}
+
+#[test]
+fn drawn_roofs_with_a_valley_that_widens() {
+    drawn_roofs(120, 40, roofs::widening);
+}

@@ -62,6 +62,11 @@ impl Plane {
     }
 }
 
+/// The side of a junction on which the plane of this number lies.
+fn name_of(junction: &Value, number: usize) -> &'static str {
+    if index(&junction["first"]["plane"]) == number { "first" } else { "second" }
+}
+
 /// What was found on a roof, so that a test can say that it looked at something.
 #[derive(Debug, Default, Clone, Copy)]
 pub(crate) struct Seen {
@@ -199,14 +204,30 @@ impl<'a> Roof<'a> {
     /// How far along a seam an end reaches up or down: the seam met with the line struck for the panels' end, and what is folded on there.
     fn reach(&self, plane: &Plane, x: f64, junction: &(Frame, &Value), number: usize) -> Option<(f64, f64)> {
         let (frame, json) = junction;
-        let name = if index(&json["first"]["plane"]) == number { "first" } else { "second" };
         let section = Section::new("", "", frame, &json["section"], &Value::Null);
-        let end = section.end(name)?;
-        let struck = ["panel nose", "panel end"].into_iter().find_map(|n| section.line(name, n))?;
-        let side = frame.side(name);
+        let end = section.end(name_of(json, number))?;
+        let name = ["panel nose", "panel end"].into_iter().find(|n| section.line(name_of(json, number), n).is_some())?;
+        let struck = section.line(name_of(json, number), name)?;
+        let side = frame.side(name_of(json, number));
         let climb = plane.up.dot(side.way);
+        let folded = length(&end["fold"]) + length(&end["turn_up"]);
+        // Where the lines turn away from the junction line, they run from their place at its upper end to that at its lower.
+        let mut lower = json["section"]["lower_lines"].as_array().into_iter().flatten();
+        if let Some(lower) = lower.find(|l| text(&l["side"]) == name_of(json, number) && text(&l["name"]) == name) {
+            let line = &self.packet["roof"]["lines"][index(&json["line"])];
+            let (start, end) = (point(&line["start"]), point(&line["end"]));
+            let (high, low) = if start.z > end.z { (start, end) } else { (end, start) };
+            let lower = length(&lower["from_line"]);
+            let met = |less: f64| {
+                let on = |p: V3, d: f64| p + side.way * (d * side.sign - less) - plane.origin;
+                let (a, b) = (on(high, struck), on(low, lower));
+                let (ax, bx) = (a.dot(plane.across), b.dot(plane.across));
+                a.dot(plane.up) + (b - a).dot(plane.up) * (x - ax) / (bx - ax)
+            };
+            return Some((met(0.0), (met(folded) - met(0.0)).abs()));
+        }
         let to = (struck * side.sign - (plane.at(x, 0.0) - frame.origin).dot(side.way)) / climb;
-        Some((to, (length(&end["fold"]) + length(&end["turn_up"])) / climb.abs()))
+        Some((to, folded / climb.abs()))
     }
 
     fn panels(&self, lay: &Value, frames: &[Option<(Frame, &Value)>]) -> usize {

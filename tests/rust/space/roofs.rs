@@ -97,3 +97,31 @@ pub(crate) fn curb(demo: &Value, draw: &mut Draw) -> Value {
     shed["shape"]["plan"]["holes"] = json!([{"name": "curb", "ring": hole}]);
     job(demo, json!([shed]), json!([]), draw)
 }
+
+/// A mono-slope with a wide curb in it and a cricket behind that, its ridge level.
+pub(crate) fn cricket(demo: &Value, draw: &mut Draw) -> Value {
+    let (a, own) = (degrees(draw, 20.0, 40.0), degrees(draw, 20.0, 40.0));
+    let (w, d) = (size(draw, 6000.0, 7000.0), size(draw, 5500.0, 6500.0));
+    let ring = [(0.0, 0.0), (w, 0.0), (w, d), (0.0, d)];
+    let mut shed = plane("shed", &ring, a, 270.0, (0.0, 0.0, 3000.0));
+    let (x, y) = (size(draw, 1500.0, 1800.0), size(draw, 1200.0, 1500.0));
+    let (cw, cd) = (size(draw, 1800.0, 2600.0), size(draw, 500.0, 900.0));
+    let hole: Vec<Value> = [(x, y), (x + cw, y), (x + cw, y + cd), (x, y + cd)].iter().map(|p| json!({"x": mm(p.0), "y": mm(p.1)})).collect();
+    shed["shape"]["plan"]["holes"] = json!([{"name": "curb", "ring": hole}]);
+    let mut out = job(demo, json!([shed]), json!([]), draw);
+    out["roof"]["crickets"] = json!([{"plane": "shed", "hole": "curb", "shape": {"pitch": format!("{own} deg")}}]);
+    out
+}
+
+/// A valley whose open width grows downhill.
+pub(crate) fn widening(demo: &Value, draw: &mut Draw) -> Value {
+    let mut out = corner(demo, false, draw);
+    for kind in out["junctions"]["kinds"].as_array_mut().into_iter().flatten() {
+        if let Some(valley) = kind.get_mut("valley") {
+            // The fold of a parallel pan cannot turn.
+            valley["second"]["hook"] = valley["first"]["hook"].clone();
+            valley["widens"] = json!({"growth": {"by": mm(size(draw, 4.0, 25.0)), "over": "8 ft"}, "source": "common-practice"});
+        }
+    }
+    out
+}

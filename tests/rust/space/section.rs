@@ -507,7 +507,9 @@ impl<'a> Section<'a> {
     fn top_edge(&self, side: &str, top: f64) {
         let screws = self.at(side, "screws along the top edge");
         self.near("the screws along the top edge", screws, top - length(&self.detail["top_edge"]["screws_below"]));
-        self.least("the screws along the top edge above the cleat", screws, self.struck(side, "cleat back"));
+        if let Some(back) = self.line(side, "cleat back") {
+            self.least("the screws along the top edge above the cleat", screws, back);
+        }
     }
 
     fn transition(&self) {
@@ -537,13 +539,28 @@ impl<'a> Section<'a> {
         self.lies(&pan, "pan", "first", l.underlayment);
         self.wall(&pan);
         let on = &self.frame.first;
-        let (top, low) = pan.ends("pan");
+        let (on_bed, low) = pan.ends("pan");
         let low = self.frame.along(on, low);
+        let top = if pan.has("outer part 1") { pan.ends("outer part 1").0 } else { on_bed };
         self.near("the pan's top edge", self.struck("first", "trim top edge"), self.frame.along(on, top));
         self.near("the clear width", self.struck("first", "panel nose") - low, length(&self.detail["clear_width"]));
         self.top_edge("first", self.frame.along(on, top));
         let ends = self.struck("first", "seam ends");
         self.near("the seams' ends", ends, self.struck("first", "panel nose") + length(&self.detail["seam_cut_back"]));
-        self.cleat("first", &self.trim("offset cleat"), &self.detail["cleat"], l.underlayment + pan.thickness());
+        let cleat = &self.detail["hook"]["offset-cleat"]["cleat"];
+        if !cleat.is_null() {
+            return self.cleat("first", &self.trim("offset cleat"), cleat, l.underlayment + pan.thickness());
+        }
+        // A fold of the pan: its back where the pan leaves the bed, its front where the outer part begins, so high over it that the fold has its opening.
+        let fold = &self.detail["hook"]["receiver-fold"];
+        let (edge, front) = pan.ends("outer part 1");
+        let higher = l.underlayment + 2.0 * pan.thickness() + length(&fold["opening"]);
+        for p in [edge, front] {
+            self.near("the outer part over the deck", self.frame.height(on, p), higher);
+        }
+        let front = self.frame.along(on, front);
+        self.near("the fold's depth", self.frame.along(on, on_bed) - front, length(&fold["depth"]));
+        self.near("the gap at the fold", front - self.struck("first", "panel nose"), length(&fold["gap"]));
+        self.least("the screws along the top edge above the fold", self.at("first", "screws along the top edge"), self.frame.along(on, on_bed));
     }
 }

@@ -1,5 +1,6 @@
 //! Measuring a roof: planes by the tape, planes on the slope, and the sheet that a crew fills in.
 
+mod between_corners;
 mod closing;
 mod folding;
 mod joined_planes;

@@ -73,7 +73,7 @@ fn read(sheet: &MeasuringSheet, roof: &Roof, off: impl Fn(usize) -> f64) -> Vec<
         let place = |name: &str| -> [f64; 3] {
             let corner = |name: &str| {
                 let at = plane.corners.iter().find(|c| c.name == name).unwrap().at;
-                let v = known.rings()[0].iter().find(|v| (v.x, v.y) == (at.x, at.y)).unwrap();
+                let v = known.at_plan(at).unwrap();
                 [v.x.mm(), v.y.mm(), v.z.mm()]
             };
             match plane.marks.iter().find(|m| m.name == name) {
@@ -102,11 +102,11 @@ fn rebuilt(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&
         let known = &roof.planes()[plane.number];
         let corner = |i: usize| {
             let at = plane.corners[i % plane.corners.len()].at;
-            *known.rings()[0].iter().find(|v| (v.x, v.y) == (at.x, at.y)).unwrap()
+            known.at_plan(at).unwrap()
         };
         let middle: f64 = (0..plane.corners.len()).map(|i| corner(i).z.mm()).sum::<f64>() / plane.corners.len() as f64;
         for i in 0..plane.corners.len() {
-            if corner(i).z == corner(i + 1).z {
+            if (corner(i).z.mm() - corner(i + 1).z.mm()).abs() < 1e-2 {
                 let end = if corner(i).z.mm() < middle { SlopeEnd::Foot } else { SlopeEnd::Head };
                 let name = |i: usize| plane.corners[i % plane.corners.len()].name.clone();
                 measured.level.push(LevelSide { side: [name(i), name(i + 1)], end });
@@ -117,7 +117,7 @@ fn rebuilt(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&
         planes.push(solved);
     }
     let first = &sheet.planes[0];
-    let at: Vertex = *roof.planes()[first.number].rings()[0].iter().find(|v| (v.x, v.y) == (first.corners[0].at.x, first.corners[0].at.y)).unwrap();
+    let at: Vertex = roof.planes()[first.number].at_plan(first.corners[0].at).unwrap();
     let anchor = SlopeAnchor { plane: first.plane.clone(), corner: 0, at, down_slope: roof.planes()[first.number].down_slope() };
     let joined = JoinedPlanes::new(planes, sheet.joints.clone(), anchor).compute().unwrap();
     let mut input = joined.roof;
@@ -199,11 +199,52 @@ fn a_sheet_of_a_cross_wing_covers_every_plane() {
     let given = roof(tee(60.0, 10.0, 20.0, 20.0));
     let sheet = SketchedRoof::of(&given).compute().unwrap();
     assert_eq!(sheet.planes.len(), 5);
-    // Two valleys and the wing's ridge; the main ridge is one side of the north plane and two of the south.
-    assert_eq!(sheet.joints.len(), 3);
+    // Two valleys and the wing's ridge; the main ridge, one side of the north plane, is measured in two parts, as the two south planes have it.
+    assert_eq!(sheet.joints.len(), 5);
+    assert_eq!(sheet.planes.iter().find(|p| p.plane == "north").unwrap().corners.len(), 5);
     for (plane, measured) in sheet.planes.iter().zip(sheet.filled(&read(&sheet, &given, |_| 0.0)).unwrap()) {
         let shape = measured.compute().unwrap();
         assert_eq!((shape.checks, plane.corners.len()), (2, shape.corners.len()));
         assert!(shape.misclosure.unwrap() < Length::from_pm(1000), "{}", plane.plane);
     }
+}
+
+/// Roofs of every common kind from their plans, their vertices, their slopes and the tape: one roof.
+#[cfg(feature = "serde")]
+#[test]
+fn every_common_roof_is_one_by_all_four_ways_in() {
+    use crate::roof::sample_roofs::SAMPLES;
+    let mut done = 0;
+    for sample in SAMPLES {
+        let given = sample.roof();
+        // Planes that hang on no other by an edge, and holes, have no place on a measuring sheet.
+        let alone = |i: usize| given.lines_round(i).all(|l| l.other().is_none());
+        if given.planes().iter().enumerate().any(|(i, p)| !p.hole_names().is_empty() || alone(i)) || ["dutch-gable", "stepped-gable"].contains(&sample.name) {
+            continue;
+        }
+        let pitched: Vec<&str> = given.planes().iter().map(|p| p.name()).collect();
+        let solid = given.planes().iter().map(|p| crate::roof::PlaneInput {
+            name: p.name().into(),
+            shape: crate::roof::Shape::Space { outer: p.rings()[0].clone(), holes: vec![], flatness: None },
+        });
+        let walls = sample.input().walls;
+        let walled = |input: crate::roof::RoofInput| crate::roof::RoofInput { walls: walls.clone(), ..input }.compute().unwrap();
+        same_lines(&given, &walled(crate::roof::RoofInput::new(solid.collect())), 1e-3);
+        let joined = super::joined_tests::unfolded(&given, &pitched).compute().unwrap();
+        same_lines(&given, &walled(joined.roof), 1e-3);
+        let sheet = SketchedRoof::of(&given).compute().unwrap();
+        let taped = rebuilt(&sheet, &given, &read(&sheet, &given, |_| 0.0), &pitched);
+        assert_eq!(taped.lines().len(), given.lines().len(), "{}", sample.name);
+        if walls.is_empty() {
+            let measures = |r: &Roof| {
+                let mut all: Vec<(crate::roof::LineKind, String)> = r.lines().iter().map(|l| (l.kind, format!("{:.1}", l.length.mm()))).collect();
+                all.sort_unstable();
+                all
+            };
+            assert_eq!(measures(&taped), measures(&given), "{}", sample.name);
+        }
+        done += 1;
+    }
+    // All but those with a plane that only a wall joins to the rest, and those with holes.
+    assert_eq!(done, 19);
 }

@@ -1,5 +1,6 @@
 //! From a rough sketch to what must be measured.
 
+use super::between_corners::with_corners_between;
 use super::joined_planes::{Joint, PlaneEdge};
 use super::measured_plane::{MOST_CORNERS, Mark};
 use super::measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
@@ -57,7 +58,7 @@ pub struct SketchedPlane {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SketchedRoof {
-    /// The planes.
+    /// The planes. A corner of one along a side of another is a corner of both, so that every joint is between whole sides.
     pub planes: Vec<SketchedPlane>,
     /// The plane that the walk starts with; the first unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
@@ -121,6 +122,11 @@ impl SketchedRoof {
             }
         };
         faults.check()?;
+        let outlines = with_corners_between(&outlines, tolerance.mm())?;
+        if let Some(i) = outlines.iter().position(|o| o.outer().len() > MOST_CORNERS) {
+            let said = Error::new(ErrorKind::TooLarge, "more corners than are solved for, with those of its neighbours along its sides");
+            return Err(said.at(format!("planes[{i}].outer")).accepts(format!("at most {MOST_CORNERS}")));
+        }
         Ok((outlines, start.unwrap_or(0), tolerance, step))
     }
 }

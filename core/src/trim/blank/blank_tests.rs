@@ -243,6 +243,47 @@ fn holes_keep_clear_of_bends_and_edges() {
 }
 
 #[test]
+fn a_blank_of_ten_thousand_bends() {
+    for count in [300, 10_000] {
+        let mut b = Profile::builder(mm(0.5)).painted(Face::Upper).inside_radius(mm(0.5)).leg("leg", mm(10.0));
+        for i in 0..count {
+            b = if i % 4 < 2 { b.up(BendAngle::SQUARE) } else { b.down(BendAngle::SQUARE) }.leg("leg", mm(10.0));
+        }
+        let made = BlankPlan { profile: b.build().unwrap(), rule: middle(), ..channel() }.compute().unwrap();
+        // Flats of 8 mm between setbacks of 1 mm, 9 mm at the edges, and quarters of circles of 0.75 mm.
+        let girth = 18.0 + 8.0 * f64::from(count - 1) + f64::from(count) * PI / 2.0 * 0.75;
+        assert!((made.flat.girth().mm() - girth).abs() < 1e-5 && made.area == made.flat.girth().times(mm(1000.0)));
+        assert!(made.blank.bends.iter().all(|b| b.lines.len() == 1 && b.tangents.len() == 2 && b.lines[0].length().unwrap() == mm(1000.0)));
+        let outline = made.flat.outline().unwrap();
+        assert_eq!(outline.face(Face::Upper).len(), 2 * usize::try_from(count).unwrap() + 1);
+        // A serpentine: every second leg goes up, by its outside dimension less one thickness.
+        let (width, height) = outline.bounds().size().unwrap();
+        assert!((height.mm() - (9.5 * f64::from(count / 2) + 0.5)).abs() < 1e-5 && width.mm() < 11.0, "{width} {height}");
+    }
+}
+
+/// A tangent line on the edge of the metal is that edge and no line on the sheet, at either edge and at either side of a notch.
+#[test]
+fn a_tangent_line_on_the_outline_is_no_line() {
+    let mut plan = channel();
+    // Flats of nothing: the setback of a square bend is 2 mm.
+    plan.profile.legs[0].length = mm(2.0);
+    plan.profile.legs[2].length = mm(2.0);
+    let made = plan.compute().unwrap();
+    assert_eq!((made.flat.bends()[0].from, made.flat.bends()[1].to), (Length::ZERO, made.flat.girth()));
+    for (bend, x) in made.blank.bends.iter().zip([4.0, made.flat.girth().mm() - 4.0]) {
+        assert_eq!(bend.lines[0].length().unwrap(), mm(1000.0));
+        assert_eq!(bend.tangents.iter().map(|t| (t.from.x, t.length().unwrap())).collect::<Vec<_>>(), [(mm(x), mm(1000.0))]);
+    }
+    // The side of a notch along a tangent line, with the metal on its one side and on its other.
+    for shape in [NotchShape::FromStartEdge, NotchShape::FromEndEdge] {
+        let made = notched(PieceEnd::Far, 0, 20.0, shape).compute().unwrap();
+        let lengths: Vec<Length> = made.blank.bends[0].tangents.iter().map(|t| t.length().unwrap()).collect();
+        assert_eq!(lengths, [mm(980.0), mm(980.0)], "{shape:?}");
+    }
+}
+
+#[test]
 fn each_refusal_names_its_field() {
     let slot = |w: f64| NotchShape::Slot { width: mm(w), round: None };
     // The next bend lies 20 mm on.
@@ -325,6 +366,26 @@ fn an_outline_that_crosses_or_is_open_is_refused() {
     let mut open = blank(&[at(0.0, 0.0), at(10.0, 0.0), at(10.0, 10.0)]);
     open.outline[1].to = at(10.0, 9.0);
     assert!(open.check().unwrap_err().message().contains("open"));
+    // Arcs are arcs: a line from the end of one back through it, and one that leaves it tangentially, on a circle of 5 mm.
+    let arc = |turn: f64| crate::trim::Arc { centre: at(0.0, 0.0), radius: mm(5.0), turn: deg(turn) };
+    let round = |turn: f64, points: &[Point]| {
+        let mut out = blank(points);
+        out.outline[0].arc = Some(arc(turn));
+        out.check()
+    };
+    round(90.0, &[at(5.0, 0.0), at(0.0, 5.0), at(-20.0, 5.0), at(-20.0, 0.0)]).unwrap();
+    round(90.0, &[at(5.0, 0.0), at(0.0, 5.0), at(0.0, 0.0)]).unwrap();
+    assert_eq!(round(90.0, &[at(5.0, 0.0), at(0.0, 5.0), at(6.0, 1.0), at(6.0, 0.0)]).unwrap_err().path(), "outline");
+    assert_eq!(round(-270.0, &[at(5.0, 0.0), at(0.0, 5.0), at(-1.0, -9.0), at(9.0, -9.0)]).unwrap_err().path(), "outline");
+    // Holes in the metal, clear of its edge and of each other; all faults at once.
+    let hole = |x: f64, y: f64| BlankHole { centre: at(x, y), diameter: mm(2.0) };
+    let mut holed = blank(&[at(0.0, 0.0), at(10.0, 0.0), at(10.0, 10.0)]);
+    holed.holes = vec![hole(8.0, 4.0), hole(6.0, 2.0)];
+    holed.check().unwrap();
+    holed.holes = vec![hole(9.0, 4.0), hole(2.0, 8.0), hole(7.0, 3.0), hole(7.5, 3.0)];
+    let e = holed.check().unwrap_err();
+    let paths: Vec<&str> = std::iter::once(e.path()).chain(e.others().iter().map(|o| o.path())).collect();
+    assert_eq!(paths, ["holes[0]", "holes[1]", "holes[3]"]);
 }
 
 fn end_fold(phi: f64, ends: FoldEnds) -> EndFold {

@@ -9,6 +9,9 @@ use crate::trim::size::to_length;
 /// Stretches of a line shorter than this, in millimetres, are noise of where it crosses.
 const NOISE: f64 = 1e-6;
 
+/// What lies on a line within this, in millimetres, lies along it: the rounding of a point.
+const ALONG: f64 = 1.5e-9;
+
 /// A line in millimetres from its own start.
 struct Ray {
     way: (f64, f64),
@@ -104,6 +107,19 @@ pub(super) fn clear_of_edge(blank: &FlatBlank, p: Point) -> Result<f64, Error> {
     Ok(if inside(blank, p, (0.0, 0.0))? { least } else { -least })
 }
 
+/// Where stretches of the outline run along the line. There the line is an edge of the metal, whichever side the metal is on, and no line on it.
+fn edges_along(blank: &FlatBlank, start: Point, ray: &Ray) -> Result<Vec<(f64, f64)>, Error> {
+    let mut out = Vec::new();
+    for edge in blank.outline.iter().filter(|e| e.arc.is_none()) {
+        let (a, b) = (ray.of(start.to(edge.from)?), ray.of(start.to(edge.to)?));
+        if a.1.abs() <= ALONG && b.1.abs() <= ALONG {
+            out.push((a.0.min(b.0), a.0.max(b.0)));
+        }
+    }
+    Ok(out)
+}
+
+/// The line as far as it lies on the metal; not where it is the edge of it.
 pub(super) fn clip(blank: &FlatBlank, line: BlankLine) -> Result<Vec<BlankLine>, Error> {
     let (x, y) = line.from.to(line.to)?;
     let length = num::hypot(x, y);
@@ -120,13 +136,15 @@ pub(super) fn clip(blank: &FlatBlank, line: BlankLine) -> Result<Vec<BlankLine>,
             cuts.extend([low, high]);
         }
     }
+    let edges = edges_along(blank, line.from, &ray)?;
+    cuts.extend(edges.iter().flat_map(|e| [e.0, e.1]));
     cuts.retain(|c| (0.0..=ray.length).contains(c));
     cuts.sort_by(f64::total_cmp);
     let mut runs: Vec<(f64, f64)> = Vec::new();
     for pair in cuts.windows(2) {
         let [from, to] = pair else { continue };
         let middle = (from + to) / 2.0;
-        if to - from < NOISE || !on_metal(blank, line.from, (ray.way.0 * middle, ray.way.1 * middle))? {
+        if to - from < NOISE || edges.iter().any(|e| e.0 <= middle && middle <= e.1) || !on_metal(blank, line.from, (ray.way.0 * middle, ray.way.1 * middle))? {
             continue;
         }
         match runs.last_mut() {

@@ -18,5 +18,5 @@ mod blank_tests;
 pub use end::{BlankEnd, EndCut, HolePlace, MitredEnd, Notch, NotchShape, PieceEnd, PlannedHole, Tab};
 pub use end_fold::{EndFold, FoldEnds, FoldedEnd};
 pub use plan::{BlankPlan, PlannedBlank};
-pub use relief::ReliefHabit;
+pub use relief::{ReliefHabit, ReliefHole};
 pub use shape::{BlankBend, BlankEdge, BlankFold, BlankHole, BlankLine, BlankSide, FlatBlank};

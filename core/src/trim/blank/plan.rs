@@ -202,7 +202,7 @@ impl BlankPlan {
         let mut out: Vec<BlankHole> = Vec::with_capacity(self.holes.len());
         for (i, hole) in self.holes.iter().enumerate() {
             let path = format!("holes[{i}]");
-            let made = self.hole(hole, &path, flat, ends, blank).and_then(|made| match out.iter().position(|o| touch(o, &made)) {
+            let made = self.hole(hole, &path, flat, ends, blank).and_then(|made| match out.iter().position(|o| o.touches(&made)) {
                 Some(other) => Err(Error::new(ErrorKind::Conflict, "two holes lie on each other")
                     .at(path)
                     .value_of(format_args!("on holes[{other}]"))
@@ -268,10 +268,6 @@ fn over(path: &str, diameter: Length, fold: BlankFold) -> Error {
         .value_of(format_args!("{diameter}, over bend {fold}"))
         .accepts("a hole clear of the tangent lines")
         .cured_by("where two bends cross, a hole at their crossing")
-}
-
-fn touch(a: &BlankHole, b: &BlankHole) -> bool {
-    a.centre.to(b.centre).is_ok_and(|(x, y)| num::hypot(x, y) < (a.diameter.mm() + b.diameter.mm()) / 2.0)
 }
 
 /// Every station at which one of the two ends has a point: there the ends are closest, or nowhere.

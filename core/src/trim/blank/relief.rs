@@ -1,7 +1,7 @@
 //! Habits of sizing relief holes where bends cross.
 
 use crate::error::{Error, ErrorKind};
-use crate::record::{Seen, Source};
+use crate::record::{Calculation, Recorder, Seen, Source, Step};
 use crate::units::Length;
 
 /// A published habit of sizing a relief hole; they disagree, so the caller chooses.
@@ -59,5 +59,49 @@ impl ReliefHabit {
     #[must_use]
     pub fn source(self) -> &'static Source {
         &SOURCE
+    }
+}
+
+/// A relief hole where bends cross, sized by a habit: a calculation, so that it is reached by its name.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::trim::{ReliefHabit, ReliefHole};
+/// use seamwright::units::Length;
+/// let hole = ReliefHole { habit: ReliefHabit::Thickness, inside_radius: Length::mils(40), thickness: Length::mils(40) };
+/// assert_eq!(hole.compute()?, Length::parse("1/8\"")?);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+pub struct ReliefHole {
+    /// The habit.
+    pub habit: ReliefHabit,
+    /// Radius of the inside faces of the bends.
+    pub inside_radius: Length,
+    /// Thickness of the sheet.
+    pub thickness: Length,
+}
+
+impl Calculation for ReliefHole {
+    type Out = Length;
+
+    fn title(&self) -> String {
+        format!("relief hole in sheet {}", self.thickness)
+    }
+
+    /// # Errors
+    /// As [`ReliefHabit::diameter`].
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Length, Error> {
+        let diameter = self.habit.diameter(self.inside_radius, self.thickness)?;
+        r.step(|| {
+            let step = Step::new("diameter").formula(match self.habit {
+                ReliefHabit::TwiceRadius => "2 R",
+                ReliefHabit::Radius => "R, at least 1/8 in",
+                ReliefHabit::Thickness => "by the thickness",
+            });
+            step.with("R", self.inside_radius).with("T", self.thickness).gives(diameter).source(self.habit.source().clone())
+        });
+        Ok(diameter)
     }
 }

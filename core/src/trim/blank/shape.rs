@@ -2,6 +2,7 @@
 
 use super::{clip, crossing, measure};
 use crate::error::Error;
+use crate::num;
 use crate::record::Caution;
 use crate::trim::{Arc, Bounds, Direction, Part, Point};
 use crate::units::{Area, AreaUnit, BendAngle, Length, Mass, MassUnit, SurfaceMass, SurfaceMassUnit};
@@ -178,6 +179,13 @@ pub struct BlankHole {
     pub diameter: Length,
 }
 
+impl BlankHole {
+    /// Whether it lies on another one.
+    pub(super) fn touches(&self, other: &BlankHole) -> bool {
+        self.centre.to(other.centre).is_ok_and(|(x, y)| num::hypot(x, y) < (self.diameter.mm() + other.diameter.mm()) / 2.0)
+    }
+}
+
 /// A flat blank, upper face up: x from the start edge across the sheet, y along the run from the near end.
 ///
 /// ```
@@ -248,10 +256,10 @@ impl FlatBlank {
         measure::points(self, tolerance)
     }
 
-    /// Refuses an outline that is open, crosses or touches itself, or has fewer than three corners.
+    /// Refuses an outline that is open, crosses or touches itself, or has fewer than three corners, and holes that are not clear of it and of each other.
     ///
     /// # Errors
-    /// [`ErrorKind::Geometry`](crate::error::ErrorKind::Geometry) at `outline`, with the two stretches and where they meet.
+    /// [`ErrorKind::Geometry`](crate::error::ErrorKind::Geometry) at `outline`, with the two stretches and where they meet, or at each of the `holes`.
     pub fn check(&self) -> Result<(), Error> {
         crossing::check(self)
     }

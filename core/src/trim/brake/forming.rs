@@ -1,6 +1,5 @@
 //! Whether a trim can be formed: every question that the shop's own limits and the published ones can answer, at once.
 
-use super::crossing::self_crossing;
 use super::order::OrderTrial;
 use super::plan::FoldingPlan;
 use super::report::StepFault;
@@ -500,7 +499,7 @@ impl Calculation for FormingCheck {
             None => found.not_judged("whether the blank fits the stock", "stock_width"),
         }
         self.holes(&flat, &mut found)?;
-        let crossing = self_crossing(&Strip::fold(&flat, &finished(&flat), SKIN)?.contour());
+        let crossing = Strip::fold(&flat, &finished(&flat), SKIN)?.contour().crossing();
         r.step(|| {
             let step = Step::new("the folded section crosses itself").formula("outline drawn in by half a micrometre, every piece against every other");
             step.gives(if crossing.is_some() { "yes" } else { "no" }).source(Source::geometry())

@@ -1,6 +1,5 @@
 //! Forming checks: each fault and its edge, crossings against chords, many bends, and bad input.
 
-use super::crossing::self_crossing;
 use super::strip::{SKIN, Strip, finished};
 use super::*;
 use crate::error::ErrorKind;
@@ -267,11 +266,11 @@ proptest! {
         let p = without_touching_edges(p);
         prop_assume!(p.validate_with(&middle()).is_ok());
         let flat = p.unfold(&middle()).unwrap();
-        let found = self_crossing(&Strip::fold(&flat, &finished(&flat), SKIN).unwrap().contour());
+        let found = Strip::fold(&flat, &finished(&flat), SKIN).unwrap().contour().crossing();
         prop_assert_eq!(found.is_some(), crosses_by_chords(&p), "{:?}", found);
         // The other way round it crosses too.
         let turned = p.reversed().unfold(&middle()).unwrap();
-        prop_assert_eq!(self_crossing(&Strip::fold(&turned, &finished(&turned), SKIN).unwrap().contour()).is_some(), found.is_some());
+        prop_assert_eq!(Strip::fold(&turned, &finished(&turned), SKIN).unwrap().contour().crossing().is_some(), found.is_some());
     }
 
     /// Every bend made, the strip is the folded outline; none made, it is the blank; and the middle line keeps its length all the way.
@@ -298,7 +297,7 @@ proptest! {
         // Half way, the allowance of each bend is shared between what is bent and what is still flat.
         let part: Vec<f64> = finished(&flat).iter().map(|d| d * share).collect();
         let half = Strip::fold(&flat, &part, 0.0).unwrap();
-        let run: f64 = half.legs.iter().map(|l| super::curve::length(super::curve::minus(l.1, l.0))).sum();
+        let run: f64 = half.legs.iter().map(|l| crate::trim::curves::length(crate::trim::curves::minus(l.1, l.0))).sum();
         let bent: f64 = flat.bends().iter().map(|b| b.allowance().get(LengthUnit::Millimetre) * share).sum();
         prop_assert!((run + bent - girth).abs() < 1e-6, "{run} {bent} {girth}");
     }

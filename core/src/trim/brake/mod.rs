@@ -1,7 +1,5 @@
 //! What the brake needs: whether a trim can be bent, in which order, and where the gauge stands at each step.
 
-mod crossing;
-mod curve;
 mod forming;
 mod forming_text;
 mod order;
@@ -12,8 +10,6 @@ mod step;
 mod strip;
 
 #[cfg(test)]
-mod curve_tests;
-#[cfg(test)]
 mod forming_tests;
 #[cfg(test)]
 mod order_tests;
@@ -22,7 +18,7 @@ mod search_tests;
 
 pub use forming::{FoldTakes, FormingCheck, FormingFault, FormingMetal, FormingReport, Hole, HoleFinding, HoleLimit, RadiusFinding};
 pub use order::{BendOrder, MAX_STEPS, OrderSheet, OrderTrial, OrderVerdict};
-pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, KnownSpringback, SheetEdge, SpringbackFactor, ToolOutline, Tooling};
+pub use plan::{BendStep, Brake, ClampLine, FoldWay, FoldingPlan, SheetEdge, ToolOutline, Tooling};
 pub use report::{GaugeStep, Handling, HitBody, StepFault};
 pub use search::{MAX_SEARCHED, OrderFound, OrderOutcome, OrderSearch};
 pub use strip::SheetPart;

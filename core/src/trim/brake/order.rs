@@ -138,7 +138,9 @@ impl FoldingPlan {
         faults.keep(within(flat.bends().len(), MAX_STEPS, "profile.bends"));
         faults.keep(within(self.steps.len(), MAX_STEPS, "plan.steps"));
         faults.keep(self.brake.check().map_err(|e| e.under("plan.brake")));
-        faults.keep(self.springback.map_or(Ok(()), |s| s.check().map_err(|e| e.under("plan.springback"))));
+        if let Some(springback) = self.springback {
+            springback.check(&mut faults, "plan.springback");
+        }
         faults.check()
     }
 

@@ -5,7 +5,9 @@ use crate::error::ErrorKind;
 use crate::num;
 use crate::record::Calculation;
 use crate::trim::flat_tests::any_profile;
-use crate::trim::{BendRule, Direction, Edge, Face, NeutralFactor, Part, Point, Profile, ProfileBuilder};
+use crate::trim::{
+    BendRule, Direction, Edge, Face, NeutralFactor, OverBend, Part, Point, Profile, ProfileBuilder, SpringbackBy, SpringbackFactor, SpringbackMetal,
+};
 use crate::units::{Angle, BendAngle, Length, LengthUnit};
 use proptest::prelude::*;
 
@@ -231,17 +233,31 @@ fn springback_is_folded_over() {
         sheet(0.6, 0.6).leg("a", mm(50.0)).up(BendAngle::SQUARE).leg("b", mm(60.0)).end(Edge::open_hem(mm(12.0), mm(4.0), Direction::Down)).build().unwrap();
     let hem = BendStep::new(Part::EndHem, SheetEdge::Start, Face::Lower);
     let mut plan = order(p, bare(ClampLine::BendLine), vec![hem.until(bent(90.0)), hem.pressed(), up(0, SheetEdge::Start)]);
-    plan.plan.springback = Some(KnownSpringback::Factor(SpringbackFactor::new(0.9).unwrap()));
+    plan.plan.springback = Some(SpringbackBy::Factor(SpringbackFactor::new(0.9).unwrap()));
     let out = plan.compute().unwrap();
     let folded: Vec<f64> = out.steps.iter().map(|s| s.folded_to.degrees()).collect();
     assert_eq!(folded, [100.0, 180.0, 100.0]);
-    plan.plan.springback = Some(KnownSpringback::By(Angle::degrees_from(3.0).unwrap()));
+    plan.plan.springback = Some(SpringbackBy::Angle(Angle::degrees_from(3.0).unwrap()));
     let folded: Vec<f64> = plan.compute().unwrap().steps.iter().map(|s| s.folded_to.degrees()).collect();
     assert_eq!(folded, [93.0, 180.0, 93.0]);
-    plan.plan.springback = Some(KnownSpringback::By(Angle::degrees_from(-3.0).unwrap()));
-    assert_eq!(plan.compute().unwrap_err().path(), "plan.springback.by");
-    plan.plan.springback = Some(KnownSpringback::Factor(SpringbackFactor::new(0.2).unwrap()));
+    plan.plan.springback = Some(SpringbackBy::Angle(Angle::degrees_from(-3.0).unwrap()));
+    assert_eq!(plan.compute().unwrap_err().path(), "plan.springback.angle");
+    plan.plan.springback = Some(SpringbackBy::Factor(SpringbackFactor::new(0.2).unwrap()));
     assert_eq!(plan.compute().unwrap_err().path(), "plan.steps[0].to");
+    // By the table and by the formula each bend has its own: the tooling of the same bend says the same.
+    let strength = |text: &str| crate::units::Pressure::parse(text).unwrap();
+    let elastic = SpringbackBy::Elastic { yield_strength: strength("40 ksi"), modulus: strength("29000 ksi") };
+    for by in [SpringbackBy::Table(SpringbackMetal::Dc01), elastic] {
+        plan.plan.springback = Some(by);
+        let tool = OverBend { thickness: mm(0.6), inside_radius: mm(0.6), angle: BendAngle::SQUARE, by }.compute().unwrap();
+        assert_eq!(plan.compute().unwrap().steps[2].folded_to, tool.forming_angle.angle());
+        assert!(tool.forming_angle > BendAngle::SQUARE);
+    }
+    // Nor is a bend folded by a table that does not have it.
+    plan.plan.springback = Some(SpringbackBy::Table(SpringbackMetal::Dc01));
+    plan.profile.bends[0].inside_radius = mm(0.3);
+    let e = plan.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::OutOfRange, "plan.steps[2].bend"));
     assert!(SpringbackFactor::new(0.0).is_err() && SpringbackFactor::new(f64::NAN).is_err());
 }
 

@@ -1,13 +1,12 @@
 //! What a folding plan says: the brake with the user's tools, and the steps in order.
 
-use super::curve::{Curve, Xy, length, minus};
-#[cfg(feature = "serde")]
-use crate::error::told::Told;
 use crate::error::{Error, ErrorKind, Faults};
+use crate::trim::curves::{Curve, Xy, length, minus};
 use crate::trim::leg::Face;
 use crate::trim::point::Point;
+use crate::trim::springback::SpringbackBy;
 use crate::trim::walk::Part;
-use crate::units::{Angle, BendAngle, Length};
+use crate::units::{BendAngle, Length};
 
 /// The most corners of one tool.
 const MOST_CORNERS: usize = 500;
@@ -250,101 +249,6 @@ impl BendStep {
     }
 }
 
-/// What is left of an angle after springback: the angle after by the angle while folding, both from flat.
-///
-/// ```
-/// use seamwright::trim::SpringbackFactor;
-/// assert_eq!(SpringbackFactor::new(0.98)?.value(), 0.98);
-/// assert!(SpringbackFactor::new(1.02).is_err());
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "GivenFactor", into = "f64"))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct SpringbackFactor(f64);
-
-impl SpringbackFactor {
-    /// A factor given or measured.
-    ///
-    /// # Errors
-    /// [`ErrorKind::NotFinite`] or [`ErrorKind::OutOfRange`] unless it is more than 0 and at most 1.
-    pub fn new(factor: f64) -> Result<SpringbackFactor, Error> {
-        const ACCEPTS: &str = "more than 0, at most 1 (no springback)";
-        if !factor.is_finite() {
-            return Err(Error::new(ErrorKind::NotFinite, "not a finite springback factor").value_of(factor).accepts(ACCEPTS));
-        }
-        if factor > 0.0 && factor <= 1.0 {
-            Ok(SpringbackFactor(factor))
-        } else {
-            Err(Error::new(ErrorKind::OutOfRange, "not a springback factor").value_of(factor).accepts(ACCEPTS))
-        }
-    }
-
-    /// The ratio.
-    #[must_use]
-    pub const fn value(self) -> f64 {
-        self.0
-    }
-}
-
-/// A factor as a document gives it.
-#[cfg(feature = "serde")]
-#[derive(serde::Deserialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-struct GivenFactor(f64);
-
-#[cfg(feature = "serde")]
-impl TryFrom<GivenFactor> for SpringbackFactor {
-    type Error = Told;
-    fn try_from(factor: GivenFactor) -> Result<Self, Told> {
-        Ok(SpringbackFactor::new(factor.0)?)
-    }
-}
-
-impl From<SpringbackFactor> for f64 {
-    fn from(factor: SpringbackFactor) -> f64 {
-        factor.0
-    }
-}
-
-/// How far a swung bend must be folded beyond its angle, as the shop knows its metal.
-///
-/// ```
-/// use seamwright::trim::{KnownSpringback, SpringbackFactor};
-/// use seamwright::units::Angle;
-/// let (by, factor) = (KnownSpringback::By(Angle::parse("2 deg")?), KnownSpringback::Factor(SpringbackFactor::new(0.97)?));
-/// assert_ne!(by, factor);
-/// # Ok::<(), seamwright::error::Error>(())
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum KnownSpringback {
-    /// By an angle of its own: a bend of A is folded to A plus this.
-    By(Angle),
-    /// By a factor: a bend of A is folded to A by the factor.
-    Factor(SpringbackFactor),
-}
-
-impl KnownSpringback {
-    pub(super) fn check(self) -> Result<(), Error> {
-        match self {
-            KnownSpringback::By(angle) if !(0.0..90.0).contains(&angle.degrees()) => {
-                Err(Error::new(ErrorKind::OutOfRange, "not an angle of springback").at("by").value_of(angle).accepts("0 deg to less than 90 deg"))
-            }
-            _ => Ok(()),
-        }
-    }
-
-    /// The angle to fold to for this one, in degrees.
-    pub(super) fn folded(self, degrees: f64) -> f64 {
-        match self {
-            KnownSpringback::By(angle) => degrees + angle.degrees(),
-            KnownSpringback::Factor(factor) => degrees / factor.0,
-        }
-    }
-}
-
 /// The steps at a brake, in order.
 ///
 /// ```
@@ -364,7 +268,7 @@ pub struct FoldingPlan {
     pub brake: Brake,
     /// What the metal springs back; nothing, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub springback: Option<KnownSpringback>,
+    pub springback: Option<SpringbackBy>,
     /// The steps in order.
     pub steps: Vec<BendStep>,
 }

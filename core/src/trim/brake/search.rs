@@ -1,7 +1,7 @@
 //! A search for an order that works: over the sets of bends that are made, fewest handlings first.
 
 use super::order::within;
-use super::plan::{BendStep, Brake, FoldWay, KnownSpringback, SheetEdge};
+use super::plan::{BendStep, Brake, FoldWay, SheetEdge};
 use super::report::Handling;
 use super::step::Work;
 use crate::error::{Error, ErrorKind, Faults};
@@ -10,6 +10,7 @@ use crate::trim::flat::{Flat, FlatBend};
 use crate::trim::leg::Face;
 use crate::trim::profile::Profile;
 use crate::trim::rule::BendRule;
+use crate::trim::springback::SpringbackBy;
 use crate::units::BendAngle;
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -49,7 +50,7 @@ pub struct OrderSearch {
     pub brake: Brake,
     /// What the metal springs back; nothing, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub springback: Option<KnownSpringback>,
+    pub springback: Option<SpringbackBy>,
     /// How far a hem is swung before it is pressed shut; it is swung all the way, unless said.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub hem_begun: Option<BendAngle>,
@@ -213,7 +214,9 @@ impl OrderSearch {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.brake.check().map_err(|e| e.under("brake")));
-        faults.keep(self.springback.map_or(Ok(()), |s| s.check().map_err(|e| e.under("springback"))));
+        if let Some(springback) = self.springback {
+            springback.check(&mut faults, "springback");
+        }
         if let Some(begun) = self.hem_begun.filter(|b| b.degrees() <= 0.0 || b.degrees() >= 180.0) {
             faults.add(
                 Error::new(ErrorKind::OutOfRange, "not an angle to begin a hem at")
@@ -241,7 +244,7 @@ impl Calculation for OrderSearch {
         faults.keep(self.check());
         let flat = faults.keep(self.profile.unfold(&self.rule).map_err(|e| e.under("profile")));
         if let Some(flat) = &flat {
-            faults.keep(within(flat.bends().len(), MAX_SEARCHED, "profile.bends"));
+            faults.keep(within(flat.bends().len(), MAX_SEARCHED, "profile.bends").map_err(|e| e.cured_by("an order of your own, tried as a plan")));
         }
         faults.check()?;
         let flat = flat.ok_or_else(|| Error::new(ErrorKind::Internal, "a fault was lost"))?;

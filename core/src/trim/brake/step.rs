@@ -3,30 +3,31 @@
 //! The swung side turns as one piece about the one axis that carries it from where it lies before the swing to where it lies after: over the bend line, for a
 //! bend of A from flat with inside radius R, thickness T and allowance BA at `R + T - BA/2 cot(A/2)` above the outer face. Source: geometry.
 
-use super::crossing::self_crossing;
-use super::curve::{Curve, Motion, Xy, first_contact, length, minus, plus, times};
-use super::plan::{BendStep, Brake, ClampLine, FoldWay, KnownSpringback, SheetEdge, Tooling};
+use super::plan::{BendStep, Brake, ClampLine, FoldWay, SheetEdge, Tooling};
 use super::report::{GaugeStep, Handling, HitBody, StepFault};
 use super::strip::{Contour, SKIN, SheetPart, Stretch, Strip, allowance_at, shorten_end, shorten_start};
 use crate::error::{Error, ErrorKind};
 use crate::num;
+use crate::trim::curves::{Curve, Motion, Xy, first_contact, length, minus, plus, times};
 use crate::trim::flat::{Flat, FlatBend};
 use crate::trim::leg::{Direction, Face};
 use crate::trim::size::to_length;
+use crate::trim::springback::SpringbackBy;
 use crate::units::{Angle, BendAngle};
 use robust::{Coord, orient2d};
+use std::collections::BTreeSet;
 
 /// A piece of sheet on its way through the steps.
 pub(super) struct Work<'a> {
     pub(super) flat: &'a Flat,
     pub(super) brake: &'a Brake,
-    pub(super) springback: Option<KnownSpringback>,
+    pub(super) springback: Option<SpringbackBy>,
     /// How far each bend is made, in degrees.
     pub(super) made: Vec<f64>,
     /// How the piece lay in the step before.
     lay: Option<(SheetEdge, Face)>,
-    /// What overlaps since an earlier step, which has told it.
-    crossed: Option<(SheetPart, SheetPart)>,
+    /// Every two parts that have overlapped after a step, which has told it.
+    crossed: BTreeSet<(SheetPart, SheetPart)>,
 }
 
 /// What a step gives.
@@ -58,8 +59,8 @@ struct Asked<'a> {
 }
 
 impl<'a> Work<'a> {
-    pub(super) fn new(flat: &'a Flat, brake: &'a Brake, springback: Option<KnownSpringback>) -> Work<'a> {
-        Work { flat, brake, springback, made: vec![0.0; flat.bends().len()], lay: None, crossed: None }
+    pub(super) fn new(flat: &'a Flat, brake: &'a Brake, springback: Option<SpringbackBy>) -> Work<'a> {
+        Work { flat, brake, springback, made: vec![0.0; flat.bends().len()], lay: None, crossed: BTreeSet::new() }
     }
 
     fn asked(&self, step: BendStep) -> Result<Asked<'a>, Error> {
@@ -102,7 +103,7 @@ impl<'a> Work<'a> {
             }
         };
         let folded = match (step.way, self.springback) {
-            (FoldWay::Swing, Some(springback)) => springback.folded(to),
+            (FoldWay::Swing, Some(by)) => by.folded(self.flat.thickness(), bend.inside_radius, to).map_err(|e| e.at("bend"))?,
             _ => to,
         };
         if folded >= 360.0 {
@@ -123,6 +124,32 @@ impl<'a> Work<'a> {
         out
     }
 
+    /// Of the parts that now overlap and did not after any step before, the two nearest to the bend. All of them count as told.
+    ///
+    /// Which overlap, and which of them are nearest, does not hang on the end from which the sheet is walked.
+    fn newly_crossed(&mut self, made: &[f64], bend: usize, gauged: SheetEdge) -> Result<Option<(SheetPart, SheetPart)>, Error> {
+        let mut found = Strip::fold(self.flat, made, SKIN)?.contour().crossings(&self.crossed);
+        // How far from the bend in the walk, and whether towards the gauge.
+        let place = |part: SheetPart| {
+            let (legs, bends) = (self.flat.legs(), self.flat.bends());
+            let at = match part {
+                SheetPart::Leg(leg) => legs.iter().position(|l| l.part == leg).map(|i| 2 * i),
+                SheetPart::Bend(own) => bends.iter().position(|b| b.part == own).map(|i| 2 * i + 1),
+            };
+            let (at, bend) = (at.unwrap_or_default(), 2 * bend + 1);
+            (at.abs_diff(bend), (at < bend) == (gauged == SheetEdge::Start))
+        };
+        let told = found.iter().map(|&(a, b)| {
+            let (far, near) = if place(a) > place(b) { (a, b) } else { (b, a) };
+            // What is held stands still; on one side, what is farther from the bend.
+            let swings = place(near).0 == 0 || !place(near).1 || place(far).1;
+            ((place(far), place(near)), if swings { (near, far) } else { (far, near) })
+        });
+        let nearest = told.min_by_key(|t| t.0).map(|t| t.1);
+        self.crossed.append(&mut found);
+        Ok(nearest)
+    }
+
     /// Takes the step: the gauge and every fault of it. The bend is made afterwards, whatever was found.
     pub(super) fn take(&mut self, step: BendStep) -> Result<Done, Error> {
         let asked = self.asked(step)?;
@@ -130,18 +157,16 @@ impl<'a> Work<'a> {
         let mut faults = laid.limits(self.brake, &asked)?;
         faults.extend(laid.hits(&asked)?);
         let after = self.with(asked.index, asked.to);
-        let crossed = self_crossing(&Strip::fold(self.flat, &after, SKIN)?.contour());
-        if let Some((one, other)) = crossed
-            && crossed != self.crossed
+        let crossed = self.newly_crossed(&after, asked.index, asked.step.gauged)?;
+        if let Some((moving, still)) = crossed
             && !faults.iter().any(|f| matches!(f, StepFault::Hits { moving: HitBody::Sheet(_), still: HitBody::Sheet(_), .. }))
         {
             // What the swing does not see: the fold itself in the way.
-            faults.push(StepFault::Hits { bend: step.bend, at: Angle::degrees_from(asked.to)?, moving: HitBody::Sheet(one), still: HitBody::Sheet(other) });
+            faults.push(StepFault::Hits { bend: step.bend, at: Angle::degrees_from(asked.to)?, moving: HitBody::Sheet(moving), still: HitBody::Sheet(still) });
         }
         let handling = self.lay.map_or(Handling::default(), |(gauged, up)| Handling::between((gauged, up), (step.gauged, step.face_up)));
         let step = laid.gauge(&asked, handling, self.flat)?;
         self.made = after;
-        self.crossed = crossed;
         self.lay = Some((asked.step.gauged, asked.step.face_up));
         Ok(Done { step, faults })
     }

@@ -2,14 +2,15 @@
 //!
 //! A bend that is half made keeps its inside radius and takes its share of the allowance, centred on the bend line; the rest of the allowance is still flat.
 
-use super::curve::{Curve, Round, Xy, minus, plus, times};
 use crate::error::{Error, ErrorKind};
+use crate::trim::curves::{Boxes, Curve, Round, Xy, length, meet, minus, plus, times};
 use crate::trim::flat::{Flat, FlatBend};
 use crate::trim::leg::Direction;
 use crate::trim::outline::Pen;
 use crate::trim::walk::Part;
 use crate::units::{Angle, BendAngle};
 use core::fmt;
+use std::collections::BTreeSet;
 
 /// Metal is drawn in by this on every side before it is asked whether it hits, in millimetres: what overlaps by less than a micrometre touches, as a
 /// closed hem touches its leg.
@@ -51,6 +52,15 @@ impl fmt::Display for SheetPart {
             SheetPart::Bend(hem) => write!(f, "the fold of the {hem}"),
         }
     }
+}
+
+/// Two pieces, the one nearer to the start edge first.
+fn in_order(one: SheetPart, other: SheetPart) -> (SheetPart, SheetPart) {
+    let place = |p: SheetPart| match p {
+        SheetPart::Leg(part) => (part, 0),
+        SheetPart::Bend(part) => (part, 1),
+    };
+    if place(one) <= place(other) { (one, other) } else { (other, one) }
 }
 
 /// One leg or bend of the sheet: its two faces.
@@ -145,7 +155,7 @@ pub(super) struct Contour {
 /// A line without so much of its start; nothing where it is shorter.
 fn without_start(line: &Curve, by: f64) -> Curve {
     let along = minus(line.to, line.from);
-    let full = super::curve::length(along);
+    let full = length(along);
     Curve { from: plus(line.from, times(along, (by / full).min(1.0))), ..*line }
 }
 
@@ -154,7 +164,7 @@ pub(super) fn shorten_start(stretches: &mut Vec<Stretch>, by: f64) {
     if let Some(first) = stretches.first_mut()
         && first.lower.round.is_none()
     {
-        if super::curve::length(minus(first.lower.to, first.lower.from)) <= by {
+        if length(minus(first.lower.to, first.lower.from)) <= by {
             stretches.remove(0);
         } else {
             (first.lower, first.upper) = (without_start(&first.lower, by), without_start(&first.upper, by));
@@ -167,7 +177,7 @@ pub(super) fn shorten_end(stretches: &mut Vec<Stretch>, by: f64) {
     if let Some(last) = stretches.last_mut()
         && last.lower.round.is_none()
     {
-        if super::curve::length(minus(last.lower.to, last.lower.from)) <= by {
+        if length(minus(last.lower.to, last.lower.from)) <= by {
             stretches.pop();
         } else {
             let cut = |c: &Curve| without_start(&c.reversed(), by).reversed();
@@ -177,6 +187,29 @@ pub(super) fn shorten_end(stretches: &mut Vec<Stretch>, by: f64) {
 }
 
 impl Contour {
+    /// Two pieces of the sheet that overlap, if it crosses itself.
+    pub(super) fn crossing(&self) -> Option<(SheetPart, SheetPart)> {
+        Boxes::over(&self.curves).pair(|i, j| meet(&self.curves, i, j)).and_then(|(i, j)| self.pair(i, j))
+    }
+
+    /// Every two pieces of the sheet that overlap, but for those known.
+    pub(super) fn crossings(&self, known: &BTreeSet<(SheetPart, SheetPart)>) -> BTreeSet<(SheetPart, SheetPart)> {
+        let mut found = BTreeSet::new();
+        Boxes::over(&self.curves).pair(|i, j| {
+            if let Some(pair) = self.pair(i, j).filter(|p| !known.contains(p) && !found.contains(p))
+                && meet(&self.curves, i, j)
+            {
+                found.insert(pair);
+            }
+            false
+        });
+        found
+    }
+
+    fn pair(&self, i: usize, j: usize) -> Option<(SheetPart, SheetPart)> {
+        Some(in_order(*self.pieces.get(i)?, *self.pieces.get(j)?))
+    }
+
     /// Around these stretches, both ends drawn in by the skin.
     pub(super) fn around(mut stretches: Vec<Stretch>) -> Contour {
         stretches.retain(|s| !s.lower.is_nothing() || !s.upper.is_nothing());

@@ -29,7 +29,7 @@ impl Way {
     /// Straight up.
     pub const UP: Way = Way { x: Length::ZERO, y: Length::ZERO, z: Length::inches(1) };
 
-    fn unit(self, path: &str) -> Result<V3, Error> {
+    pub(super) fn unit(self, path: &str) -> Result<V3, Error> {
         unit([self.x.mm(), self.y.mm(), self.z.mm()]).ok_or_else(|| {
             Error::new(ErrorKind::Geometry, "a way needs a direction").at(path).value_of("0 mm, 0 mm, 0 mm").accepts("at least one length that is not zero")
         })

@@ -1,16 +1,17 @@
 //! The mitre itself.
 
-use super::corner::{Frame, MitreCorner};
+use super::corner::{Frame, MitreCorner, Way};
 use super::cut::PlaneCut;
 use super::half::{HalfCut, MitreHalf};
+use super::matching::MatchingSection;
 use super::section::{Section, SheetSurface};
 use super::unlike;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
-use crate::num::space::{V3, add, dot, scale};
+use crate::num::space::{V3, add, dot, norm, scale};
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::trim::size::to_length;
-use crate::trim::{BendRule, Flat, Placement, Profile};
+use crate::trim::{BendRule, Face, Flat, Placement, Profile};
 use crate::units::{Angle, Length};
 
 /// How the second half of a mitre is made.
@@ -36,6 +37,12 @@ pub enum SecondHalf {
         placement: Placement,
         /// How far the corners of the two halves may part.
         within: Length,
+    },
+    /// The profile that closes on the first one in one plane ([`MatchingSection`]), upright; both are cut by that plane.
+    Matching {
+        /// A way square to the plane; the plumb plane that halves the turn in plan where it is left out.
+        #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+        plane: Option<Way>,
     },
 }
 
@@ -129,7 +136,8 @@ pub struct MitredCorner {
     pub turn: Angle,
     /// How far the second section is turned about its run from upright, counter-clockwise as it is seen along the run.
     pub roll: Angle,
-    /// How far the corners of the two halves part, at most: nothing for halves of one profile.
+    /// How far the corners of the two halves part, at most: nothing for halves of one profile. For a matching one, whose corners meet, how far the middles of two
+    /// fellow bends part, which are round on both halves.
     pub parts: Length,
 }
 
@@ -187,8 +195,7 @@ impl Mitre {
                 .accepts("turned, or a corner where one run falls as the other rises")
                 .cured_by("turned, or a profile of its own for the second half"));
         }
-        let facing = dot(normal, first.along);
-        let plane = PlaneCut { at_origin: 0.0, by_x: -dot(normal, first.x) / facing, by_y: -dot(normal, first.y) / facing };
+        let plane = plane_cut(normal, &first);
         let turn = num::acos_deg(dot(first.along, upright.along).clamp(-1.0, 1.0));
         r.step(|| {
             Step::new("how far the mitre plane runs on along the first run")
@@ -214,6 +221,49 @@ impl Mitre {
     }
 }
 
+/// A plane through the corner's origin, as it cuts the run of this frame.
+fn plane_cut(normal: V3, frame: &Frame) -> PlaneCut {
+    let facing = dot(normal, frame.along);
+    PlaneCut { at_origin: 0.0, by_x: -dot(normal, frame.x) / facing, by_y: -dot(normal, frame.y) / facing }
+}
+
+impl Mitre {
+    /// The second half's profile worked out from the first, both cut by the plane in which they close.
+    fn matching<R: Recorder>(&self, r: &mut R, flat: &Flat, frames: (Frame, Frame), plane: Option<Way>) -> Result<MitredCorner, Error> {
+        let closes_on = match self.closes_on {
+            SheetSurface::Upper => Face::Upper,
+            SheetSurface::Lower => Face::Lower,
+            SheetSurface::Middle => {
+                return Err(Error::new(ErrorKind::Conflict, "a matching section closes on a face").at("closes_on").value_of("middle").accepts("upper, lower"));
+            }
+        };
+        let asked = MatchingSection { profile: self.profile.clone(), placement: self.placement, corner: self.corner, plane, closes_on };
+        let found = r.part(|| asked.title(), |r| asked.run(r)).map_err(|e| if e.path() == "plane" { e.under("second.matching") } else { e })?;
+        let second = found.profile.unfold(&self.rule).map_err(|e| e.under("second"))?;
+        let sections = (Section::of(flat, &self.placement, self.closes_on)?, Section::of(&second, &found.placement, self.closes_on)?);
+        let normal = asked.normal(frames.0.along, frames.1.along)?;
+        let planes = (plane_cut(normal, &frames.0), plane_cut(normal, &frames.1));
+        let mut parts = 0.0_f64;
+        for (a, b) in sections.0.0.iter().zip(&sections.1.0).filter(|(a, _)| a.is_bend()) {
+            let (p, q) = (a.at(0.5), b.at(0.5));
+            let apart = add(frames.0.point(p, planes.0.along(p)), scale(frames.1.point(q, planes.1.along(q)), -1.0));
+            parts = parts.max(norm(apart));
+        }
+        let parts = to_length(parts)?;
+        let turn = num::acos_deg(dot(frames.0.along, frames.1.along).clamp(-1.0, 1.0));
+        r.step(|| {
+            let step =
+                Step::new("how far the middles of fellow bends part").formula("both halves cut by the plane; corners and legs close, bends are round on both");
+            step.with("angle between the runs", Angle::of_degrees(turn)).gives(parts).source(Source::geometry())
+        });
+        let half = |section: &Section, plane: PlaneCut, flat: &Flat| {
+            HalfCut { section, planes: vec![plane; section.0.len()] }.half(flat, self.depth(flat), self.tolerance)
+        };
+        let (first, second) = (half(&sections.0, planes.0, flat)?, half(&sections.1, planes.1, &second)?);
+        Ok(MitredCorner { first, second, turn: Angle::degrees_from(turn)?, roll: Angle::ZERO, parts })
+    }
+}
+
 impl Calculation for Mitre {
     type Out = MitredCorner;
 
@@ -225,7 +275,10 @@ impl Calculation for Mitre {
         let (flat, other) = self.flats()?;
         let frames = self.corner.frames().map_err(|e| e.under("corner"))?;
         match other {
-            None => self.one_plane(r, &flat, frames),
+            None => match self.second {
+                SecondHalf::Matching { plane } => self.matching(r, &flat, frames, plane),
+                _ => self.one_plane(r, &flat, frames),
+            },
             Some(OtherHalf { flat: second, placement, within }) => {
                 let sections = (
                     Section::of(&flat, &self.placement, self.closes_on).map_err(|e| e.under("placement"))?,

@@ -201,6 +201,72 @@ fn two_sections_meet_leg_by_leg() {
     assert_eq!(fewer.compute().unwrap_err().kind(), ErrorKind::Conflict);
 }
 
+/// The matching section is the one that was worked out by hand.
+#[test]
+fn a_matching_section_is_the_sheared_one() {
+    let rise = 18.434_948_822_922_01;
+    let (profile, second) = eave_and_rake(rise);
+    let SecondHalf::Other { profile: by_hand, placement: put_by_hand, .. } = second else { unreachable!() };
+    let placement = Placement { face: Face::Upper, ..Placement::default() };
+    let asked = MatchingSection { profile: profile.clone(), placement, corner: plan(-90.0, 0.0, rise), plane: None, closes_on: Face::Upper };
+    let (made, sheet) = asked.explain().unwrap();
+    for (a, b) in made.profile.legs.iter().zip(&by_hand.legs) {
+        assert!((a.length.pm() - b.length.pm()).abs() <= 3, "{} {}", a.length, b.length);
+    }
+    for (a, b) in made.profile.bends.iter().zip(&by_hand.bends) {
+        assert!((a.angle.degrees() - b.angle.degrees()).abs() < 1e-9 && a.direction == b.direction && a.inside_radius == b.inside_radius);
+    }
+    assert!((made.placement.heading.degrees() - put_by_hand.heading.degrees()).abs() < 1e-9);
+    assert_eq!(sheet.steps().len(), 4);
+    // The same plane said by its square; a plane of another lean gives another section, which closes too.
+    let square = |x: f64, y: f64, z: f64| Some(super::super::Way { x: mm(x), y: mm(y), z: mm(z) });
+    assert_eq!(
+        MatchingSection { plane: square(1.0, 1.0, 0.0), ..asked.clone() }.compute().unwrap().profile.bends[0].direction,
+        made.profile.bends[0].direction
+    );
+    let leaning = MatchingSection { plane: square(1.0, 1.0, 0.3), ..asked.clone() };
+    assert_ne!(leaning.compute().unwrap().profile, made.profile);
+    assert_eq!(parts_of(&leaning).unwrap(), Length::ZERO);
+    // What the mitre works out for itself is that profile, cut where the leg planes meet; bends of 0.8 mm part by less than that.
+    let by_itself = |second| Mitre { placement, closes_on: SheetSurface::Upper, ..mitre(profile.clone(), asked.corner, second) };
+    let one = by_itself(SecondHalf::Matching { plane: None }).compute().unwrap();
+    let two = by_itself(SecondHalf::Other { profile: made.profile.clone(), placement: made.placement, within: Length::from_pm(1_000) }).compute().unwrap();
+    for (a, b) in one.first.legs.iter().chain(&one.second.legs).zip(two.first.legs.iter().chain(&two.second.legs)) {
+        assert!((a.angle.degrees() - b.angle.degrees()).abs() < 1e-6 && (a.from.y.pm() - b.from.y.pm()).abs() < 1_000, "{a:?} {b:?}");
+    }
+    assert!(one.parts.is_positive() && one.parts < mm(0.8), "{}", one.parts);
+    let middle = Mitre { closes_on: SheetSurface::Middle, ..by_itself(SecondHalf::Matching { plane: None }) };
+    assert_eq!(middle.compute().unwrap_err().path(), "closes_on");
+    assert_eq!(by_itself(SecondHalf::Matching { plane: square(1.0, -1.0, 0.0) }).compute().unwrap_err().path(), "second.matching.plane");
+    // A level square corner asks for the same profile again; refusals name their field.
+    let level = MatchingSection { corner: plan(-90.0, 0.0, 0.0), ..asked.clone() };
+    assert_eq!(level.compute().unwrap().profile, profile);
+    for (bad, path) in [
+        (MatchingSection { plane: square(0.0, 0.0, 0.0), ..asked.clone() }, "plane"),
+        (MatchingSection { plane: square(1.0, 0.0, 0.0), ..asked.clone() }, "plane"),
+        (MatchingSection { plane: square(1.0, -1.0, 0.0), ..asked.clone() }, "plane"),
+        (MatchingSection { corner: plan(200.0, 0.0, 0.0), ..asked.clone() }, "corner.plan.turn"),
+        (MatchingSection { profile: Profile { legs: vec![], bends: vec![], ..profile.clone() }, ..asked.clone() }, "profile.legs"),
+    ] {
+        assert_eq!(bad.compute().unwrap_err().path(), path);
+    }
+    let mut folded = asked.clone();
+    folded.profile.bends[1].angle = BendAngle::FOLDED;
+    folded.profile.legs[1].end = crate::trim::LegEnd::OuterTangent;
+    folded.profile.legs[2].start = crate::trim::LegEnd::OuterTangent;
+    assert_eq!(folded.compute().unwrap_err().path(), "profile.bends[1].angle");
+    // Foreshortened until a leg has no room for its bends.
+    let steep = MatchingSection { corner: plan(-90.0, 0.0, 89.5), ..asked };
+    assert!(steep.compute().unwrap_err().path().starts_with("second."));
+}
+
+/// How far the corners of a profile and of its matching section part, as the mitre of the two tells it.
+fn parts_of(asked: &MatchingSection) -> Result<Length, crate::error::Error> {
+    let made = asked.compute()?;
+    let second = SecondHalf::Other { profile: made.profile, placement: made.placement, within: Length::from_pm(1_000) };
+    Ok(Mitre { placement: asked.placement, closes_on: asked.closes_on.into(), ..mitre(asked.profile.clone(), asked.corner, second) }.compute()?.parts)
+}
+
 fn off_line(p: V3, [a, b]: [V3; 2]) -> f64 {
     let (ab, ap) = ([b[0] - a[0], b[1] - a[1], b[2] - a[2]], [p[0] - a[0], p[1] - a[1], p[2] - a[2]]);
     let c = [ab[1] * ap[2] - ab[2] * ap[1], ab[2] * ap[0] - ab[0] * ap[2], ab[0] * ap[1] - ab[1] * ap[0]];
@@ -315,5 +381,40 @@ proptest! {
         }
         // Explaining gives the same.
         prop_assert_eq!(asked.explain().unwrap().0, made);
+    }
+    /// A profile and its matching section close at any corner: the cuts of each two legs lie on each other, and so do the corners between them.
+    #[test]
+    fn a_matching_section_closes(
+        profile in any_profile(),
+        turn in -140.0_f64..140.0,
+        rises in (-50.0_f64..50.0, -50.0_f64..50.0),
+        heading in -180.0_f64..180.0,
+        face in prop_oneof![Just(Face::Upper), Just(Face::Lower)],
+    ) {
+        let mut profile = Profile { start_edge: Edge::Raw, end_edge: Edge::Raw, ..profile };
+        profile.legs.first_mut().unwrap().start = crate::trim::LegEnd::SheetEdge;
+        profile.legs.last_mut().unwrap().end = crate::trim::LegEnd::SheetEdge;
+        let placement = Placement { heading: deg(heading), ..Placement::default() };
+        let asked = MatchingSection { profile, placement, corner: plan(turn, rises.0, rises.1), plane: None, closes_on: face };
+        let found = match asked.compute() {
+            Ok(found) => found,
+            // A leg that is seen end on has no room for its bends.
+            Err(e) => { prop_assert!(e.path().starts_with("second.legs"), "{e}"); return Ok(()) }
+        };
+        let second = SecondHalf::Matching { plane: None };
+        let corner = Mitre { placement, closes_on: face.into(), ..mitre(asked.profile.clone(), asked.corner, second) }.compute().unwrap();
+        let frames = (frame(0.0, rises.0, 0.0), frame(turn, rises.1, 0.0));
+        let ends = |half: &MitreHalf, cut: &LegCut, frame: Frame3, placement: &Placement| {
+            [cut.from, cut.to].map(|p| frame.at(section_point(&half.flat, placement, face.into(), p.x), p.y))
+        };
+        for (a, b) in corner.first.legs.iter().zip(&corner.second.legs) {
+            let (p, q) = (ends(&corner.first, a, frames.0, &placement), ends(&corner.second, b, frames.1, &found.placement));
+            for point in p {
+                // In the plumb plane that halves the plan's angle, and on the other's cut.
+                let off = point[1] * crate::num::cos_deg(turn / 2.0) - point[0] * crate::num::sin_deg(turn / 2.0);
+                prop_assert!(off.abs() < 1e-6, "{off}");
+                prop_assert!(off_line(point, q) < 1e-6, "{}", off_line(point, q));
+            }
+        }
     }
 }

@@ -4,6 +4,7 @@ mod corner;
 mod cut;
 mod half;
 mod joint;
+mod matching;
 mod section;
 mod unlike;
 
@@ -13,4 +14,5 @@ mod mitre_tests;
 pub use corner::{MitreCorner, RunWay, Way};
 pub use half::{LegCut, MitreHalf};
 pub use joint::{Mitre, MitredCorner, SecondHalf};
+pub use matching::{MatchedSection, MatchingSection};
 pub use section::SheetSurface;

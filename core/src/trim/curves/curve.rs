@@ -4,7 +4,7 @@ use crate::num;
 use robust::{Coord, orient2d};
 
 /// A point in millimetres.
-pub(super) type Xy = (f64, f64);
+pub(in crate::trim) type Xy = (f64, f64);
 
 /// Points closer than this are one: a tenth of a picometre, the step of a length.
 const SAME: f64 = 1e-10;
@@ -13,46 +13,46 @@ const HAIR: f64 = 1e-4;
 /// Angles closer than this are one, in degrees: a picometre at some 60 mm.
 const SAME_ANGLE: f64 = 1e-9;
 
-pub(super) fn plus(a: Xy, b: Xy) -> Xy {
+pub(in crate::trim) fn plus(a: Xy, b: Xy) -> Xy {
     (a.0 + b.0, a.1 + b.1)
 }
 
-pub(super) fn minus(a: Xy, b: Xy) -> Xy {
+pub(in crate::trim) fn minus(a: Xy, b: Xy) -> Xy {
     (a.0 - b.0, a.1 - b.1)
 }
 
-pub(super) fn times(a: Xy, k: f64) -> Xy {
+pub(in crate::trim) fn times(a: Xy, k: f64) -> Xy {
     (a.0 * k, a.1 * k)
 }
 
-pub(super) fn dot(a: Xy, b: Xy) -> f64 {
+pub(in crate::trim) fn dot(a: Xy, b: Xy) -> f64 {
     a.0 * b.0 + a.1 * b.1
 }
 
-pub(super) fn length(a: Xy) -> f64 {
+pub(in crate::trim) fn length(a: Xy) -> f64 {
     (a.0 * a.0 + a.1 * a.1).sqrt()
 }
 
 /// Direction in degrees.
-pub(super) fn heading(a: Xy) -> f64 {
+pub(in crate::trim) fn heading(a: Xy) -> f64 {
     num::atan2_deg(a.1, a.0)
 }
 
 /// From one direction on to another, turning counter-clockwise for a sign of 1 and clockwise for -1: 0 to 360 degrees.
-pub(super) fn ahead(from: f64, to: f64, sign: f64) -> f64 {
+pub(in crate::trim) fn ahead(from: f64, to: f64, sign: f64) -> f64 {
     let turn = (to - from) * sign % 360.0;
     if turn < 0.0 { turn + 360.0 } else { turn }
 }
 
 /// What makes a curve round.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Round {
-    pub(super) centre: Xy,
-    pub(super) radius: f64,
+pub(in crate::trim) struct Round {
+    pub(in crate::trim) centre: Xy,
+    pub(in crate::trim) radius: f64,
     /// Direction from the centre to where the curve starts.
-    pub(super) heading: f64,
+    pub(in crate::trim) heading: f64,
     /// How far it turns, counter-clockwise positive.
-    pub(super) turn: f64,
+    pub(in crate::trim) turn: f64,
 }
 
 impl Round {
@@ -65,37 +65,37 @@ impl Round {
 
 /// A line, or an arc, from one point to another.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Curve {
-    pub(super) from: Xy,
-    pub(super) to: Xy,
-    pub(super) round: Option<Round>,
+pub(in crate::trim) struct Curve {
+    pub(in crate::trim) from: Xy,
+    pub(in crate::trim) to: Xy,
+    pub(in crate::trim) round: Option<Round>,
 }
 
 /// A movement of the plane that keeps distances: `x' = a x + b y + c`, `y' = d x + e y + f`.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Motion {
+pub(in crate::trim) struct Motion {
     x: (f64, f64, f64),
     y: (f64, f64, f64),
 }
 
 impl Motion {
     /// The point `from` goes to `to`, directions turn by so many degrees, then x and y are multiplied by these signs about `to`.
-    pub(super) fn placing(from: Xy, degrees: f64, signs: Xy, to: Xy) -> Motion {
+    pub(in crate::trim) fn placing(from: Xy, degrees: f64, signs: Xy, to: Xy) -> Motion {
         let (sin, cos) = (num::sin_deg(degrees), num::cos_deg(degrees));
         let (x, y) = ((cos * signs.0, -sin * signs.0), (sin * signs.1, cos * signs.1));
         Motion { x: (x.0, x.1, to.0 - dot(x, from)), y: (y.0, y.1, to.1 - dot(y, from)) }
     }
 
     /// A turn about a point, counter-clockwise positive.
-    pub(super) fn turning(about: Xy, degrees: f64) -> Motion {
+    pub(in crate::trim) fn turning(about: Xy, degrees: f64) -> Motion {
         Motion::placing(about, degrees, (1.0, 1.0), about)
     }
 
-    pub(super) fn point(&self, p: Xy) -> Xy {
+    pub(in crate::trim) fn point(&self, p: Xy) -> Xy {
         (self.x.0 * p.0 + self.x.1 * p.1 + self.x.2, self.y.0 * p.0 + self.y.1 * p.1 + self.y.2)
     }
 
-    pub(super) fn curve(&self, c: &Curve) -> Curve {
+    pub(in crate::trim) fn curve(&self, c: &Curve) -> Curve {
         let (from, to) = (self.point(c.from), self.point(c.to));
         let mirrors = self.x.0 * self.y.1 - self.x.1 * self.y.0 < 0.0;
         let round = c.round.map(|r| {
@@ -107,51 +107,51 @@ impl Motion {
         Curve { from, to, round }
     }
 
-    pub(super) fn curves(&self, all: &[Curve]) -> Vec<Curve> {
+    pub(in crate::trim) fn curves(&self, all: &[Curve]) -> Vec<Curve> {
         all.iter().map(|c| self.curve(c)).collect()
     }
 }
 
 /// The box around a curve.
 #[derive(Debug, Clone, Copy)]
-pub(super) struct Extent {
-    pub(super) least: Xy,
-    pub(super) greatest: Xy,
+pub(in crate::trim) struct Extent {
+    pub(in crate::trim) least: Xy,
+    pub(in crate::trim) greatest: Xy,
 }
 
 impl Extent {
-    pub(super) fn join(self, other: Extent) -> Extent {
+    pub(in crate::trim) fn join(self, other: Extent) -> Extent {
         Extent {
             least: (self.least.0.min(other.least.0), self.least.1.min(other.least.1)),
             greatest: (self.greatest.0.max(other.greatest.0), self.greatest.1.max(other.greatest.1)),
         }
     }
 
-    pub(super) fn meets(&self, other: &Extent) -> bool {
+    pub(in crate::trim) fn meets(&self, other: &Extent) -> bool {
         self.least.0 <= other.greatest.0 && other.least.0 <= self.greatest.0 && self.least.1 <= other.greatest.1 && other.least.1 <= self.greatest.1
     }
 }
 
 impl Curve {
-    pub(super) const fn line(from: Xy, to: Xy) -> Curve {
+    pub(in crate::trim) const fn line(from: Xy, to: Xy) -> Curve {
         Curve { from, to, round: None }
     }
 
     /// Whether it is too short to count.
-    pub(super) fn is_nothing(&self) -> bool {
+    pub(in crate::trim) fn is_nothing(&self) -> bool {
         match self.round {
             Some(r) => r.radius * r.turn.abs() * num::RADIANS_PER_DEGREE < HAIR,
             None => length(minus(self.to, self.from)) < HAIR,
         }
     }
 
-    pub(super) fn reversed(&self) -> Curve {
+    pub(in crate::trim) fn reversed(&self) -> Curve {
         let round = self.round.map(|r| Round { heading: r.heading + r.turn, turn: -r.turn, ..r });
         Curve { from: self.to, to: self.from, round }
     }
 
     /// How far it goes to the left.
-    pub(super) fn least_x(&self) -> f64 {
+    pub(in crate::trim) fn least_x(&self) -> f64 {
         let ends = self.from.0.min(self.to.0);
         match self.round {
             Some(r) if r.passes(180.0) => ends.min(r.centre.0 - r.radius),
@@ -160,7 +160,7 @@ impl Curve {
     }
 
     /// The box around it, a little wider than it is.
-    pub(super) fn extent(&self) -> Extent {
+    pub(in crate::trim) fn extent(&self) -> Extent {
         let ends = Extent {
             least: (self.from.0.min(self.to.0) - SAME, self.from.1.min(self.to.1) - SAME),
             greatest: (self.from.0.max(self.to.0) + SAME, self.from.1.max(self.to.1) + SAME),
@@ -177,7 +177,7 @@ impl Curve {
     }
 
     /// Least and greatest distance from a point, or beyond them.
-    pub(super) fn reach(&self, about: Xy) -> (f64, f64) {
+    pub(in crate::trim) fn reach(&self, about: Xy) -> (f64, f64) {
         let (near, far) = match self.round {
             Some(r) => {
                 let centre = length(minus(r.centre, about));
@@ -193,7 +193,7 @@ impl Curve {
     }
 
     /// Whether a point that lies on its line or circle lies on it.
-    fn holds(&self, p: Xy) -> bool {
+    pub(super) fn holds(&self, p: Xy) -> bool {
         match self.round {
             Some(r) => r.passes(heading(minus(p, r.centre))),
             None => {
@@ -206,7 +206,7 @@ impl Curve {
     }
 
     /// The points of it that lie so far from a centre.
-    pub(super) fn on_circle(&self, centre: Xy, radius: f64) -> Points {
+    pub(in crate::trim) fn on_circle(&self, centre: Xy, radius: f64) -> Points {
         let found = match self.round {
             Some(r) => circles(r.centre, r.radius, centre, radius),
             None => line_and_circle(self.from, minus(self.to, self.from), centre, radius),
@@ -215,7 +215,7 @@ impl Curve {
     }
 
     /// Whether the two curves have a point in common.
-    pub(super) fn meets(&self, other: &Curve) -> bool {
+    pub(in crate::trim) fn meets(&self, other: &Curve) -> bool {
         match (self.round, other.round) {
             (None, None) => lines_meet(self, other),
             (_, Some(r)) => {
@@ -268,7 +268,7 @@ impl Curve {
 
 /// At most two points.
 #[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Points {
+pub(in crate::trim) struct Points {
     all: [Xy; 2],
     count: usize,
 }
@@ -282,7 +282,7 @@ impl Points {
         Points { all: [a, b], count: 2 }
     }
 
-    pub(super) fn iter(&self) -> impl Iterator<Item = Xy> + '_ {
+    pub(in crate::trim) fn iter(&self) -> impl Iterator<Item = Xy> + '_ {
         self.all.iter().copied().take(self.count)
     }
 
@@ -351,7 +351,7 @@ fn lines_meet(a: &Curve, b: &Curve) -> bool {
 ///
 /// Exact: the first contact of two curves that were apart is an end of one on the other, or a touch of an arc; the ends and the centres of arcs run on circles
 /// about the axis, so that each of these angles is the meeting of circles and lines.
-pub(super) fn first_contact(moving: &Curve, still: &Curve, axis: Xy, sign: f64, most: f64) -> Option<f64> {
+pub(in crate::trim) fn first_contact(moving: &Curve, still: &Curve, axis: Xy, sign: f64, most: f64) -> Option<f64> {
     let mut first: Option<f64> = None;
     let mut take = |from: Xy, to: Xy| {
         let turn = ahead(heading(minus(from, axis)), heading(minus(to, axis)), sign);

@@ -1,0 +1,103 @@
+//! Runs of coping.
+
+use crate::document::document;
+use crate::names::name_of;
+use crate::place::part;
+use crate::record::Source;
+use crate::trim::Profile;
+use crate::units::Length;
+use pyo3::prelude::*;
+use seamwright::assembly as core_assembly;
+
+document! {
+    /// A run of coping along one wall: its pieces, joints, cleats, beads and screws.
+    ///
+    /// >>> from seamwright.assembly import CopingRun
+    /// >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    /// >>> cleat = {"sheet": sheet, "height": "3 in", "fasteners_above_bend": '1 1/2"', "fasteners": row, "hem": '7/8"', "hem_gap": "0.165 in",
+    /// ...     "short_of_fold": '1/16"', "engagement": '3/4"'}
+    /// >>> side = {"behind": "0 in", "depth": "4 in", "kick": "40 deg", "clears": '3/4"', "hold": {"cleat": cleat}}
+    /// >>> coping = {"thickness": "8 in", "detail": {"sheet": sheet, "bed": "0.04 in", "fall": "1:12", "roof_side": side, "outside": side}}
+    /// >>> def least(what, length):
+    /// ...     return {"what": what, "least": length, "source": "common-practice"}
+    /// >>> joint = {"plate": "12 in", "plate_lap": least("plate", "4 in"), "gap": least("gap", '1/4"'), "clearance": '1/8"', "beads": 2,
+    /// ...     "bead_width": '3/8"', "bead_depth": '1/4"'}
+    /// >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    /// >>> run = CopingRun.from_dict({"coping": coping, "run": "42 ft", "ends": [{"corner": {"leg": "18 in"}}, "free"], "corner_leg": least("leg", "12 in"),
+    /// ...     "piece": "10 ft", "least_piece": "2 ft", "joint": joint, "cleat_piece": "10 ft", "cleat_gap": '1/4"', "end_distance": "1 in",
+    /// ...     "range": temperatures})
+    /// >>> made = run.compute()
+    /// >>> [piece.count for piece in made.pieces], made.joints, made.end_caps, format(made.gap_when_laid, "in/16")
+    /// ([3, 2], 5, 1, '1/4"')
+    CopingRun(core_assembly::CopingRun) in "seamwright.assembly" gives CopingPieces
+}
+
+part! {
+    /// What a run of coping takes.
+    CopingPieces(core_assembly::CopingPieces) in "seamwright.assembly",
+    shown made: format_args!("{} joints", made.joints);
+
+    /// Its pieces, corner pieces left out.
+    pieces(made, here) -> Vec<CopingPiece> = here.all("pieces", &made.pieces);
+    /// Joints with a plate: between its pieces and to its corner pieces.
+    joints(made) -> u64 = made.joints;
+    /// Free ends, each with a cap.
+    end_caps(made) -> u64 = made.end_caps;
+    /// The gap to leave at the laying temperature.
+    gap_when_laid(made) -> Length = Length(made.gap_when_laid);
+    /// The gap at its widest, in the cold.
+    gap_widest(made) -> Length = Length(made.gap_widest);
+    /// The gap at its narrowest, in the heat.
+    gap_least(made) -> Length = Length(made.gap_least);
+    /// How far a plate then lies under each piece.
+    plate_lap(made) -> Length = Length(made.plate_lap);
+    /// The plate's profile.
+    plate(made) -> Profile = Profile(made.plate.clone());
+    /// Beads in all joints together.
+    bead(made) -> Length = Length(made.bead);
+    /// The cleats.
+    cleats(made, here) -> Vec<CopingCleat> = here.all("cleats", &made.cleats);
+    /// The rows of screws.
+    screws(made, here) -> Vec<CopingScrews> = here.all("screws", &made.screws);
+}
+
+part! {
+    /// Pieces of coping of one length.
+    CopingPiece(core_assembly::CopingPiece) in "seamwright.assembly",
+    shown piece: format_args!("{} of {}", piece.count, piece.length);
+
+    /// How many.
+    count(piece) -> u64 = piece.count;
+    /// Their length.
+    length(piece) -> Length = Length(piece.length);
+}
+
+part! {
+    /// The pieces of one cleat of a coping.
+    CopingCleat(core_assembly::CopingCleat) in "seamwright.assembly",
+    shown cleat: format_args!("{} pieces, {} together", cleat.pieces, cleat.length);
+
+    /// On which face: ``first``, the roof side, or ``second``, the outside.
+    side(cleat) -> String = name_of(&cleat.side)?;
+    /// How many pieces.
+    pieces(cleat) -> u64 = cleat.pieces;
+    /// Their length together: the run less the gaps.
+    length(cleat) -> Length = Length(cleat.length);
+}
+
+part! {
+    /// A row of screws along a coping.
+    CopingScrews(core_assembly::CopingScrews) in "seamwright.assembly",
+    shown row: format_args!("{}, {}", row.name, row.count);
+
+    /// What it is called in the section.
+    name(row) -> String = row.name.clone();
+    /// On which face: ``first``, the roof side, or ``second``, the outside.
+    side(row) -> String = name_of(&row.side)?;
+    /// How many.
+    count(row) -> u64 = row.count;
+    /// Whether an engineer gave the spacing.
+    engineered(row) -> bool = row.engineered;
+    /// Whose spacing it is.
+    source(row) -> Source = Source(row.source.clone());
+}

@@ -1,0 +1,193 @@
+//! The expansion joint across the panels: the upper panels slide over a flashing that is fixed to the deck and covers the lower panels' ends.
+//!
+//! It is a pitch transition between two planes of one slope: its flange lies in the plane of the lower seam tops, on packing of that height over the
+//! upper deck, which is built up by it under all of the upper panels; these hook an offset cleat on the flange. What is added here is the movement.
+
+use super::draft::{keep_under, refuse_short};
+use super::levels::RoofSide;
+use super::parts::{Adjoining, Solved};
+use super::transition::{PitchTransition, PitchTransitionDetail};
+use super::wall::WallRule;
+use crate::error::{Error, Faults};
+use crate::movement::{EndMovement, HeatRange, MovingEnd};
+use crate::record::{Calculation, Recorder, Step};
+use crate::units::{Angle, Length};
+
+/// An expansion joint across the panels as asked for.
+///
+/// # Errors
+/// Computing refuses a lap, a fold or a gap too small for the movement, by how much and with the cure, and all that a pitch transition refuses: packing
+/// other than the height of the seam tops among it.
+///
+/// ```
+/// use seamwright::closure::Face;
+/// use seamwright::junction::{
+///     Bending, Bites, DripEdge, ExpansionAcross, FastenerRow, Levels, OffsetCleat, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     TrimSheet, WallRule,
+/// };
+/// use seamwright::movement::HeatRange;
+/// use seamwright::pitch::Pitch;
+/// use seamwright::practice;
+/// use seamwright::record::{Calculation, Source};
+/// use seamwright::units::{Expansion, Length, Temperature};
+/// let inch = |text: &str| Length::parse(text);
+/// let levels = Levels { pan: Length::mils(24), seam_height: inch("1 3/4\"")?, ..Levels::default() };
+/// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
+/// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
+/// let mut joint = ExpansionAcross {
+///     roof: RoofSide { pitch: Pitch::parse("3:12")?, levels },
+///     to_fixed: Length::feet(50),
+///     range: HeatRange {
+///         expansion: Expansion::parse("12e-6 /K")?,
+///         coldest: Temperature::parse("-20 degC")?,
+///         laid: Temperature::parse("20 degC")?,
+///         hottest: Temperature::parse("70 degC")?,
+///     },
+///     clearance: practice::movement::CLEARANCE,
+///     lap: WallRule::SLIDING_LAP,
+///     detail: PitchTransitionDetail {
+///         sheet,
+///         end: TopEnd {
+///             flange: Length::inches(9),
+///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///             closure: TopClosure {
+///                 set_back: practice::closure::SET_BACK,
+///                 face: Face::LeadingEdge,
+///                 lower_flange: inch("2 1/2\"")?,
+///                 top_flange: inch("1 1/8\"")?,
+///                 tape_width: inch("7/8\"")?,
+///                 tape_beneath: inch("1/16\"")?,
+///                 panel_margin: inch("1/2\"")?,
+///             },
+///             bites: Bites::Structure,
+///             screws: row.clone(),
+///             rivets: None,
+///             hollow_seams: false,
+///             cap_tape_width: inch("7/8\"")?,
+///             hold_back: Length::inches(1),
+///             clearance: inch("1/4\"")?,
+///             turn_up: practice::panel::TURN_UP,
+///             field_trim: Length::ZERO,
+///         },
+///         seam_bead: None,
+///         packing: (levels.seam_height + levels.pan).length()?,
+///         bending: Bending::Direct,
+///         unsupported_limit: Length::inches(2),
+///         upper_flange: Length::inches(11),
+///         top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///         cleat: OffsetCleat {
+///             sheet,
+///             width: Length::inches(5),
+///             tongue: Length::inches(2),
+///             rise: inch("1/4\"")?,
+///             tape_width: inch("1 1/2\"")?,
+///             tape: inch("1/16\"")?,
+///             screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///             screws: row,
+///             gap: inch("1/2\"")?,
+///             fold: inch("1 3/4\"")?,
+///             least_engagement: practice::movement::ENGAGEMENT,
+///         },
+///         front_below_top: Length::inches(8),
+///         head_lap: Length::inches(2),
+///     },
+/// };
+/// let solved = joint.compute()?;
+/// assert_eq!(solved.end(Side::Second).map(|e| e.fold), Some(inch("1 3/4\"")?));
+/// joint.to_fixed = Length::feet(200);
+/// assert_eq!(joint.compute().unwrap_err().path(), "detail.cleat.fold");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ExpansionAcross {
+    /// The roof on both sides of the joint.
+    pub roof: RoofSide,
+    /// From the upper panels' lower end up to the line that fixes them.
+    pub to_fixed: Length,
+    /// The temperatures of the roof.
+    pub range: HeatRange,
+    /// What must stay between the fold's nose and the cleat in the cold; in a job file [`CLEARANCE`](crate::practice::movement::CLEARANCE) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::clearance"))]
+    pub clearance: Length,
+    /// How far the upper panels must lap over the flashing beside their movement.
+    pub lap: WallRule,
+    /// The flashing, its packing, and the ends on both sides of it.
+    pub detail: PitchTransitionDetail,
+}
+
+impl ExpansionAcross {
+    /// What must be in place before what. Common practice, no published source.
+    pub const ORDER_OF_WORK: &'static [&'static str] = &[
+        "Run the lower underlayment up past the joint. Lay the lower panels; turn each pan up at its upper end.",
+        "Build the deck above the joint up by the packing: as high as the lower seam tops with their tape.",
+        "Strike the closure line and the screw line; press tape along it and into the corners of every seam; plug hollow seams.",
+        "Set the closures between the seams, flange uphill, tabs against the seams; fasten them; tape on top.",
+        "Set the flashing on closures and packing; fasten its top edge into the deck. Bring the upper underlayment down over its top edge.",
+        "Strike the cleat's front and back down from the flashing's top edge; tape, set and fasten the cleat.",
+        "Cut the upper panels with their fold, hook them on the cleat, and leave the gap at the fold as the temperature of the day asks. Nothing fastens them here.",
+    ];
+
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        faults.keep(self.to_fixed.not_negative("to_fixed"));
+        faults.keep(self.clearance.not_negative("clearance"));
+        faults.keep(self.lap.least.not_negative("lap.least"));
+        keep_under(&mut faults, "range", self.range.check());
+        faults.check()
+    }
+}
+
+impl Calculation for ExpansionAcross {
+    type Out = Solved;
+
+    fn title(&self) -> String {
+        format!("expansion joint across the panels of a roof of {}", self.roof.pitch)
+    }
+
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+        self.check()?;
+        let (d, c) = (&self.detail, &self.detail.cleat);
+        let HeatRange { expansion, coldest, laid, hottest } = self.range;
+        let (end, to_fixed, clearance, meeting) = (MovingEnd::LowerHooked, self.to_fixed, self.clearance, Angle::SQUARE);
+        let movement = EndMovement { end, expansion, to_fixed, coldest, laid, hottest, clearance, engagement: c.least_engagement, meeting };
+        let room = r.part(|| movement.title(), |r| movement.run(r))?;
+        let mut faults = Faults::default();
+        let short = room.least_fold - c.fold;
+        refuse_short(
+            &mut faults,
+            "detail.cleat.fold",
+            "the fold comes off its cleat in the heat: it is too short",
+            short,
+            c.fold,
+            "a longer fold, or joints nearer to each other",
+        )?;
+        let narrow = room.gap_when_laid - c.gap;
+        refuse_short(&mut faults, "detail.cleat.gap", "the nose strikes the cleat in the cold: the gap when laid is too narrow", narrow, c.gap, "a wider gap")?;
+        let travel = (room.closing + room.opening).length()?;
+        let lap = (d.front_below_top + c.gap - travel).length()?;
+        r.step(|| {
+            let step = Step::new("lap over the flashing beside the movement")
+                .formula("front below the top + gap - travel")
+                .with("front below the top", d.front_below_top);
+            step.with("gap", c.gap).with("travel", travel).with("least", self.lap.least).gives(lap).source(self.lap.source.clone())
+        });
+        let more = (self.lap.least - lap).length()?;
+        self.lap.check(
+            &mut faults,
+            "detail.front_below_top",
+            lap,
+            d.front_below_top,
+            format!("a front lower by {more}, and an upper flange as much longer"),
+        )?;
+        faults.check()?;
+        let mut upper = self.roof;
+        upper.levels.stand_off = (upper.levels.stand_off + d.packing).length()?;
+        let transition = PitchTransition { lower: self.roof, upper, detail: d.clone() };
+        let solved = r.part(|| "flashing and ends".into(), |r| transition.run(r));
+        let mut solved = solved.map_err(|e| e.moved("lower", "roof").moved("upper", "roof"))?;
+        solved.adjoining.push(Adjoining::BuiltUp { height: d.packing });
+        Ok(solved)
+    }
+}
