@@ -13,6 +13,7 @@ from fractions import Fraction
 
 import girths
 import numpy as np
+import polygons
 import shapely
 
 INCH = Fraction(25_400_000_000)
@@ -130,6 +131,9 @@ def main() -> None:
         told[f"{name} (folded)"] = median(folded, 11)
     polygon = shapely.Polygon(OUTLINE, [OPENING])
     told["30 strips of a plane"] = median(lambda: [strips(polygon) for _ in range(10)], 11, 10)
+    for name, whole, clipped in polygons.works():
+        told[f"{name}, intersection"] = median(whole, 5)
+        told[f"{name}, clip_by_rect"] = median(clipped, 7)
     print(json.dumps(told))
 
 

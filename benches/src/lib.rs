@@ -1,1 +1,4 @@
 //! Timings of seamwright: `cargo bench -p seamwright-benches`. They print; nothing asserts a time.
+
+pub mod polygons;
+pub mod roofs;

@@ -2,6 +2,11 @@
 //!
 //! Coordinates are millimetres: x from the middle of the bounds, y from their foot. Every formula gives the same bits for a mirrored outline.
 
+use super::grid::Grid;
+use crate::error::Error;
+use crate::roof::Edge;
+use crate::units::Length;
+
 /// An edge that is not along the seams, from its left to its right end, with what it adds to a panel that ends on it.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Segment {
@@ -16,14 +21,13 @@ pub(crate) struct Segment {
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
-    /// What goes on from its left and its right end, set by [`Clipper::new`].
-    pub(crate) left: Option<Next>,
-    pub(crate) right: Option<Next>,
+    /// Its place in the order of left ends, set by [`Clipper::new`].
+    at: usize,
 }
 
 /// A segment that goes on from the end of another.
 #[derive(Debug, Clone, Copy)]
-pub(crate) struct Next {
+struct Next {
     /// Its place in the order of left ends.
     at: usize,
     /// How far from their common point the two shifted lines can cross, to either side.
@@ -31,6 +35,20 @@ pub(crate) struct Next {
 }
 
 impl Segment {
+    /// An edge with nothing added; none where it runs along the seams.
+    pub(crate) fn of(number: usize, edge: &Edge, grid: &Grid, foot: Length) -> Result<Option<Segment>, Error> {
+        let (a, b) = if edge.from.x < edge.to.x { (edge.from, edge.to) } else { (edge.to, edge.from) };
+        let (x0, x1) = (grid.mm(a.x), grid.mm(b.x));
+        if x0 >= x1 {
+            return Ok(None);
+        }
+        let height = |y: Length| (y - foot).length().map(Length::mm);
+        let y0 = height(a.y)?;
+        // A level edge is as level here.
+        let y1 = if a.y == b.y { y0 } else { height(b.y)? };
+        Ok(Some(Segment { x0, y0, x1, y1, edge: number, allowance: [0.0; 2], trim: 0.0, pins: false, at: 0 }))
+    }
+
     /// Height of the line at this x.
     pub(crate) fn y(&self, x: f64) -> f64 {
         if x <= self.x0 || self.y0.to_bits() == self.y1.to_bits() {
@@ -101,34 +119,41 @@ pub(crate) struct Notch<'a> {
     pub(crate) upper: Vec<Part<'a>>,
 }
 
+/// A run by its extent and its greatest clear length.
 #[derive(Debug, Clone, Copy)]
-struct RunSpan {
-    left: f64,
-    right: f64,
-    first: usize,
-    middle: usize,
-    end: usize,
-    area: f64,
-    /// From and to, in the strip's notches.
-    notches: (usize, usize),
-    foot: f64,
+pub(crate) struct RunSpan {
+    pub(crate) left: f64,
+    pub(crate) right: f64,
+    /// Square millimetres.
+    pub(crate) area: f64,
+    pub(crate) foot: f64,
+    pub(crate) head: f64,
+    pub(crate) clear: f64,
+    /// What its trapezoids bear.
+    label: usize,
+    /// The area as a sum of trapezoids, where there are several.
+    steps: i128,
+    /// The foot of the slab at hand.
+    foot_of_slab: [f64; 2],
 }
 
-/// The part of a run between two neighbouring breaks of the outline.
+/// The part of a run between two neighbouring breaks of the outline, with the heights of its corners.
 #[derive(Debug, Clone, Copy)]
 struct Trapezoid<'a> {
     lower: &'a Segment,
     upper: &'a Segment,
     x0: f64,
     x1: f64,
+    foot: [f64; 2],
+    head: [f64; 2],
     run: usize,
 }
 
-impl Trapezoid<'_> {
-    fn area(&self) -> f64 {
-        let middle = (self.x0 + self.x1) * 0.5;
-        (self.upper.y(middle) - self.lower.y(middle)) * (self.x1 - self.x0)
-    }
+/// A segment that crosses the slab at hand, and its height where the sweep stands.
+#[derive(Debug, Clone, Copy)]
+struct Crossing<'a> {
+    line: &'a Segment,
+    y: f64,
 }
 
 /// Cuts strips, asked for from left to right. Its buffers are reused: a strip allocates nothing once they have grown.
@@ -136,150 +161,176 @@ impl Trapezoid<'_> {
 pub(crate) struct Clipper<'a> {
     /// By their left ends.
     segments: &'a [Segment],
+    /// What goes on from the left and the right end of each segment; empty where no line is shifted unlike its neighbour.
+    links: Vec<[Option<Next>; 2]>,
     next: usize,
-    /// Left of these ends, sorted, lie breaks of the outline.
-    breaks: Vec<f64>,
-    next_break: usize,
-    active: Vec<&'a Segment>,
-    slab: Vec<&'a Segment>,
+    /// The x of all right ends as [`key`]s, sorted.
+    ends: Vec<i64>,
+    next_end: usize,
+    /// The next x at which an edge starts or ends.
+    next_break: f64,
+    /// Where the sweep stands.
+    x: f64,
+    /// What crosses the slab left of the next break, from the foot up: between two breaks nothing changes places.
+    active: Vec<Crossing<'a>>,
     cells: Vec<Trapezoid<'a>>,
-    parts: Vec<Part<'a>>,
+    /// The run of each label.
+    labelled: Vec<usize>,
     runs: Vec<RunSpan>,
+    parts: Vec<Part<'a>>,
+    /// Where the lower parts of each run start, the upper ones, and where those end.
+    places: Vec<[usize; 3]>,
     notches: Vec<Notch<'a>>,
+    /// Where the notches of each run start and end.
+    notched: Vec<[usize; 2]>,
 }
+
+/// Heights closer than this are told apart in the middle of the slab, where rounding does not matter; in millimetres.
+const CLOSE: f64 = 1e-3;
 
 impl<'a> Clipper<'a> {
     pub(crate) fn new(segments: &'a mut [Segment]) -> Clipper<'a> {
-        segments.sort_by(|a, b| a.x0.total_cmp(&b.x0));
-        link(segments);
+        order(segments);
         let segments = &*segments;
-        let mut breaks: Vec<f64> = segments.iter().flat_map(|s| [s.x0, s.x1]).collect();
-        breaks.sort_by(f64::total_cmp);
-        breaks.dedup_by(|a, b| a.to_bits() == b.to_bits());
-        Clipper {
-            segments,
-            next: 0,
-            breaks,
-            next_break: 0,
-            active: Vec::new(),
-            slab: Vec::new(),
-            cells: Vec::new(),
-            parts: Vec::new(),
-            runs: Vec::new(),
-            notches: Vec::new(),
-        }
+        let mut ends: Vec<i64> = segments.iter().map(|s| key(s.x1)).collect();
+        ends.sort_unstable();
+        let links = link(segments);
+        let next_break = segments.first().map_or(f64::INFINITY, |s| s.x0);
+        let (active, cells, runs) = (Vec::with_capacity(8), Vec::with_capacity(8), Vec::with_capacity(4));
+        let (labelled, parts, places, x) = (Vec::new(), Vec::new(), Vec::new(), f64::NEG_INFINITY);
+        let (notches, notched) = (Vec::new(), Vec::new());
+        Clipper { segments, links, next: 0, ends, next_end: 0, next_break, x, active, cells, labelled, runs, parts, places, notches, notched }
     }
 
     /// Cuts the strip between these two x, which must lie right of the strip before.
     pub(crate) fn cut(&mut self, left: f64, right: f64) {
-        self.active.retain(|s| s.x1 > left);
-        while let Some(s) = self.segments.get(self.next).filter(|s| s.x0 < right) {
-            if s.x1 > left {
-                self.active.push(s);
+        while self.next_break <= left {
+            self.pass();
+        }
+        if self.x < left {
+            for crossing in &mut self.active {
+                crossing.y = crossing.line.y(left);
             }
+        }
+        self.cells.clear();
+        self.runs.clear();
+        let (mut x0, mut before) = (left, 0);
+        loop {
+            let x1 = self.next_break.min(right);
+            let first = self.cells.len();
+            for pair in self.active.chunks_exact_mut(2) {
+                let [lower, upper] = pair else { continue };
+                let (foot, head) = ([lower.y, lower.line.y(x1)], [upper.y, upper.line.y(x1)]);
+                (lower.y, upper.y) = (foot[1], head[1]);
+                self.cells.push(Trapezoid { lower: lower.line, upper: upper.line, x0, x1, foot, head, run: self.cells.len() });
+            }
+            self.join(before, first);
+            before = first;
+            self.x = x1;
+            if x1 >= right {
+                break;
+            }
+            x0 = x1;
+            self.pass();
+        }
+        // In one slab every trapezoid is a run.
+        if before == 0 {
+            self.runs.extend(self.cells.iter().map(RunSpan::of));
+        } else {
+            self.gather();
+        }
+    }
+
+    /// Goes over the next break: what ends there goes, what starts there comes in at its place.
+    fn pass(&mut self) {
+        let x = self.next_break;
+        while self.ends.get(self.next_end).is_some_and(|&end| of_key(end) <= x) {
+            self.next_end += 1;
+        }
+        let from = self.next;
+        while self.segments.get(self.next).is_some_and(|s| s.x0 <= x) {
             self.next += 1;
         }
-        while self.breaks.get(self.next_break).is_some_and(|&x| x <= left) {
-            self.next_break += 1;
+        let end = self.ends.get(self.next_end).map_or(f64::INFINITY, |&end| of_key(end));
+        self.next_break = self.segments.get(self.next).map_or(end, |s| s.x0.min(end));
+        if self.x < x {
+            for crossing in &mut self.active {
+                crossing.y = crossing.line.y(x);
+            }
+            self.x = x;
         }
-        self.parts.clear();
-        self.runs.clear();
-        self.notches.clear();
-        if self.breaks.get(self.next_break).is_some_and(|&x| x < right) { self.cut_broken(left, right) } else { self.cut_plain(left, right) }
+        if let Some([line]) = self.segments.get(from..self.next) {
+            // Mostly one edge goes on from another, and takes its place.
+            let mut ended = self.active.iter_mut().filter(|crossing| crossing.line.x1 <= x);
+            if let (Some(one), None) = (ended.next(), ended.next())
+                && one.line.y1.to_bits() == line.y0.to_bits()
+            {
+                *one = Crossing { line, y: line.y0 };
+                return;
+            }
+        }
+        self.active.retain(|crossing| crossing.line.x1 > x);
+        let middle = (x + self.next_break) * 0.5;
+        for line in self.segments.get(from..self.next).unwrap_or_default() {
+            let y = line.y0;
+            let below = |other: &Crossing<'_>| {
+                if (other.y - y).abs() > CLOSE {
+                    return other.y < y;
+                }
+                other.line.y(middle).total_cmp(&line.y(middle)).then(other.line.slope().total_cmp(&line.slope())).is_lt()
+            };
+            let at = self.active.iter().position(|other| !below(other)).unwrap_or(self.active.len());
+            self.active.insert(at, Crossing { line, y });
+        }
+    }
+
+    /// The runs of the strip that was cut last by their extents, from the foot up.
+    pub(crate) fn spans(&self) -> &[RunSpan] {
+        &self.runs
     }
 
     /// The runs of the strip that was cut last, from the foot up.
-    pub(crate) fn runs(&self) -> impl Iterator<Item = Run<'_>> {
-        self.runs.iter().map(|r| {
-            let lower = self.parts.get(r.first..r.middle).unwrap_or_default();
-            let upper = self.parts.get(r.middle..r.end).unwrap_or_default();
-            let (lower_beside, upper_beside) = (self.beside(lower, r), self.beside(upper, r));
-            let notches = self.notches.get(r.notches.0..r.notches.1).unwrap_or_default();
-            Run { left: r.left, right: r.right, lower, upper, lower_beside, upper_beside, area: r.area, notches }
+    pub(crate) fn runs(&mut self) -> impl Iterator<Item = Run<'_>> {
+        self.gather_parts();
+        let this = &*self;
+        this.runs.iter().zip(this.places.iter().zip(&this.notched)).map(|(r, (&[first, middle, end], &[from, to]))| {
+            let lower = this.parts.get(first..middle).unwrap_or_default();
+            let upper = this.parts.get(middle..end).unwrap_or_default();
+            let (lower_beside, upper_beside) = (this.beside(lower, r), this.beside(upper, r));
+            Run {
+                left: r.left,
+                right: r.right,
+                lower,
+                upper,
+                lower_beside,
+                upper_beside,
+                area: r.area,
+                notches: this.notches.get(from..to).unwrap_or_default(),
+            }
         })
     }
 
-    fn beside(&self, parts: &[Part<'a>], run: &RunSpan) -> [Option<Part<'a>>; 2] {
-        let whole = |next: Next| self.segments.get(next.at).map(|line| Part { line, x0: line.x0, x1: line.x1 });
-        let left = parts.first().filter(|p| p.line.x0 <= run.left).and_then(|p| p.line.left.filter(|n| p.line.x0 + n.reach > run.left));
-        let right = parts.last().filter(|p| p.line.x1 >= run.right).and_then(|p| p.line.right.filter(|n| p.line.x1 - n.reach < run.right));
-        [left.and_then(whole), right.and_then(whole)]
-    }
-
-    /// No vertex within the strip: every edge crosses all of it.
-    fn cut_plain(&mut self, left: f64, right: f64) {
-        let middle = (left + right) * 0.5;
-        sort_upward(&mut self.active, middle);
-        for pair in self.active.chunks_exact(2) {
-            let [lower, upper] = *pair else { continue };
-            let first = self.parts.len();
-            self.parts.push(Part { line: lower, x0: left, x1: right });
-            self.parts.push(Part { line: upper, x0: left, x1: right });
-            let area = (upper.y(middle) - lower.y(middle)) * (right - left);
-            self.runs.push(RunSpan { left, right, first, middle: first + 1, end: first + 2, area, notches: (0, 0), foot: 0.0 });
-        }
-    }
-
-    /// Vertices within the strip: trapezoids between them, joined where they open into each other.
-    fn cut_broken(&mut self, left: f64, right: f64) {
-        self.cells.clear();
-        let (mut x0, mut before) = (left, 0..0);
-        let mut at = self.next_break;
-        while x0 < right {
-            let x1 = self.breaks.get(at).copied().unwrap_or(right).min(right);
-            at += 1;
-            self.slab.clear();
-            self.slab.extend(self.active.iter().copied().filter(|s| s.x0 <= x0 && s.x1 >= x1));
-            sort_upward(&mut self.slab, (x0 + x1) * 0.5);
-            let first = self.cells.len();
-            for pair in self.slab.chunks_exact(2) {
-                let [lower, upper] = *pair else { continue };
-                self.cells.push(Trapezoid { lower, upper, x0, x1, run: self.cells.len() });
-            }
-            self.join(before, first, x0);
-            before = first..self.cells.len();
-            x0 = x1;
-        }
-        self.gather();
-        self.runs.sort_by(|a, b| a.foot.total_cmp(&b.foot).then(a.left.total_cmp(&b.left)));
-    }
-
-    /// Gives trapezoids on the two sides of `x` one run where their openings overlap.
-    fn join(&mut self, before: core::ops::Range<usize>, first: usize, x: f64) {
-        for b in first..self.cells.len() {
-            for a in before.clone() {
-                let (Some(&one), Some(&two)) = (self.cells.get(a), self.cells.get(b)) else { continue };
-                let overlap = one.upper.y(x).min(two.upper.y(x)) - one.lower.y(x).max(two.lower.y(x));
-                if overlap > 0.0 && one.run != two.run {
-                    for cell in self.cells.iter_mut().filter(|c| c.run == two.run) {
-                        cell.run = one.run;
-                    }
-                }
-            }
-        }
-    }
-
-    fn gather(&mut self) {
-        for (k, cell) in self.cells.iter().enumerate() {
-            // A run is gathered at its first trapezoid.
-            if self.cells.iter().take(k).any(|c| c.run == cell.run) {
-                continue;
-            }
-            let of_run = || self.cells.iter().skip(k).filter(|c| c.run == cell.run);
-            let first = self.parts.len();
-            let (mut right, mut area, mut foot) = (cell.x0, 0_i128, f64::INFINITY);
-            let (first_notch, mut below) = (self.notches.len(), cell);
+    /// The lowest and the highest boundary of every run.
+    fn gather_parts(&mut self) {
+        self.parts.clear();
+        self.places.clear();
+        self.notches.clear();
+        self.notched.clear();
+        for r in &self.runs {
+            let (first, first_notch) = (self.parts.len(), self.notches.len());
+            let of_run = || self.cells.iter().filter(|c| c.run == r.label);
             // Trapezoids come slab by slab from the left, and in a slab from the foot up.
+            let (mut x, mut below) = (f64::NEG_INFINITY, None::<&Trapezoid<'_>>);
             for c in of_run() {
-                area += whole(c.area());
-                if right < c.x1 {
-                    right = c.x1;
-                    extend(&mut self.parts, first, c.lower, c);
-                    foot = foot.min(c.lower.y(c.x0)).min(c.lower.y(c.x1));
-                } else {
-                    leave_out(&mut self.notches, first_notch, &Trapezoid { lower: below.upper, upper: c.lower, ..*c });
+                match below {
+                    // Over another trapezoid of the slab: what lies between the two is left out.
+                    Some(below) if c.x1 <= x => {
+                        let gap = Trapezoid { lower: below.upper, upper: c.lower, foot: below.head, head: c.foot, ..*c };
+                        leave_out(&mut self.notches, first_notch, &gap);
+                    }
+                    _ => extend(&mut self.parts, first, c.lower, c),
                 }
-                below = c;
+                (x, below) = (c.x1, Some(c));
             }
             let middle = self.parts.len();
             let mut cells = of_run().peekable();
@@ -288,9 +339,105 @@ impl<'a> Clipper<'a> {
                     extend(&mut self.parts, middle, c.upper, c);
                 }
             }
-            let end = self.parts.len();
-            self.runs.push(RunSpan { left: cell.x0, right, first, middle, end, area: parted(area), notches: (first_notch, self.notches.len()), foot });
+            self.places.push([first, middle, self.parts.len()]);
+            self.notched.push([first_notch, self.notches.len()]);
         }
+    }
+
+    fn beside(&self, parts: &[Part<'a>], run: &RunSpan) -> [Option<Part<'a>>; 2] {
+        if self.links.is_empty() {
+            return [None, None];
+        }
+        let link = |line: &Segment, end: usize| self.links.get(line.at).and_then(|l| l.get(end).copied().flatten());
+        let whole = |next: Next| self.segments.get(next.at).map(|line| Part { line, x0: line.x0, x1: line.x1 });
+        let left = parts.first().filter(|p| p.line.x0 <= run.left).and_then(|p| link(p.line, 0).filter(|n| p.line.x0 + n.reach > run.left));
+        let right = parts.last().filter(|p| p.line.x1 >= run.right).and_then(|p| link(p.line, 1).filter(|n| p.line.x1 - n.reach < run.right));
+        [left.and_then(whole), right.and_then(whole)]
+    }
+
+    /// Gives the trapezoids on the two sides of a break one label where their openings overlap. On each side they come from the foot up.
+    fn join(&mut self, before: usize, first: usize) {
+        let (mut a, mut b) = (before, first);
+        while a < first {
+            let (Some(one), Some(two)) = (self.cells.get(a), self.cells.get(b)) else { break };
+            let (head, next) = (one.head[1], two.head[0]);
+            let (from, to) = (two.run, one.run);
+            if head.min(next) > one.foot[1].max(two.foot[0]) && from != to {
+                if from == b {
+                    // Nothing else bears a label that is still the trapezoid's own.
+                    if let Some(cell) = self.cells.get_mut(b) {
+                        cell.run = to;
+                    }
+                } else {
+                    for cell in self.cells.iter_mut().filter(|c| c.run == from) {
+                        cell.run = to;
+                    }
+                }
+            }
+            if head < next { a += 1 } else { b += 1 }
+        }
+    }
+
+    /// The runs of the trapezoids that bear one label each.
+    fn gather(&mut self) {
+        self.labelled.clear();
+        self.labelled.resize(self.cells.len(), usize::MAX);
+        for cell in &self.cells {
+            let Some(at) = self.labelled.get_mut(cell.run) else { continue };
+            if let Some(run) = self.runs.get_mut(*at) {
+                run.add(cell);
+            } else {
+                *at = self.runs.len();
+                let run = RunSpan::of(cell);
+                self.runs.push(RunSpan { steps: steps(run.area), ..run });
+            }
+        }
+        for run in &mut self.runs {
+            run.area = parted(run.steps);
+        }
+        if self.runs.len() > 1 {
+            self.runs.sort_by(|a, b| a.foot.total_cmp(&b.foot).then(a.left.total_cmp(&b.left)));
+        }
+    }
+}
+
+impl Trapezoid<'_> {
+    fn area(&self) -> f64 {
+        ((self.head[0] - self.foot[0]) + (self.head[1] - self.foot[1])) * 0.5 * (self.x1 - self.x0)
+    }
+
+    fn clear(&self, foot: [f64; 2]) -> f64 {
+        (self.head[0] - foot[0]).max(self.head[1] - foot[1])
+    }
+}
+
+impl RunSpan {
+    /// A run of one trapezoid.
+    fn of(cell: &Trapezoid<'_>) -> RunSpan {
+        let Trapezoid { foot, head, .. } = *cell;
+        RunSpan {
+            left: cell.x0,
+            right: cell.x1,
+            area: cell.area(),
+            foot: foot[0].min(foot[1]),
+            head: head[0].max(head[1]),
+            clear: cell.clear(foot),
+            label: cell.run,
+            steps: 0,
+            foot_of_slab: foot,
+        }
+    }
+
+    /// One trapezoid more. They come slab by slab from the left, and in a slab from the foot up.
+    fn add(&mut self, cell: &Trapezoid<'_>) {
+        self.steps += steps(cell.area());
+        if self.right < cell.x1 {
+            self.right = cell.x1;
+            self.foot_of_slab = cell.foot;
+            self.foot = self.foot.min(cell.foot[0]).min(cell.foot[1]);
+        }
+        self.head = self.head.max(cell.head[0]).max(cell.head[1]);
+        self.clear = self.clear.max(cell.clear(self.foot_of_slab));
     }
 }
 
@@ -319,10 +466,39 @@ fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: 
     }
 }
 
-/// Joins segments, sorted by their left ends, that go on from each other and are shifted differently.
-fn link(segments: &mut [Segment]) {
-    for k in 0..segments.len() {
-        let Some(&a) = segments.get(k) else { continue };
+/// A whole number that compares as the number does: sorts then move words.
+fn key(x: f64) -> i64 {
+    let bits = x.to_bits().cast_signed();
+    bits ^ (((bits >> 63).cast_unsigned()) >> 1).cast_signed()
+}
+
+/// The number of a [`key`]; the sign bit stays, so the way back is the way there.
+fn of_key(key: i64) -> f64 {
+    f64::from_bits((key ^ (((key >> 63).cast_unsigned()) >> 1).cast_signed()).cast_unsigned())
+}
+
+/// Sorts segments by their left ends, at one place by their edges, and tells each its place.
+fn order(segments: &mut [Segment]) {
+    let mut keys: Vec<(i64, usize)> = segments.iter().enumerate().map(|(i, s)| (key(s.x0), i)).collect();
+    keys.sort_unstable();
+    let sorted: Vec<Segment> = keys.iter().enumerate().filter_map(|(at, &(_, i))| segments.get(i).map(|s| Segment { at, ..*s })).collect();
+    segments.copy_from_slice(&sorted);
+}
+
+/// For segments sorted by their left ends, which go on from each other and are shifted differently. Empty where none is.
+fn link(segments: &[Segment]) -> Vec<[Option<Next>; 2]> {
+    let [mut lowest, mut highest] = [f64::INFINITY, f64::NEG_INFINITY];
+    let (mut least, mut most) = (lowest, highest);
+    for s in segments {
+        let [left, right] = s.allowance;
+        (lowest, highest) = (lowest.min(left).min(right), highest.max(left).max(right));
+        (least, most) = (least.min(s.trim), most.max(s.trim));
+    }
+    if lowest >= highest && least >= most {
+        return Vec::new();
+    }
+    let mut out = vec![[None, None]; segments.len()];
+    for (k, a) in segments.iter().enumerate() {
         let from = segments.partition_point(|b| b.x0 < a.x1);
         let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
         let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
@@ -331,35 +507,25 @@ fn link(segments: &mut [Segment]) {
         // The shifted lines may be turned toward each other.
         let reach = apart / ((a.slope() - b.slope()).abs() - a.lean().abs() - b.lean().abs());
         if reach > 0.0 && reach.is_finite() {
-            if let Some(a) = segments.get_mut(k) {
-                a.right = Some(Next { at, reach });
-            }
-            if let Some(b) = segments.get_mut(at) {
-                b.left = Some(Next { at: k, reach });
+            for (of, end, at) in [(k, 1, at), (at, 0, k)] {
+                if let Some(slot) = out.get_mut(of).and_then(|l| l.get_mut(end)) {
+                    *slot = Some(Next { at, reach });
+                }
             }
         }
     }
+    out
 }
 
 /// An area in steps of 1e-9 mm2, so that a sum is the same from the left and from the right.
 #[allow(clippy::cast_possible_truncation, reason = "saturates far beyond any roof")]
-fn whole(square_millimetres: f64) -> i128 {
-    (square_millimetres * 1e9).round() as i128
+fn steps(square_millimetres: f64) -> i128 {
+    // An area is never negative but by rounding, so that half up is the nearest. What 9 000 m2 hold goes the quick way.
+    let steps = square_millimetres * 1e9 + 0.5;
+    if steps < 9e18 { i128::from(steps as i64) } else { steps as i128 }
 }
 
 #[allow(clippy::cast_precision_loss, reason = "rounded once here")]
 fn parted(area: i128) -> f64 {
     area as f64 / 1e9
-}
-
-fn sort_upward(segments: &mut [&Segment], middle: f64) {
-    match segments {
-        [_] | [] => {}
-        [a, b] => {
-            if a.y(middle) > b.y(middle) {
-                core::mem::swap(a, b);
-            }
-        }
-        _ => segments.sort_by(|a, b| a.y(middle).total_cmp(&b.y(middle))),
-    }
 }

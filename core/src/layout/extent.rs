@@ -3,7 +3,7 @@
 use super::clip::Clipper;
 use super::grid::Grid;
 use super::input::Layout;
-use super::measure::measure;
+use super::measure::{Measured, measure};
 use crate::error::Error;
 use crate::units::Length;
 
@@ -14,6 +14,12 @@ pub(crate) struct Extent {
     pub(crate) head: Length,
 }
 
+impl Extent {
+    pub(super) fn of(m: &Measured) -> Result<Extent, Error> {
+        Ok(Extent { foot: Length::from_mm(m.foot)?, head: Length::from_mm(m.head)? })
+    }
+}
+
 impl Layout {
     /// The extent of every panel, in the order of [`LaidPlane::panels`](super::LaidPlane::panels).
     pub(crate) fn extents(&self) -> Result<Vec<Extent>, Error> {
@@ -22,11 +28,11 @@ impl Layout {
         let mut clipper = Clipper::new(&mut segments);
         let mut out = Vec::new();
         for strip in grid.strips() {
-            clipper.cut(strip.left_mm(), strip.right_mm());
+            clipper.cut(strip.left, strip.right);
             for run in clipper.runs() {
                 let Some(m) = measure(&run) else { continue };
                 if Length::from_mm(m.finished)?.is_positive() {
-                    out.push(Extent { foot: Length::from_mm(m.foot)?, head: Length::from_mm(m.head)? });
+                    out.push(Extent::of(&m)?);
                 }
             }
         }

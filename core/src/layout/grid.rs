@@ -104,11 +104,16 @@ impl Grid {
         self.length(self.first)
     }
 
-    /// The strips from the left, each with whether its left and right side is a seam of the grid.
+    /// The strips from the left.
     pub(crate) fn strips(self) -> impl Iterator<Item = Strip> {
-        (0..self.count).map(move |k| {
-            let (left, right) = (self.first + k * self.pitch, self.first + (k + 1) * self.pitch);
-            Strip { left: left.max(-self.half_width), right: right.min(self.half_width) }
+        let (mut left, mut seam) = (mm_within(self.first.max(-self.half_width)), self.first);
+        (0..self.count).map(move |_| {
+            seam += self.pitch;
+            // One strip starts where the one before it ends.
+            let right = mm_within(seam.min(self.half_width));
+            let strip = Strip { left, right };
+            left = right;
+            strip
         })
     }
 
@@ -134,9 +139,19 @@ impl Grid {
         i64::try_from(half).map(Length::from_pm).map_err(|_| Error::new(ErrorKind::Overflow, "a seam is too far").accepts("at most 9 223 372 m"))
     }
 
-    /// Millimetres from the middle of an x.
+    /// How many strips there are.
+    pub(crate) fn count(&self) -> usize {
+        usize::try_from(self.count).unwrap_or(0)
+    }
+
+    /// The x of the middle in millimetres.
+    pub(crate) fn middle_mm(&self) -> f64 {
+        mm_of(self.twice_middle)
+    }
+
+    /// Millimetres from the middle of an x of the outline.
     pub(crate) fn mm(&self, x: Length) -> f64 {
-        mm_of(2 * i128::from(x.pm()) - self.twice_middle)
+        mm_within(2 * i128::from(x.pm()) - self.twice_middle)
     }
 }
 
@@ -166,26 +181,22 @@ fn unless_narrow(half_width: i128, pitch: i128, least: Length, whole: i128) -> R
     Ok(equal_rips(half_width, pitch))
 }
 
-/// One strip, in half picometres from the middle.
+/// One strip, in millimetres from the middle.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Strip {
-    left: i128,
-    right: i128,
-}
-
-impl Strip {
-    pub(crate) fn left_mm(self) -> f64 {
-        mm_of(self.left)
-    }
-
-    pub(crate) fn right_mm(self) -> f64 {
-        mm_of(self.right)
-    }
+    pub(crate) left: f64,
+    pub(crate) right: f64,
 }
 
 #[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
 fn mm_of(half_picometres: i128) -> f64 {
     half_picometres as f64 / 2e9
+}
+
+/// The same for what lies within an outline's bounds, which are less than 9 km across: it fits into one word, which makes a sweep of strips quick.
+#[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
+fn mm_within(half_picometres: i128) -> f64 {
+    i64::try_from(half_picometres).unwrap_or(if half_picometres < 0 { i64::MIN } else { i64::MAX }) as f64 / 2e9
 }
 
 fn half_picometres(mm: f64) -> Result<i128, Error> {

@@ -2,6 +2,7 @@
 
 use super::cautions;
 use super::clip::{Clipper, Part, Run, Segment};
+use super::extent::Extent;
 use super::grid::Grid;
 use super::input::{EdgeUse, Layout, LengthLimit, NarrowChoice};
 use super::laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
@@ -56,42 +57,37 @@ impl Layout {
     #[allow(clippy::cast_precision_loss, reason = "an outline's differences are exact in floating point")]
     pub(super) fn segments(&self, grid: &Grid) -> Result<(Vec<Segment>, Vec<Angle>), Error> {
         let foot = self.outline.bounds().low.y;
-        let height = |y: Length| (y - foot).length().map(Length::mm);
         let mut out = Vec::with_capacity(self.edges.len());
         let mut skews = Vec::with_capacity(self.edges.len());
         for ((edge, e), edge_use) in self.outline.edges().enumerate().zip(&self.edges) {
             let (a, b) = if e.from.x < e.to.x { (e.from, e.to) } else { (e.to, e.from) };
             let (across, up) = ((b.x - a.x).pm() as f64, (b.y - a.y).pm() as f64);
-            let (x0, y0, x1, y1) = (grid.mm(a.x), height(a.y)?, grid.mm(b.x), height(b.y)?);
-            if x0 >= x1 {
+            let Some(mut segment) = Segment::of(edge, &e, grid, foot)? else {
                 skews.push(Angle::degrees_from(num::atan2_deg(up, across))?);
                 continue;
-            }
-            let mut skew = (up, across);
-            let (allowance, trim, pins) = match edge_use {
-                EdgeUse::Side => ([0.0; 2], 0.0, false),
-                EdgeUse::End(end) => {
-                    let path = || format!("edges[{edge}]");
-                    let beyond = end.allowance().map_err(|e| e.under(&path()))?.mm();
-                    let on = match end.grows {
-                        None => end.on_edge(beyond, (across, up), 1.0),
-                        Some(_) if up == 0.0 => {
-                            let fault = Error::new(ErrorKind::Geometry, "a hold-back that grows down its line lies at a level edge").at(path());
-                            return Err(fault.accepts("an edge with an upper and a lower end"));
-                        }
-                        Some(_) => {
-                            // The plane lies on the left of its edges: below one that runs to the left.
-                            let outward = if e.from.x < e.to.x { -1.0 } else { 1.0 };
-                            let on = end.on_edge(beyond, (across / 1e9, up / 1e9), outward);
-                            skew = (on.slope, 1.0);
-                            on
-                        }
-                    };
-                    (on.ends, end.field_trim.mm() * on.each, end.hold == Hold::Pins)
-                }
             };
+            let mut skew = (up, across);
+            if let EdgeUse::End(end) = edge_use {
+                let path = || format!("edges[{edge}]");
+                let beyond = end.allowance().map_err(|e| e.under(&path()))?.mm();
+                let on = match end.grows {
+                    None => end.on_edge(beyond, (across, up), 1.0),
+                    Some(_) if up == 0.0 => {
+                        let fault = Error::new(ErrorKind::Geometry, "a hold-back that grows down its line lies at a level edge").at(path());
+                        return Err(fault.accepts("an edge with an upper and a lower end"));
+                    }
+                    Some(_) => {
+                        // The plane lies on the left of its edges: below one that runs to the left.
+                        let outward = if e.from.x < e.to.x { -1.0 } else { 1.0 };
+                        let on = end.on_edge(beyond, (across / 1e9, up / 1e9), outward);
+                        skew = (on.slope, 1.0);
+                        on
+                    }
+                };
+                (segment.allowance, segment.trim, segment.pins) = (on.ends, end.field_trim.mm() * on.each, end.hold == Hold::Pins);
+            }
             skews.push(Angle::degrees_from(num::atan2_deg(skew.0, skew.1))?);
-            out.push(Segment { x0, y0, x1, y1, edge, allowance, trim, pins, left: None, right: None });
+            out.push(segment);
         }
         Ok((out, skews))
     }
@@ -255,18 +251,25 @@ impl Calculation for Layout {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<LaidPlane, Error> {
+        self.lay(r).map(|(laid, _)| laid)
+    }
+}
+
+impl Layout {
+    /// The plane with its panels, and where each lies along the seams.
+    pub(super) fn lay<R: Recorder>(&self, r: &mut R) -> Result<(LaidPlane, Vec<Extent>), Error> {
         self.check()?;
         let developed = r.part(|| self.panel.title(), |r| self.panel.run(r))?;
         let grid = Grid::new(&self.outline.bounds(), self.panel.coverage, self.start)?;
         let (mut segments, skews) = self.segments(&grid)?;
         let mut clipper = Clipper::new(&mut segments);
-        let mut panels = Vec::new();
+        let (mut panels, mut extents) = (Vec::with_capacity(grid.count()), Vec::with_capacity(grid.count()));
         let mut cautions = developed.cautions;
         let mut faults = Faults::default();
         let mut seen = Seen::default();
         let (mut covered, mut uncovered) = (0.0, 0.0);
         for (s, strip) in grid.strips().enumerate() {
-            clipper.cut(strip.left_mm(), strip.right_mm());
+            clipper.cut(strip.left, strip.right);
             for (k, run) in clipper.runs().enumerate() {
                 let Some(m) = measure(&run) else { continue };
                 let laid = r.part(|| format!("strip {}, run {}", s + 1, k + 1), |r| self.panel_of(&run, &m, &grid, &skews, r));
@@ -290,6 +293,7 @@ impl Calculation for Layout {
                 }
                 self.narrow_panel(&panel, &mut cautions, &mut faults);
                 panels.push(panel);
+                extents.extend(faults.keep(Extent::of(&m)));
             }
         }
         faults.check()?;
@@ -317,7 +321,7 @@ impl Calculation for Layout {
                 None => step.gives(area),
             }
         });
-        Ok(LaidPlane {
+        let laid = LaidPlane {
             panels,
             groups,
             seams: grid.seams().collect::<Result<_, _>>()?,
@@ -325,6 +329,7 @@ impl Calculation for Layout {
             covered: Area::of(covered, AreaUnit::SquareMillimetre),
             uncovered: Area::of(uncovered, AreaUnit::SquareMillimetre),
             cautions,
-        })
+        };
+        Ok((laid, extents))
     }
 }

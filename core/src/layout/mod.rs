@@ -23,6 +23,7 @@ mod matching;
 mod measure;
 mod placing;
 mod revision;
+mod strip_arrays;
 
 #[cfg(test)]
 mod demo_tests;
@@ -32,6 +33,10 @@ mod law_tests;
 mod layout_tests;
 #[cfg(test)]
 mod notch_tests;
+#[cfg(test)]
+mod roof_law_tests;
+#[cfg(test)]
+mod strip_arrays_tests;
 #[cfg(test)]
 mod test_shapes;
 
@@ -48,3 +53,4 @@ pub use placing::{
     SeamShift, TaperMark, TaperedLay, TaperedPanels,
 };
 pub use revision::{FormedRow, FormedUse, ListRow, Revised, RevisedRow, Revision, RowState, VoidRow};
+pub use strip_arrays::{PolygonArrays, StripArrays, strips};

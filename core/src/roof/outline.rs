@@ -173,7 +173,7 @@ impl Outline {
     /// mixed-up unit.
     pub fn new(outer: Vec<Point>, holes: Vec<Vec<Point>>) -> Result<Outline, Error> {
         let bounds = bounds_of(&outer, &holes)?;
-        let frame = Frame { x: i128::from(bounds.low.x.pm()), y: i128::from(bounds.low.y.pm()) };
+        let frame = Frame { x: bounds.low.x.pm(), y: bounds.low.y.pm() };
         let mut faults = Faults::default();
         let rings: Vec<Ring> = core::iter::once(&outer)
             .chain(&holes)
@@ -194,7 +194,7 @@ impl Outline {
         let mut stored = Vec::with_capacity(rings.len());
         let mut twice_area = 0;
         for (r, points) in core::iter::once(outer).chain(holes).enumerate() {
-            let area = rings.get(r).map_or(0, Ring::twice_area);
+            let area = rings.get(r).map_or(0, |ring| ring.twice_area);
             let turn = (area < 0) == (r == 0);
             twice_area += if r == 0 { area.abs() } else { -area.abs() };
             turned.push(turn);
@@ -271,7 +271,7 @@ impl Outline {
         if point.x < b.low.x || point.x > b.high.x || point.y < b.low.y || point.y > b.high.y {
             return false;
         }
-        let frame = Frame { x: i128::from(b.low.x.pm()), y: i128::from(b.low.y.pm()) };
+        let frame = Frame { x: b.low.x.pm(), y: b.low.y.pm() };
         let at = frame.coord(point);
         self.rings().enumerate().all(|(r, points)| match Ring::new(r, points, &frame).side(at) {
             Side::On => true,
@@ -316,14 +316,14 @@ fn too_few(path: String, count: usize) -> Error {
 
 /// The origin that is subtracted exactly before floating point starts.
 struct Frame {
-    x: i128,
-    y: i128,
+    x: i64,
+    y: i64,
 }
 
 impl Frame {
     #[allow(clippy::cast_precision_loss, reason = "within the extent that `bounds_of` allows, every picometre is exact")]
     fn coord(&self, p: Point) -> Coord<f64> {
-        Coord { x: (i128::from(p.x.pm()) - self.x) as f64, y: (i128::from(p.y.pm()) - self.y) as f64 }
+        Coord { x: (p.x.pm() - self.x) as f64, y: (p.y.pm() - self.y) as f64 }
     }
 }
 
@@ -331,8 +331,8 @@ impl Frame {
     /// Back to lengths, to the micrometre: a place to look at.
     #[allow(clippy::cast_possible_truncation, reason = "within the extent that `bounds_of` allows")]
     fn point(&self, at: Coord<f64>) -> (Length, Length) {
-        let one = |origin: i128, c: f64| {
-            let pm = (origin + c as i128).div_euclid(1_000_000) * 1_000_000;
+        let one = |origin: i64, c: f64| {
+            let pm = (i128::from(origin) + c as i128).div_euclid(1_000_000) * 1_000_000;
             Length::from_pm(i64::try_from(pm).unwrap_or_default())
         };
         (one(self.x, at.x), one(self.y, at.y))
@@ -352,6 +352,18 @@ struct Ring {
     given: usize,
     vertices: Vec<(usize, Coord<f64>)>,
     repeated: Vec<usize>,
+    /// Twice the signed area in square picometres, exact: counter-clockwise is positive.
+    twice_area: i128,
+}
+
+/// A coordinate as the whole number that it is.
+#[allow(clippy::cast_possible_truncation, reason = "the coordinates are whole numbers under 2^53")]
+fn exact(c: f64) -> i64 {
+    c as i64
+}
+
+fn times(a: f64, b: f64) -> i128 {
+    i128::from(exact(a)) * i128::from(exact(b))
 }
 
 fn same(a: Coord<f64>, b: Coord<f64>) -> bool {
@@ -374,7 +386,9 @@ impl Ring {
         while vertices.len() > 1 && vertices.first().zip(vertices.last()).is_some_and(|(a, b)| same(a.1, b.1)) {
             repeated.extend(vertices.pop().map(|(i, _)| i));
         }
-        Ring { number, given: points.len(), vertices, repeated }
+        let mut ring = Ring { number, given: points.len(), vertices, repeated, twice_area: 0 };
+        ring.twice_area = ring.edges().map(|(_, a, b)| times(a.x, b.y) - times(b.x, a.y)).sum();
+        ring
     }
 
     fn path(&self) -> String {
@@ -415,15 +429,9 @@ impl Ring {
                 );
             }
         }
-        if self.twice_area() == 0 {
+        if self.twice_area == 0 {
             faults.add(Error::new(ErrorKind::Geometry, "a ring encloses no area").at(path).value_of("0 m2").accepts("a simple polygon"));
         }
-    }
-
-    /// Twice the signed area in square picometres, exact: counter-clockwise is positive.
-    #[allow(clippy::cast_possible_truncation, reason = "the coordinates are whole numbers under 2^53")]
-    fn twice_area(&self) -> i128 {
-        self.edges().map(|(_, a, b)| (a.x as i128) * (b.y as i128) - (b.x as i128) * (a.y as i128)).sum()
     }
 
     fn side(&self, p: Coord<f64>) -> Side {
@@ -448,7 +456,11 @@ fn within(a: Coord<f64>, b: Coord<f64>, p: Coord<f64>) -> bool {
 
 /// Whether two edges have a point in common.
 fn meet(a: Coord<f64>, b: Coord<f64>, c: Coord<f64>, d: Coord<f64>) -> bool {
-    let (abc, abd, cda, cdb) = (orient2d(a, b, c), orient2d(a, b, d), orient2d(c, d, a), orient2d(c, d, b));
+    let (abc, abd) = (orient2d(a, b, c), orient2d(a, b, d));
+    if (abc > 0.0 && abd > 0.0) || (abc < 0.0 && abd < 0.0) {
+        return false;
+    }
+    let (cda, cdb) = (orient2d(c, d, a), orient2d(c, d, b));
     if (abc > 0.0 && abd < 0.0 || abc < 0.0 && abd > 0.0) && (cda > 0.0 && cdb < 0.0 || cda < 0.0 && cdb > 0.0) {
         return true;
     }
@@ -471,6 +483,9 @@ fn meeting_place(a: Coord<f64>, b: Coord<f64>, c: Coord<f64>, d: Coord<f64>) -> 
 }
 
 struct SweptEdge {
+    left: f64,
+    low: f64,
+    high: f64,
     ring: usize,
     position: usize,
     given: usize,
@@ -482,16 +497,26 @@ struct SweptEdge {
 fn check_crossings(rings: &[Ring], frame: &Frame, faults: &mut Faults) -> bool {
     let mut edges: Vec<SweptEdge> = Vec::new();
     for (r, ring) in rings.iter().enumerate().filter(|(_, ring)| ring.vertices.len() >= 3) {
-        edges.extend(ring.edges().enumerate().map(|(position, (given, from, to))| SweptEdge { ring: r, position, given, from, to }));
+        edges.extend(ring.edges().enumerate().map(|(position, (given, from, to))| SweptEdge {
+            left: from.x.min(to.x),
+            low: from.y.min(to.y),
+            high: from.y.max(to.y),
+            ring: r,
+            position,
+            given,
+            from,
+            to,
+        }));
     }
     // Ordered by their left ends, an edge can meet only those that start before it ends.
-    edges.sort_by(|a, b| a.from.x.min(a.to.x).total_cmp(&b.from.x.min(b.to.x)).then((a.ring, a.position).cmp(&(b.ring, b.position))));
+    let mut order: Vec<(i64, usize)> = edges.iter().enumerate().map(|(i, e)| (exact(e.left), i)).collect();
+    order.sort_unstable();
+    let edges: Vec<&SweptEdge> = order.iter().filter_map(|&(_, i)| edges.get(i)).collect();
     let mut found: Vec<(Met, Met, Coord<f64>)> = Vec::new();
     for (k, e) in edges.iter().enumerate() {
         let right = e.from.x.max(e.to.x);
-        let (low, high) = (e.from.y.min(e.to.y), e.from.y.max(e.to.y));
-        for f in edges.iter().skip(k + 1).take_while(|f| f.from.x.min(f.to.x) <= right) {
-            if f.from.y.max(f.to.y) < low || f.from.y.min(f.to.y) > high {
+        for f in edges.iter().skip(k + 1).take_while(|f| f.left <= right) {
+            if f.high < e.low || f.low > e.high {
                 continue;
             }
             if e.ring == f.ring {

@@ -21,28 +21,88 @@ impl Box2 {
         b
     }
 
+    fn meets(&self, other: &Box2) -> bool {
+        let apart = |axis: usize| self.low.get(axis) > other.high.get(axis) || other.low.get(axis) > self.high.get(axis);
+        !apart(0) && !apart(1)
+    }
+
+    fn with(self, other: Box2) -> Box2 {
+        let [low, high] = [(self.low, other.low), (self.high, other.high)];
+        Box2 { low: [low.0[0].min(low.1[0]), low.0[1].min(low.1[1])], high: [high.0[0].max(high.1[0]), high.0[1].max(high.1[1])] }
+    }
+
     fn grown(self, by: i64) -> Box2 {
         Box2 { low: self.low.map(|c| c.saturating_sub(by)), high: self.high.map(|c| c.saturating_add(by)) }
     }
 }
 
 /// Every two boxes that come within `margin` of each other, lower number first, in order.
+///
+/// Boxes are halved by their middles, across the wider way, until few are left; two halves whose own boxes part have no pair between them. So the work grows
+/// as n log n with the boxes, wherever they lie, and with the pairs that there are.
 pub(super) fn near_pairs(boxes: &[Box2], margin: i64) -> Vec<(usize, usize)> {
-    let mut order: Vec<(usize, Box2)> = boxes.iter().map(|b| b.grown(margin)).enumerate().collect();
-    order.sort_by_key(|(i, b)| (b.low[0], *i));
-    let mut open: Vec<(usize, Box2)> = Vec::new();
-    let mut pairs = Vec::new();
-    for (i, b) in order {
-        open.retain(|(_, o)| o.high[0] >= b.low[0]);
-        for (j, o) in &open {
-            if o.low[1] <= b.high[1] && b.low[1] <= o.high[1] {
-                pairs.push((i.min(*j), i.max(*j)));
+    let mut items: Vec<(usize, Box2)> = boxes.iter().map(|b| b.grown(margin)).enumerate().collect();
+    let mut nodes = Vec::with_capacity(items.len() / 2 + 1);
+    let Some(root) = halve(&mut items, 0, &mut nodes) else { return Vec::new() };
+    let (mut pairs, mut open) = (Vec::new(), vec![(root, root)]);
+    while let Some((a, b)) = open.pop() {
+        let (Some(one), Some(two)) = (nodes.get(a), nodes.get(b)) else { continue };
+        if !one.around.meets(&two.around) {
+            continue;
+        }
+        match (one.halves, two.halves) {
+            (Some([low, high]), _) if a == b => open.extend([(low, low), (high, high), (low, high)]),
+            (Some([low, high]), _) if two.halves.is_none() || one.count() >= two.count() => open.extend([(low, b), (high, b)]),
+            (_, Some([low, high])) => open.extend([(a, low), (a, high)]),
+            _ => {
+                let of = |node: &Node| items.get(node.from..node.to).unwrap_or_default();
+                for (k, (i, first)) in of(one).iter().enumerate() {
+                    let rest = of(two).iter().skip(if a == b { k + 1 } else { 0 });
+                    pairs.extend(rest.filter(|(_, second)| first.meets(second)).map(|(j, _)| (*i.min(j), *i.max(j))));
+                }
             }
         }
-        open.push((i, b));
     }
     pairs.sort_unstable();
     pairs
+}
+
+/// Boxes that are not halved any more.
+const FEW: usize = 8;
+
+/// A stretch of boxes, the box around them, and its halves.
+struct Node {
+    from: usize,
+    to: usize,
+    around: Box2,
+    halves: Option<[usize; 2]>,
+}
+
+impl Node {
+    fn count(&self) -> usize {
+        self.to - self.from
+    }
+}
+
+/// The number of the node of these boxes, the first of which is number `from`; none for no box.
+fn halve(items: &mut [(usize, Box2)], from: usize, nodes: &mut Vec<Node>) -> Option<usize> {
+    let around = items.iter().map(|(_, b)| *b).reduce(Box2::with)?;
+    let count = items.len();
+    let halves = if count > FEW {
+        let middle = |b: &Box2, axis: usize| b.low.get(axis).zip(b.high.get(axis)).map_or(0, |(l, h)| i128::from(*l) + i128::from(*h));
+        let spread = |axis: usize| {
+            let middles = || items.iter().map(|(_, b)| middle(b, axis));
+            middles().max().unwrap_or(0) - middles().min().unwrap_or(0)
+        };
+        let axis = usize::from(spread(1) > spread(0));
+        items.select_nth_unstable_by_key(count / 2, |(i, b)| (middle(b, axis), *i));
+        let (low, high) = items.split_at_mut(count / 2);
+        halve(low, from, nodes).zip(halve(high, from + count / 2, nodes)).map(|(low, high)| [low, high])
+    } else {
+        None
+    };
+    nodes.push(Node { from, to: from + count, around, halves });
+    Some(nodes.len() - 1)
 }
 
 type V2 = [f64; 2];
@@ -118,4 +178,34 @@ pub(super) fn overlap(a: &Plane, b: &Plane, tolerance: f64) -> Option<f64> {
     places.extend(inner_point(&eb).map(|p| (p, ea.as_slice())));
     let deepest = places.into_iter().map(|(p, other)| depth(p, other)).fold(0.0, f64::max);
     (deepest > tolerance).then_some(deepest)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Box2, near_pairs};
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn near_pairs_are_those_of_trying_all(
+            boxes in prop::collection::vec((-500_i64..500, -500_i64..500, 0_i64..60, 0_i64..60), 0..120), flat in 0..3_u8, margin in 0_i64..20
+        ) {
+            // All in a row or a column, too.
+            let boxes: Vec<Box2> = boxes
+                .into_iter()
+                .map(|(x, y, w, h)| (if flat == 1 { 0 } else { x }, if flat == 2 { 0 } else { y }, w, h))
+                .map(|(x, y, w, h)| Box2 { low: [x, y], high: [x + w, y + h] })
+                .collect();
+            let mut all = Vec::new();
+            for i in 0..boxes.len() {
+                for j in i + 1..boxes.len() {
+                    let (a, b) = (boxes[i].grown(margin), boxes[j].grown(margin));
+                    if (0..2).all(|k| a.low[k] <= b.high[k] && b.low[k] <= a.high[k]) {
+                        all.push((i, j));
+                    }
+                }
+            }
+            prop_assert_eq!(near_pairs(&boxes, margin), all);
+        }
+    }
 }

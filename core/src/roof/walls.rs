@@ -7,6 +7,7 @@ use super::{Plane, PlaneInput, Point};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::units::Length;
+use std::collections::BTreeSet;
 
 /// A wall that the roof runs into: a vertical face over a straight line in plan.
 ///
@@ -42,10 +43,11 @@ pub struct Wall {
 }
 
 pub(super) fn check(walls: &[Wall], planes: &[PlaneInput], tolerance: f64, faults: &mut Faults) {
+    let mut names = BTreeSet::new();
     for (i, wall) in walls.iter().enumerate() {
         if wall.name.trim().is_empty() {
             faults.add(Error::new(ErrorKind::Missing, "a wall needs a name").at(format!("walls[{i}].name")));
-        } else if walls.iter().take(i).any(|o| o.name == wall.name) {
+        } else if !names.insert(wall.name.as_str()) {
             faults.add(Error::new(ErrorKind::Conflict, "two walls have one name").at(format!("walls[{i}].name")).value_of(&wall.name));
         }
         let d = on_ground(wall.to).from(on_ground(wall.from));

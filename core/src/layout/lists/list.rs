@@ -66,8 +66,12 @@ impl PanelList {
     /// The list of a layout whose panels are laid; `choices` fits the layout.
     pub(crate) fn of<R: Recorder>(layout: &Layout, laid: &LaidPlane, choices: &ListChoices, r: &mut R) -> Result<ListedPlane, Error> {
         choices.check(layout.limit.as_ref())?;
+        PanelList::with_extents(layout, laid, &layout.extents()?, choices, r)
+    }
+
+    fn with_extents<R: Recorder>(layout: &Layout, laid: &LaidPlane, extents: &[Extent], choices: &ListChoices, r: &mut R) -> Result<ListedPlane, Error> {
         let mut cautions = Vec::new();
-        let (mut pieces, panels) = pieces(layout, laid, choices, &mut cautions, r)?;
+        let (mut pieces, panels) = pieces(layout, laid, extents, choices, &mut cautions, r)?;
         raise(&mut pieces, &panels, choices);
         let groups = group(&mut pieces, &panels, choices)?;
         let pairs = match &choices.pairs {
@@ -145,11 +149,11 @@ fn in_order(laid: &LaidPlane, extents: &[Extent], direction: LayDirection) -> Ve
 fn pieces<'a, R: Recorder>(
     layout: &Layout,
     laid: &'a LaidPlane,
+    extents: &[Extent],
     choices: &ListChoices,
     cautions: &mut Vec<Caution>,
     r: &mut R,
 ) -> Result<(Vec<ListedPiece>, Vec<&'a LaidPanel>), Error> {
-    let extents = layout.extents()?;
     if extents.len() != laid.panels.len() {
         return Err(Error::new(ErrorKind::Internal, "the list is not of the panels that were laid").value_of(extents.len()));
     }
@@ -164,7 +168,7 @@ fn pieces<'a, R: Recorder>(
     let (first, last) = (strips().min().unwrap_or(0), strips().max().unwrap_or(0));
     let (mut out, mut of, mut short, mut lapped) = (Vec::new(), Vec::new(), Short::default(), 0_usize);
     let mut faults = Faults::default();
-    for (number, panel) in in_order(laid, &extents, choices.direction).into_iter().enumerate() {
+    for (number, panel) in in_order(laid, extents, choices.direction).into_iter().enumerate() {
         let (Some(p), Some(&extent)) = (laid.panels.get(panel), extents.get(panel)) else { continue };
         let nth = if choices.direction == LayDirection::LeftToRight { p.strip - first } else { last - p.strip };
         let cuts = match &lines {
@@ -262,8 +266,8 @@ impl Calculation for PanelList {
     fn run<R: Recorder>(&self, r: &mut R) -> Result<ListedPlane, Error> {
         self.layout.check().map_err(|e| e.under("layout"))?;
         self.choices.check(self.layout.limit.as_ref()).map_err(|e| e.under("choices"))?;
-        let laid = r.part(|| self.layout.title(), |r| self.layout.run(r)).map_err(|e| e.under("layout"))?;
-        let mut out = PanelList::of(&self.layout, &laid, &self.choices, r).map_err(|e| e.under("choices"))?;
+        let (laid, extents) = r.part(|| self.layout.title(), |r| self.layout.lay(r)).map_err(|e| e.under("layout"))?;
+        let mut out = PanelList::with_extents(&self.layout, &laid, &extents, &self.choices, r).map_err(|e| e.under("choices"))?;
         out.cautions.extend(laid.cautions);
         Ok(out)
     }

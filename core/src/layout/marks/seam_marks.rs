@@ -9,7 +9,7 @@ use super::creep_checks::Way;
 use crate::error::{Error, Faults};
 use crate::num;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::roof::Point;
+use crate::roof::{Edge, Point};
 use crate::units::{Length, ShopRounding, TapeReading};
 use std::collections::BTreeMap;
 
@@ -183,8 +183,8 @@ impl SeamMarks {
         }
     }
 
-    fn end_mark(&self, (edge, at): (usize, Point), datum: Length) -> Result<Option<EndMark>, Error> {
-        let Some(line) = self.layout.outline.edges().nth(edge) else { return Ok(None) };
+    fn end_mark(&self, edges: &[Edge], (edge, at): (usize, Point), datum: Length) -> Result<Option<EndMark>, Error> {
+        let Some(line) = edges.get(edge) else { return Ok(None) };
         let near = |p: Point| (i128::from(p.x.pm()) - i128::from(datum.pm())).abs();
         let from = if near(line.from) <= near(line.to) { line.from } else { line.to };
         let (dx, dy) = ((at.x - from.x).length()?, (at.y - from.y).length()?);
@@ -200,6 +200,7 @@ impl SeamMarks {
         faults.check()?;
         let (from, leftward) = self.datum();
         let sides = beside(laid);
+        let edges: Vec<Edge> = self.layout.outline.edges().collect();
         let mut seams = Vec::with_capacity(laid.seams.len());
         for (seam, &x) in laid.seams.iter().enumerate() {
             let across = if leftward { (from - x).length()? } else { (x - from).length()? };
@@ -213,7 +214,7 @@ impl SeamMarks {
                     .source(Source::geometry())
             });
             let of = sides.get(&x);
-            let end = |at: Option<(usize, Point)>| at.map_or(Ok(None), |at| self.end_mark(at, from));
+            let end = |at: Option<(usize, Point)>| at.map_or(Ok(None), |at| self.end_mark(&edges, at, from));
             seams.push(SeamMark { seam, x, across, foot: end(of.and_then(|s| s.foot))?, head: end(of.and_then(|s| s.head))? });
         }
         let (mut checks, mut cautions) = (Vec::new(), Vec::new());

@@ -3,7 +3,7 @@
 use super::snap::{DroppedVertex, SplitEdge};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num::space::{V3, dot, norm, scale, sub};
-use crate::roof::clusters::clusters;
+use crate::roof::clusters::{clusters, widest};
 use crate::roof::{PlaneInput, Shape, Vertex};
 use crate::units::Length;
 
@@ -207,7 +207,9 @@ impl<'a> Faces<'a> {
     /// Puts a node into every edge that passes it within the tolerance.
     pub(super) fn split(&mut self, tolerance: Length) -> Result<Vec<SplitEdge>, Error> {
         let mut order: Vec<usize> = (0..self.nodes.len()).collect();
-        order.sort_by(|a, b| self.node(*a)[0].total_cmp(&self.node(*b)[0]).then(a.cmp(b)));
+        let axis = widest(&self.nodes);
+        let along_axis = |p: V3| p.get(axis).copied().unwrap_or(0.0);
+        order.sort_by(|a, b| along_axis(self.node(*a)).total_cmp(&along_axis(self.node(*b))).then(a.cmp(b)));
         let mut splits = Vec::new();
         for number in 0..self.faces.len() {
             let Some(face) = self.faces.get(number) else { continue };
@@ -219,10 +221,11 @@ impl<'a> Faces<'a> {
                     let (from, to) = (self.node(*a), self.node(*b));
                     let d = sub(to, from);
                     let long = norm(d).max(f64::MIN_POSITIVE);
-                    let low = from[0].min(to[0]) - tolerance.mm();
-                    let first = order.partition_point(|n| self.node(*n)[0] < low);
+                    let (one, other) = (along_axis(from), along_axis(to));
+                    let low = one.min(other) - tolerance.mm();
+                    let first = order.partition_point(|n| along_axis(self.node(*n)) < low);
                     let mut on_it: Stations = Vec::new();
-                    for n in order.iter().skip(first).take_while(|n| self.node(**n)[0] <= from[0].max(to[0]) + tolerance.mm()) {
+                    for n in order.iter().skip(first).take_while(|n| along_axis(self.node(**n)) <= one.max(other) + tolerance.mm()) {
                         let e = sub(self.node(*n), from);
                         let along = dot(e, d) / long;
                         let off = norm(sub(e, scale(d, along / long)));

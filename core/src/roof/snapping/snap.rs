@@ -8,6 +8,7 @@ use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::roof::{Opening, PlaneInput, RoofInput, Shape, Vertex};
 use crate::units::Length;
+use std::collections::BTreeSet;
 
 /// The most vertices that are brought together at once.
 const MOST_VERTICES: usize = 50_000;
@@ -262,12 +263,12 @@ fn vertices(roof: &RoofInput) -> Result<Vec<Vec<Vec<Vertex>>>, Error> {
         return Err(said.value_of(format_args!("{total} vertices")).accepts(format!("at most {MOST_VERTICES}")));
     }
     let mut faults = Faults::default();
-    let mut out = Vec::new();
+    let (mut out, mut names) = (Vec::new(), BTreeSet::new());
     for (i, plane) in roof.planes.iter().enumerate() {
         let path = format!("roof.planes[{i}]");
         if plane.name.trim().is_empty() {
             faults.add(Error::new(ErrorKind::Missing, "a plane needs a name").at(format!("{path}.name")));
-        } else if roof.planes.iter().take(i).any(|p| p.name == plane.name) {
+        } else if !names.insert(plane.name.as_str()) {
             faults.add(Error::new(ErrorKind::Conflict, "two planes have one name").at(format!("{path}.name")).value_of(&plane.name));
         }
         let rings = match &plane.shape {

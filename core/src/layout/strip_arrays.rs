@@ -1,0 +1,189 @@
+//! Strips of many polygons in one call, as plain numbers: for a city of roofs, before ends and junctions are known.
+
+use super::clip::{Clipper, Segment};
+use super::grid::{Grid, Start};
+use crate::error::{Error, ErrorKind, Faults};
+use crate::roof::{Outline, Point};
+use crate::units::{Length, LengthArray, LengthUnit};
+
+/// Polygons with holes in ragged arrays, laid out as GeoArrow lays out its polygons (GeoArrow 0.1, "Memory layout"): all vertices, where each ring starts
+/// among them, and where each polygon starts among the rings.
+///
+/// ```
+/// use seamwright::layout::PolygonArrays;
+/// use seamwright::units::{LengthArray, LengthUnit};
+/// // One triangle, closed as GeoArrow closes it.
+/// let coordinates = LengthArray { values: &[0.0, 0.0, 3.0, 0.0, 3.0, 4.0, 0.0, 0.0], unit: LengthUnit::Metre };
+/// assert_eq!(PolygonArrays { coordinates, rings: &[0, 4], polygons: &[0, 1] }.count(), 1);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct PolygonArrays<'a> {
+    /// x and y of every vertex in turn: x across the slope, y up it, each rounded to the picometre. The last vertex of a ring may be the first again.
+    pub coordinates: LengthArray<'a>,
+    /// Where each ring starts, counted in vertices, and where the last one ends. A ring may run either way round.
+    pub rings: &'a [usize],
+    /// Where each polygon starts, counted in rings, and where the last one ends. The first ring of a polygon is the outer one, the others are holes.
+    pub polygons: &'a [usize],
+}
+
+impl PolygonArrays<'_> {
+    /// How many polygons there are.
+    #[must_use]
+    pub fn count(&self) -> usize {
+        self.polygons.len().saturating_sub(1)
+    }
+
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        let vertices = self.coordinates.values.len() / 2;
+        if !self.coordinates.values.len().is_multiple_of(2) {
+            let said = Error::new(ErrorKind::Conflict, "a vertex without its y").at("coordinates");
+            faults.add(said.value_of(format_args!("{} numbers", self.coordinates.values.len())).accepts("two for each vertex"));
+        }
+        let counted = [("rings", self.rings, vertices, "vertices"), ("polygons", self.polygons, self.rings.len().saturating_sub(1), "rings")];
+        for (path, offsets, end, of) in counted {
+            if offsets.is_empty() {
+                faults.add(Error::new(ErrorKind::Missing, "without its end the last one has none").at(path).accepts("one number more than there are"));
+            }
+            if let Some((i, at)) = offsets.iter().enumerate().zip(offsets.iter().skip(1)).find(|((_, a), b)| a > b).map(|((i, _), b)| (i + 1, b)) {
+                let said = Error::new(ErrorKind::Conflict, "it starts before the one before it").at(format!("{path}[{i}]")).value_of(at);
+                faults.add(said.accepts("numbers that never fall"));
+            }
+            if let Some((i, at)) = offsets.iter().enumerate().find(|(_, at)| **at > end) {
+                let said = Error::new(ErrorKind::Conflict, format!("there are not as many {of}")).at(format!("{path}[{i}]")).value_of(at);
+                faults.add(said.accepts(format!("at most {end}")));
+            }
+        }
+        faults.check()
+    }
+
+    fn ring(&self, from: usize, to: usize) -> Result<Vec<Point>, Error> {
+        let values = self.coordinates.values.get(2 * from..2 * to).unwrap_or_default();
+        let mut out = Vec::with_capacity(to.saturating_sub(from));
+        for (i, pair) in values.chunks_exact(2).enumerate() {
+            let [x, y] = *pair else { continue };
+            let one = |value: f64, axis: &str| Length::from_f64(value, self.coordinates.unit).map_err(|e| e.at(format!("[{i}].{axis}")));
+            out.push(Point::new(one(x, "x")?, one(y, "y")?));
+        }
+        if out.len() > 1 && out.first() == out.last() {
+            out.pop();
+        }
+        Ok(out)
+    }
+
+    fn outline(&self, first: usize, end: usize) -> Result<Outline, Error> {
+        let offsets = self.rings.get(first..=end).unwrap_or_default();
+        let mut rings = Vec::with_capacity(end - first);
+        for (r, (&from, &to)) in offsets.iter().zip(offsets.iter().skip(1)).enumerate() {
+            let under = || if r == 0 { "outer".to_owned() } else { format!("holes[{}]", r - 1) };
+            rings.push(self.ring(from, to).map_err(|e| e.under(&under()))?);
+        }
+        let mut rings = rings.into_iter();
+        Outline::new(rings.next().unwrap_or_default(), rings.collect())
+    }
+}
+
+/// The runs of the strips of many polygons, polygon by polygon, strip by strip from the left, in a strip from the foot up. All columns are equally long.
+///
+/// Nothing is rounded, and nothing is added at the ends: lengths are clear lengths.
+#[derive(Debug, Clone, PartialEq, Default)]
+#[non_exhaustive]
+pub struct StripArrays {
+    /// The polygon of each run, from 0.
+    pub polygon: Vec<u32>,
+    /// Its strip, from the left, from 0.
+    pub strip: Vec<u32>,
+    /// Its number in the strip, from the foot, from 0.
+    pub run: Vec<u32>,
+    /// The x of its left side.
+    pub left: Vec<f64>,
+    /// The x of its right side.
+    pub right: Vec<f64>,
+    /// The y of its lowest point.
+    pub foot: Vec<f64>,
+    /// The y of its highest point.
+    pub head: Vec<f64>,
+    /// The greatest clear length along the seams.
+    pub clear: Vec<f64>,
+    /// Its area, in the square of the unit.
+    pub area: Vec<f64>,
+}
+
+/// The strips of many polygons, each laid with panels of one coverage from its own start; coordinates and lengths in `unit`.
+///
+/// Runs, sides and areas are those of a [`Layout`](super::Layout) of the same outline, before ends are added and lengths rounded.
+///
+/// # Errors
+/// [`ErrorKind::Conflict`] for arrays that do not fit each other, [`ErrorKind::OutOfRange`] for a coverage that is not more than zero, and what
+/// [`Outline::new`] and [`Start::seam`] refuse, at `polygons[i]`: every polygon at fault is named.
+///
+/// ```
+/// use seamwright::layout::{strips, PolygonArrays, Start};
+/// use seamwright::units::{Length, LengthArray, LengthUnit};
+/// // A gable end of 4 m by 2 m, with a top that climbs 1 m to its middle.
+/// let coordinates = LengthArray { values: &[0.0, 0.0, 4.0, 0.0, 4.0, 2.0, 2.0, 3.0, 0.0, 2.0], unit: LengthUnit::Metre };
+/// let gable = PolygonArrays { coordinates, rings: &[0, 5], polygons: &[0, 1] };
+/// let found = strips(gable, Length::parse("1 m")?, Start::Left, LengthUnit::Metre)?;
+/// assert_eq!(found.strip, [0, 1, 2, 3]);
+/// assert_eq!(found.clear, [2.5, 3.0, 3.0, 2.5]);
+/// assert_eq!(found.area.iter().sum::<f64>(), 10.0);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn strips(polygons: PolygonArrays<'_>, coverage: Length, start: Start, unit: LengthUnit) -> Result<StripArrays, Error> {
+    let mut faults = Faults::default();
+    faults.keep(coverage.positive("coverage"));
+    faults.keep(polygons.check());
+    faults.check()?;
+    let mut out = StripArrays::default();
+    let mut faults = Faults::default();
+    let back = 1.0 / mm_in(unit);
+    for (k, (&first, &end)) in (0..).zip(polygons.polygons.iter().zip(polygons.polygons.iter().skip(1))) {
+        let cut = polygons.outline(first, end).and_then(|outline| out.cut(k, &outline, coverage, start, back));
+        faults.keep(cut.map_err(|e| e.moved("panel.coverage", "coverage").under(&format!("polygons[{k}]"))));
+    }
+    faults.check()?;
+    Ok(out)
+}
+
+impl StripArrays {
+    fn reserve(&mut self, runs: usize) {
+        for column in [&mut self.polygon, &mut self.strip, &mut self.run] {
+            column.reserve(runs);
+        }
+        for column in [&mut self.left, &mut self.right, &mut self.foot, &mut self.head, &mut self.clear, &mut self.area] {
+            column.reserve(runs);
+        }
+    }
+
+    fn cut(&mut self, polygon: u32, outline: &Outline, coverage: Length, start: Start, back: f64) -> Result<(), Error> {
+        let bounds = outline.bounds();
+        let grid = Grid::new(&bounds, coverage, start)?;
+        let mut segments = Vec::with_capacity(outline.edge_count());
+        for (edge, e) in outline.edges().enumerate() {
+            segments.extend(Segment::of(edge, &e, &grid, bounds.low.y)?);
+        }
+        let (middle, low) = (grid.middle_mm(), bounds.low.y.mm());
+        let mut clipper = Clipper::new(&mut segments);
+        self.reserve(grid.count());
+        for (strip, sides) in (0..).zip(grid.strips()) {
+            clipper.cut(sides.left, sides.right);
+            for (number, run) in (0..).zip(clipper.spans()) {
+                self.polygon.push(polygon);
+                self.strip.push(strip);
+                self.run.push(number);
+                self.left.push((middle + run.left) * back);
+                self.right.push((middle + run.right) * back);
+                self.foot.push((low + run.foot) * back);
+                self.head.push((low + run.head) * back);
+                self.clear.push(run.clear * back);
+                self.area.push(run.area * (back * back));
+            }
+        }
+        Ok(())
+    }
+}
+
+#[allow(clippy::cast_precision_loss, reason = "a unit's picometres are a whole number far below 2^53")]
+fn mm_in(unit: LengthUnit) -> f64 {
+    unit.picometres() as f64 / LengthUnit::Millimetre.picometres() as f64
+}
