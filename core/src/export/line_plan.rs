@@ -6,7 +6,6 @@ use super::svg::{Anchor, Look, PaperUnit, Svg, narrow_width};
 use crate::assembly::StruckLine;
 use crate::error::{Error, ErrorKind};
 use crate::junction::Side;
-use crate::num;
 use crate::roof::LineKind;
 use crate::units::{Angle, Length, LengthFormat, TapeReading};
 
@@ -173,7 +172,7 @@ impl<'a> LinePlan<'a> {
         }
         let angle = fixed(((90.0 - skew) * 2.0).round() / 2.0, 1);
         let base = if self.format.is_inch() { Length::inches(12) } else { Length::micrometres(100_000) };
-        let tangent = num::tan(skew.to_radians());
+        let tangent = side.skew.tan().abs();
         let rise = self.format.string(Length::from_mm(base.mm() * tangent.min(1.0 / tangent))?)?;
         let from = if tangent <= 1.0 { "square" } else { "the line" };
         Ok(Some(format!("{}: seams at {angle}\u{b0}, {rise} in {} off {from}", side.name, self.format.string(base)?)))
@@ -257,7 +256,7 @@ fn seams(svg: &mut Svg, skew: Angle, from: f64, to: f64, y: &impl Fn(f64) -> f64
     if runs_along(skew) {
         return;
     }
-    let lean = num::tan(skew.degrees().to_radians()) * (to - from);
+    let lean = skew.tan() * (to - from);
     let first = ((LEFT - lean.max(0.0) - 4.0) / SEAMS_APART).floor();
     let last = ((RIGHT - lean.min(0.0)) / SEAMS_APART).ceil();
     let mut at = first * SEAMS_APART + 5.0;

@@ -78,7 +78,7 @@ fn seams_stand_at_their_angle_and_lean_as_the_skew_says() {
         for seam in seams {
             let (dx, up) = (attribute(seam, "x2") - attribute(seam, "x1"), attribute(seam, "y1") - attribute(seam, "y2"));
             // Above 0 to the right going up.
-            assert!((dx / up - f64::tan(f64::to_radians(skew))).abs() < 0.02, "{seam}");
+            assert!((dx / up - Angle::degrees_from(skew).unwrap().tan()).abs() < 0.02, "{seam}");
         }
         assert!(drawn.contains("south: seams at 60.0\u{b0}, 6 15/16&quot; in 12&quot; off square"), "{drawn}"); // 12 tan 30 = 6.93
     }

@@ -2,11 +2,12 @@
 
 #![cfg(feature = "serde")]
 
-use super::packet_files;
+use super::{ListColumn, ListField, PanelRow, packet_files, panel_rows_csv};
 use crate::error::ErrorKind;
 use crate::job::Packet;
 use crate::job::test_jobs::{demo_laid, packet_laid, sharing};
 use crate::record::Calculation;
+use crate::units::{Length, LengthFormat};
 
 #[test]
 fn the_packet_shows_what_the_job_asks_for_and_nothing_more() {
@@ -38,4 +39,31 @@ fn the_packet_shows_what_the_job_asks_for_and_nothing_more() {
     assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "columns[0].field"));
     let twice = serde_json::json!({ "columns": [{ "heading": "b", "field": "mark" }, { "heading": "b", "field": "mark" }] });
     assert_eq!(demo_laid(twice).compute().unwrap_err().path(), "layout.columns[1].heading");
+}
+
+#[test]
+fn the_list_of_pieces_has_the_lengths_that_the_crew_measures() {
+    let p = packet_laid(serde_json::json!({ "list": { "direction": "left-to-right" } }));
+    let inch = LengthFormat::parse("in.4").unwrap();
+    let column = |heading: &'static str, field| ListColumn { heading: heading.into(), field };
+    let columns = [
+        column("no", ListField::Panel),
+        column("right", ListField::RightSeam(inch)),
+        column("left", ListField::LeftSeam(inch)),
+        column("mark", ListField::Mark),
+    ];
+    let lay = p.plane("east hip").unwrap();
+    let csv = String::from_utf8(panel_rows_csv(PanelRow::pieces(lay), &columns).unwrap()).unwrap();
+    let rows: Vec<Vec<&str>> = csv.lines().map(|l| l.split(',').collect()).collect();
+    assert_eq!(rows[0], ["no", "right", "left", "mark"]);
+    let shown = |l: Option<Length>| l.map_or(String::new(), |l| inch.string(l).unwrap());
+    let mut skew = 0;
+    for (row, piece) in rows.iter().skip(1).zip(&lay.listed.as_ref().unwrap().pieces) {
+        let panel = &lay.laid.panels[piece.panel];
+        let plain = |cell: &str| cell.trim_matches('"').replace("\"\"", "\"");
+        assert_eq!((plain(row[1]), plain(row[2])), (shown(panel.right_length), shown(panel.left_length)));
+        skew += usize::from(panel.right_length != panel.left_length);
+    }
+    assert_eq!(rows.len(), 1 + lay.laid.panels.len());
+    assert!(skew > 10);
 }

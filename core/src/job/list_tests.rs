@@ -121,34 +121,6 @@ fn a_job_says_which_planes_are_too_shallow_for_its_panel() {
 }
 
 #[test]
-fn the_list_of_pieces_has_the_lengths_that_the_crew_measures() {
-    use crate::export::{ListColumn, ListField, PanelRow, panel_rows_csv};
-    let p = packet_laid(serde_json::json!({ "list": { "direction": "left-to-right" } }));
-    let inch = crate::units::LengthFormat::parse("in.4").unwrap();
-    let column = |heading: &'static str, field| ListColumn { heading: heading.into(), field };
-    let columns = [
-        column("no", ListField::Panel),
-        column("right", ListField::RightSeam(inch)),
-        column("left", ListField::LeftSeam(inch)),
-        column("mark", ListField::Mark),
-    ];
-    let lay = p.plane("east hip").unwrap();
-    let csv = String::from_utf8(panel_rows_csv(PanelRow::pieces(lay), &columns).unwrap()).unwrap();
-    let rows: Vec<Vec<&str>> = csv.lines().map(|l| l.split(',').collect()).collect();
-    assert_eq!(rows[0], ["no", "right", "left", "mark"]);
-    let shown = |l: Option<Length>| l.map_or(String::new(), |l| inch.string(l).unwrap());
-    let mut skew = 0;
-    for (row, piece) in rows.iter().skip(1).zip(&lay.listed.as_ref().unwrap().pieces) {
-        let panel = &lay.laid.panels[piece.panel];
-        let plain = |cell: &str| cell.trim_matches('"').replace("\"\"", "\"");
-        assert_eq!((plain(row[1]), plain(row[2])), (shown(panel.right_length), shown(panel.left_length)));
-        skew += usize::from(panel.right_length != panel.left_length);
-    }
-    assert_eq!(rows.len(), 1 + lay.laid.panels.len());
-    assert!(skew > 10);
-}
-
-#[test]
 fn a_revised_job_renumbers_nothing() {
     let before = demo_laid(serde_json::json!({}));
     let now = demo_laid(
