@@ -81,7 +81,7 @@ pub struct PathRule {
 /// let rule = PathRule { upper: "panels".into(), lower: "eave trim".into(), least: Length::inches(2), source: Source::CommonPractice };
 /// let right = WaterPath { sheets: vec![sheet("panels", -1, 240, 2), sheet("eave trim", 0, 4, 1)], rules: vec![rule] }.compute()?;
 /// assert!(right.holds && right.laps[0].overlap == Length::inches(4));
-/// assert_eq!(right.order, ["panels", "eave trim"]);
+/// assert_eq!(right.order, ["eave trim", "panels"]); // the panels drip lower
 /// // A flange on the underlayment: what runs down the underlayment gets under it at its upper edge.
 /// let wrong = WaterPath { sheets: vec![sheet("underlayment", 0, 240, 1), sheet("eave trim", 0, 4, 2)], rules: vec![] }.compute()?;
 /// assert_eq!(wrong.faults[0].at, Length::inches(4));
@@ -189,7 +189,7 @@ impl PathFault {
 pub struct PathCheck {
     /// Whether water runs over every lap from the top to the bottom.
     pub holds: bool,
-    /// The sheets from the top of the slope to the bottom.
+    /// The sheets from the top of the slope to the bottom, by their lower edges.
     pub order: Vec<String>,
     /// Every two sheets that overlap, the highest lap first.
     pub laps: Vec<PathLap>,

@@ -50,13 +50,13 @@ impl EaveReach {
 /// use seamwright::pitch::Pitch;
 /// use seamwright::record::Calculation;
 /// use seamwright::underlayment::{EaveMembrane, EaveReach};
-/// use seamwright::units::Length;
+/// use seamwright::units::{Length, LengthUnit};
 /// // 12 in of overhang and 24 in inside at 12:12: 36 in level is 50.91 in along the slope; two courses of 36 in that lap 4.
 /// let asked = EaveMembrane {
 ///     pitch: Pitch::parse("12:12")?, overhang: Length::inches(12), reach: EaveReach::irc(), width: Length::inches(36), head_lap: Length::inches(4),
 /// };
 /// let band = asked.compute()?;
-/// assert!((band.least.mm() / 25.4 - 50.911_688).abs() < 1e-6);
+/// assert!((band.least.get(LengthUnit::Inch) - 50.911_688).abs() < 1e-6);
 /// assert_eq!((band.courses, band.covers), (2, Length::inches(68)));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
