@@ -196,6 +196,13 @@ fn measures(roof: &Roof, angles: bool) -> Vec<String> {
     out
 }
 
+/// Kind, length and plan length of every line, by kind and length.
+fn lengths(roof: &Roof) -> Vec<(LineKind, f64, f64)> {
+    let mut out: Vec<_> = roof.lines().iter().map(|l| (l.kind, l.length.mm(), l.plan_length.mm())).collect();
+    out.sort_by(|a, b| a.0.cmp(&b.0).then(a.1.total_cmp(&b.1)));
+    out
+}
+
 fn mapped(input: &RoofInput, point: impl Fn(Point) -> Point, fall: f64, up: Length) -> RoofInput {
     let mut out = input.clone();
     for p in &mut out.planes {
@@ -277,7 +284,15 @@ proptest! {
         let mirrored = mapped(&input, |q| Point::new(minus(q.x), q.y), 270.0, Length::ZERO);
         prop_assert_eq!(&measures(&mirrored.compute().unwrap(), angles), &expected);
         let turned = mapped(&input, |q| Point::new(q.y, minus(q.x)), 180.0, Length::ZERO);
-        prop_assert_eq!(&measures(&turned.compute().unwrap(), angles), &expected);
+        let turned = turned.compute().unwrap();
+        if angles {
+            prop_assert_eq!(&measures(&turned, angles), &expected);
+        }
+        // A quarter turn takes a direction between whole degrees to other last bits: within a nanometre.
+        for (a, b) in lengths(&turned).iter().zip(&lengths(&here)) {
+            prop_assert!(a.0 == b.0 && (a.1 - b.1).abs() <= 1e-6 && (a.2 - b.2).abs() <= 1e-6, "{a:?} {b:?}");
+        }
+        prop_assert_eq!(turned.lines().len(), here.lines().len());
         let mut again = input.clone();
         let Shape::Plan { holes, .. } = &mut again.planes[0].shape else { panic!("a plan") };
         holes[0].ring.rotate_left(shift);
