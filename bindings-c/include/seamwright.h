@@ -998,20 +998,6 @@ sw_status sw_trim_girths(const char *pattern,
                          sw_error **error);
 
 /**
- * A drawing of a trim, as the text of an SVG or of a DXF file.
- *
- * `asked` is one JSON object: `profile` and `rule` as for `sw_flat_from_json`, `name`, `format` (`"in/16"`), and as `view` one of `"section-svg"`,
- * `"flat-svg"`, `{"section-dxf": {"unit": "inch"}}` and `{"flat-dxf": {"unit": "millimetre", "piece": "3 m"}}`; and, where they are wanted, `figure`, `paper`,
- * `turned` and `gauge`.
- */
-sw_status sw_trim_drawing(const char *asked,
-                          size_t asked_len,
-                          char *buffer,
-                          size_t capacity,
-                          size_t *needed,
-                          sw_error **error);
-
-/**
  * Stations at equal spaces, the fewest that keep each at or under the maximum on centre; the first and the last stand at the end distance.
  *
  * `stations` receives as many as `capacity` allows, each measured from the start of the run; `*needed` is how many there are, and
@@ -1066,8 +1052,8 @@ sw_status sw_explain_json(const char *name,
 sw_status sw_drawing_names(char *buffer, size_t capacity, size_t *needed, sw_error **error);
 
 /**
- * The drawing or page with this name, as SVG or HTML: `roof.roof-plan` is the plan of a roof with its panels, `roof.measuring-page` the sheet of
- * what to measure on it. The input is JSON as of `sw_compute_json`, with the fields of core's type of that name in the room `export`.
+ * The drawing or page with this name, as SVG, HTML or DXF: `roof.roof-plan` is the plan of a roof with its panels, `roof.measuring-page` the sheet of
+ * what to measure on it, `trim.drawn-trim` a trim folded or flat, as SVG or as the text of a DXF file. The input is JSON as of `sw_compute_json`, with the fields of core's type of that name in the room `export`.
  */
 sw_status sw_drawing_json(const char *name,
                           size_t name_len,

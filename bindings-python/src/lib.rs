@@ -28,6 +28,7 @@ mod rooms;
 mod spacing;
 mod stock;
 mod trim;
+mod underlayment;
 mod units;
 
 /// The compiled part of `seamwright`; use `seamwright` and its rooms instead.
@@ -42,7 +43,7 @@ mod _seamwright {
     // The stubs know the rooms as parts of the extension.
     #[cfg(feature = "stubs")]
     #[pymodule_export]
-    use crate::rooms::{assembly, closure, job, junction, layout, metal, movement, panel, pitch, record, roof, spacing, stock, trim, units};
+    use crate::rooms::{assembly, closure, job, junction, layout, metal, movement, panel, pitch, record, roof, spacing, stock, trim, underlayment, units};
 
     /// The version of the library.
     #[pymodule_export]

@@ -26,6 +26,15 @@ pub(crate) fn name_of<T: Serialize>(value: &T) -> PyResult<String> {
     }
 }
 
+/// The name of a value that may carry figures with it.
+pub(crate) fn tag_of<T: Serialize>(value: &T) -> PyResult<String> {
+    match serde_json::to_value(value) {
+        Ok(serde_json::Value::String(name)) => Ok(name),
+        Ok(serde_json::Value::Object(fields)) if fields.len() == 1 => Ok(fields.into_iter().map(|(name, _)| name).collect()),
+        _ => Err(Error::new(ErrorKind::Internal, "a value without a name")).raise(),
+    }
+}
+
 /// Hashes what core compares but does not hash: equal values are written alike.
 pub(crate) fn hash_written<H: Hasher>(value: &impl Debug, state: &mut H) {
     format!("{value:?}").hash(state);

@@ -21,6 +21,7 @@ pub(crate) fn _room(py: Python<'_>, name: &str) -> PyResult<Py<PyModule>> {
         "spacing" => wrap_pymodule!(spacing)(py),
         "stock" => wrap_pymodule!(stock)(py),
         "trim" => wrap_pymodule!(trim)(py),
+        "underlayment" => wrap_pymodule!(underlayment)(py),
         "units" => wrap_pymodule!(units)(py),
         _ => return Err(pyo3::exceptions::PyKeyError::new_err(name.to_owned())),
     })
@@ -32,8 +33,8 @@ pub(crate) mod assembly {
     #[pymodule_export]
     use crate::assembly::{
         Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingPiece, CopingPieces, CopingRun,
-        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SeamPlugs,
-        SideBays, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SealBreak,
+        SealCheck, SealedLine, SeamPlugs, SideBays, SideSeal, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
     };
 }
 
@@ -49,8 +50,8 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        Job, JobRevised, JobRevision, JunctionItem, OrderLine, Packet, PanelChange, PlaneClips, PlaneHeat, PlaneLay, Progress, SectionSide, SourceCount,
-        Summary, TrimItem, TrimRun,
+        EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, OrderLine, Packet, PanelChange, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment,
+        Progress, SectionSide, SourceCount, Summary, TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
     };
 }
 
@@ -59,8 +60,9 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        AlongLine, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels, Pipe, PipePlan,
-        PitchTransition, Rake, Ridge, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley,
+        Adjoining, AlongLine, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels,
+        LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step,
+        Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
     };
 }
 
@@ -79,7 +81,7 @@ pub(crate) mod layout {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod metal {
     #[pymodule_export]
-    use crate::metal::{Gauge, GaugeSystem};
+    use crate::metal::{Gauge, GaugeSystem, MetalMeeting, MetalsTogether};
 }
 
 /// The classes of `seamwright.movement`.
@@ -148,6 +150,13 @@ pub(crate) mod trim {
         Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim, Tooled, TrialBend, TrialFound, TrimFigures, Vertices,
         din_compensation,
     };
+}
+
+/// The classes of `seamwright.underlayment`.
+#[pymodule(submodule, module = "seamwright._seamwright")]
+pub(crate) mod underlayment {
+    #[pymodule_export]
+    use crate::underlayment::{Course, CourseLayout, CoursePiece, EaveBand, EaveMembrane, LaidCourses, ValleyMembrane, ValleyStrip};
 }
 
 /// The classes of `seamwright.units`.

@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from seamwright import InputError, job, roof
 from seamwright.pitch import Pitch
-from seamwright.roof import Bounds, JoinedPlanes, MeasuredPlane, Outline, Point, Roof, RoofInput, SketchedRoof, Snapping, Vertex
+from seamwright.roof import Bounds, Cricket, JoinedPlanes, MeasuredPlane, Outline, Point, Roof, RoofInput, SketchedRoof, Snapping, Vertex
 from seamwright.units import Angle, Length
 
 Document = dict[str, Any]
@@ -91,6 +91,9 @@ SNAPPING = Snapping.from_dict(
     }
 )
 SNAPPED = SNAPPING.compute()
+# A cricket at the roof's own pitch behind the shed's curb, and one twice as steep by itself.
+CRICKETED = Roof.from_dict({"planes": [SHED], "crickets": [{"plane": "shed", "hole": "curb", "shape": {"pitch": "3:12"}}]})
+CRICKET = Cricket.from_dict({"roof": "3:12", "width": "4 ft", "shape": {"pitch": "6:12"}})
 VALUES: list[Any] = [
     *[Point("1 ft", "2 ft"), Point("1 ft", "3 ft"), Vertex("1 ft", "2 ft", "3 ft"), Vertex("1 ft", "2 ft", "4 ft")],
     *[Bounds(Point("0 ft", "0 ft"), ("4 ft", "3 ft")), Bounds(("0 ft", "0 ft"), ("4 ft", "4 ft"))],
@@ -105,6 +108,7 @@ VALUES: list[Any] = [
     *[MEASURED, SHAPE, *SHAPE.corners, *SHAPE.readings, *SHAPE.out_of_true],
     *[JOINED, JOINED.compute(), *JOINED.compute().joints, *JOINED.compute().planes],
     *[SKETCHED, SKETCHED.compute(), *SKETCHED.compute().planes, *SKETCHED.compute().planes[0].lines],
+    *[*CRICKETED.crickets, CRICKETED.crickets[0].figures, CRICKET, CRICKET.compute()],
     *[SNAPPING, SNAPPED, *SNAPPED.moves[:2], *SNAPPED.splits, *SNAPPED.dropped, *SNAPPED.flattened, *SNAPPED.merged],
 ]
 
@@ -115,6 +119,15 @@ def kind_of(value: Any) -> str:
 
 def test_every_class_stands_in_the_list() -> None:
     assert {kind_of(v) for v in VALUES} == set(roof.__all__)
+
+
+def test_a_cricket_at_the_roof_s_pitch_is_as_long_as_half_its_curb() -> None:
+    (placed,) = CRICKETED.crickets
+    # Where both slopes are 3:12 the valleys run at 45 degrees in plan: 2 ft out from the middle, 2 ft up.
+    assert (placed.hole, placed.figures.ridge, placed.figures.height) == ("curb", Length("2 ft"), Length("6 in"))
+    assert placed.figures.valley_plan.degrees == pytest.approx(45, abs=1e-9)
+    assert [CRICKETED.planes[number].name for number in (placed.left, placed.right)] == ["shed curb cricket left", "shed curb cricket right"]
+    assert placed.figures == Cricket.from_dict({"roof": "3:12", "width": "4 ft", "shape": {"pitch": "3:12"}}).compute()
 
 
 def test_values_are_told_apart() -> None:

@@ -29,6 +29,7 @@ if TYPE_CHECKING:
         spacing,
         stock,
         trim,
+        underlayment,
         units,
     )
 else:
@@ -63,5 +64,6 @@ __all__ = [
     "spacing",
     "stock",
     "trim",
+    "underlayment",
     "units",
 ]

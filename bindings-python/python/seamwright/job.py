@@ -7,6 +7,7 @@ from ._start import open_room
 
 open_room("job")
 from ._seamwright.job import (
+    EaveUnderlayment,
     Job,
     JobRevised,
     JobRevision,
@@ -17,12 +18,15 @@ from ._seamwright.job import (
     PlaneClips,
     PlaneHeat,
     PlaneLay,
+    PlaneUnderlayment,
     Progress,
     SectionSide,
     SourceCount,
     Summary,
     TrimItem,
     TrimRun,
+    UnderlaymentPlan,
+    ValleyUnderlayment,
 )
 
 # ``typing`` and ``json`` are imported when first needed: the package itself imports nothing.
@@ -33,6 +37,7 @@ if TYPE_CHECKING:
     from .record import Worksheet
 
 __all__ = [
+    "EaveUnderlayment",
     "Job",
     "JobRevised",
     "JobRevision",
@@ -43,12 +48,15 @@ __all__ = [
     "PlaneClips",
     "PlaneHeat",
     "PlaneLay",
+    "PlaneUnderlayment",
     "Progress",
     "SectionSide",
     "SourceCount",
     "Summary",
     "TrimItem",
     "TrimRun",
+    "UnderlaymentPlan",
+    "ValleyUnderlayment",
     "compute",
     "explain",
     "names",

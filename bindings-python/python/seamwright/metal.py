@@ -1,4 +1,4 @@
-"""The metals: how their thickness is named."""
+"""The metals: how their thickness is named, and which of them go together."""
 
 from ._start import open_room
 
@@ -6,9 +6,13 @@ open_room("metal")
 from ._seamwright.metal import (
     Gauge,
     GaugeSystem,
+    MetalMeeting,
+    MetalsTogether,
 )
 
 __all__ = [
     "Gauge",
     "GaugeSystem",
+    "MetalMeeting",
+    "MetalsTogether",
 ]

@@ -5,6 +5,8 @@ from ._start import open_room
 open_room("roof")
 from ._seamwright.roof import (
     Bounds,
+    Cricket,
+    CricketFigures,
     Drain,
     DroppedVertex,
     Edge,
@@ -19,6 +21,7 @@ from ._seamwright.roof import (
     NamedCorner,
     OutOfTrue,
     Outline,
+    PlacedCricket,
     PlacedPlane,
     Plane,
     PlaneShape,
@@ -40,6 +43,8 @@ from ._seamwright.roof import (
 
 __all__ = [
     "Bounds",
+    "Cricket",
+    "CricketFigures",
     "Drain",
     "DroppedVertex",
     "Edge",
@@ -54,6 +59,7 @@ __all__ = [
     "NamedCorner",
     "OutOfTrue",
     "Outline",
+    "PlacedCricket",
     "PlacedPlane",
     "Plane",
     "PlaneShape",

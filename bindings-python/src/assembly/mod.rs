@@ -6,6 +6,7 @@ mod coping;
 mod corners;
 mod line;
 mod planes;
+mod sealed;
 mod struck;
 
 pub(crate) use bays::{Bay, Beside, SideBays, Stretch};
@@ -14,4 +15,5 @@ pub(crate) use coping::{CopingCleat, CopingPiece, CopingPieces, CopingRun, Copin
 pub(crate) use corners::{Corner, CornerLine, CornerPair, RoofCorners};
 pub(crate) use line::{BeadRun, CleatRun, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub(crate) use planes::{ClipGroup, ClipSchedule, EdgeMovement, PanelPin, PlaneMovement, PlanePins};
+pub(crate) use sealed::{SealBreak, SealCheck, SealedLine, SideSeal};
 pub(crate) use struck::{StruckLine, TapeReading};

@@ -8,6 +8,7 @@ mod progress;
 mod revise;
 mod summary;
 mod trims;
+mod underlay;
 
 pub(crate) use input::Job;
 pub(crate) use order::OrderLine;
@@ -17,3 +18,4 @@ pub(crate) use progress::Progress;
 pub(crate) use revise::{JobRevised, JobRevision, PanelChange};
 pub(crate) use summary::{SourceCount, Summary};
 pub(crate) use trims::{TrimItem, TrimRun};
+pub(crate) use underlay::{EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, ValleyUnderlayment};

@@ -1,11 +1,12 @@
 //! `seamwright.job.Packet` and its junctions.
 
-use super::{Job, OrderLine, PlaneClips, PlaneHeat, PlaneLay, Summary, TrimItem};
-use crate::assembly::{LineAssembly, RoofCorners};
+use super::{Job, OrderLine, PlaneClips, PlaneHeat, PlaneLay, Summary, TrimItem, UnderlaymentPlan};
+use crate::assembly::{LineAssembly, RoofCorners, SideSeal};
 use crate::error::Raise;
 use crate::given::Text;
 use crate::json::{dict, written};
-use crate::junction::{Levels, Solved};
+use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
+use crate::metal::MetalMeeting;
 use crate::names::{hash_written, name_of};
 use crate::place::{Part, Place, cautions, part};
 use crate::record::{Caution, Worksheet};
@@ -147,6 +148,18 @@ impl Packet {
         Packet::nth(slf, "trims", all, all.iter().position(|t| t.mark == mark.0))
     }
 
+    /// Metals that do not go together, from what touches and from where water runs.
+    #[getter]
+    fn metals_met(slf: &Bound<'_, Self>) -> Vec<MetalMeeting> {
+        Packet::parts(slf, "metals_met", &slf.get().packet.metals_met)
+    }
+
+    /// The underlayment; ``None`` where the job does not ask for it.
+    #[getter]
+    fn underlayment(slf: &Bound<'_, Self>) -> Option<UnderlaymentPlan> {
+        slf.get().packet.underlayment.clone().map(|plan| UnderlaymentPlan::at(plan, Place::under(slf, "underlayment")))
+    }
+
     /// The clips of every plane.
     #[getter]
     fn clips(slf: &Bound<'_, Self>) -> Vec<PlaneClips> {
@@ -229,6 +242,12 @@ part! {
     section(item, here) -> Solved = here.one("section", &item.section);
     /// What lies along the real line: bays, closures, tapes, beads, rows of fasteners, cleats, trims, lines to strike.
     along(item, here) -> LineAssembly = here.one("along", &item.along);
+    /// The sealed line of each side, from one end of the line to the other.
+    sealed(item, here) -> Vec<SideSeal> = here.all("sealed", &item.sealed);
+    /// Water on its section.
+    water(item, here) -> WaterCheck = here.one("water", &item.water);
+    /// The order of the work.
+    work(item, here) -> Vec<WorkStep> = here.all("work", &item.work);
     /// Rows of fasteners whose spacing no engineer gave.
     not_engineered(item) -> Vec<String> = item.not_engineered().map(str::to_owned).collect();
 }

@@ -1,13 +1,19 @@
 //! The classes of `seamwright.junction`.
 
+mod adjoining;
 mod kinds;
 mod levels;
 mod pipe;
 mod solved;
+mod water;
+mod work;
 
+pub(crate) use adjoining::Adjoining;
 pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };
 pub(crate) use levels::Levels;
 pub(crate) use pipe::{Pipe, PipePlan};
 pub(crate) use solved::{AlongLine, JunctionTrim, LayoutLine, SectionPoint, SideEnd, Solved, datum_line};
+pub(crate) use water::{FacePath, PathCheck, PathFault, PathLap, RowShelter, WaterCheck, WaterPath};
+pub(crate) use work::{LineOrder, WorkPlan, WorkStep};

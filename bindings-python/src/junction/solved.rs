@@ -1,5 +1,6 @@
 //! What a junction gives, solved in its section.
 
+use super::Adjoining;
 use crate::given::Text;
 use crate::names::{name_of, named};
 use crate::panel::PanelEnd;
@@ -25,6 +26,10 @@ part! {
     along(solved, here) -> Vec<AlongLine> = here.all("along", &solved.along);
     /// The lines that the crew strikes, in the order of the work; each refers to what is there by then.
     lines(solved, here) -> Vec<LayoutLine> = here.all("lines", &solved.lines);
+    /// The same lines at the lower end of the junction line, where they turn away from it: then ``lines`` are those at its upper end. Else none.
+    lower_lines(solved, here) -> Vec<LayoutLine> = here.all("lower_lines", &solved.lower_lines);
+    /// What others build there.
+    adjoining(solved, here) -> Vec<Adjoining> = here.all("adjoining", &solved.adjoining);
     /// What must be said beside it.
     cautions(solved) -> Vec<Caution> = cautions(&solved.cautions);
     {

@@ -2,12 +2,12 @@
 The compiled part of `seamwright`; use `seamwright` and its rooms instead.
 """
 
-from . import assembly as assembly, closure as closure, job as job, junction as junction, layout as layout, metal as metal, movement as movement, panel as panel, pitch as pitch, record as record, roof as roof, spacing as spacing, stock as stock, trim as trim, units as units
+from . import assembly as assembly, closure as closure, job as job, junction as junction, layout as layout, metal as metal, movement as movement, panel as panel, pitch as pitch, record as record, roof as roof, spacing as spacing, stock as stock, trim as trim, underlayment as underlayment, units as units
 from .record import Worksheet
 from types import ModuleType
 from typing import Final, SupportsIndex
 
-__all__ = ["VERSION", "_calculation_names", "_compute_json", "_error_kinds", "_explain_json", "_panic_class", "_raise_kind", "_room", "assembly", "closure", "job", "junction", "layout", "metal", "movement", "panel", "pitch", "record", "roof", "spacing", "stock", "trim", "units"]
+__all__ = ["VERSION", "_calculation_names", "_compute_json", "_error_kinds", "_explain_json", "_panic_class", "_raise_kind", "_room", "assembly", "closure", "job", "junction", "layout", "metal", "movement", "panel", "pitch", "record", "roof", "spacing", "stock", "trim", "underlayment", "units"]
 
 VERSION: Final[str]
 """

@@ -4,14 +4,14 @@ The classes of `seamwright.assembly`.
 
 from .closure import ClosurePiece
 from .movement import EndVerdict
-from .record import Caution, Source
+from .record import Caution, Source, Worksheet
 from .roof import Vertex
 from .spacing import Stations
 from .trim import Profile
 from .units import Angle, Length, Volume
 from typing import Any, final
 
-__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SeamPlugs", "SideBays", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
+__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "CopingCleat", "CopingPiece", "CopingPieces", "CopingRun", "CopingScrews", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SealBreak", "SealCheck", "SealedLine", "SeamPlugs", "SideBays", "SideSeal", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
 
 @final
 class Bay:
@@ -418,6 +418,220 @@ class ClosureRow:
         """
 
 @final
+class CopingCleat:
+    """
+    The pieces of one cleat of a coping.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def length(self, /) -> Length:
+        """
+        Their length together: the run less the gaps.
+        """
+    @property
+    def pieces(self, /) -> int:
+        """
+        How many pieces.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which face: ``first``, the roof side, or ``second``, the outside.
+        """
+
+@final
+class CopingPiece:
+    """
+    Pieces of coping of one length.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Their length.
+        """
+
+@final
+class CopingPieces:
+    """
+    What a run of coping takes.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bead(self, /) -> Length:
+        """
+        Beads in all joints together.
+        """
+    @property
+    def cleats(self, /) -> list[CopingCleat]:
+        """
+        The cleats.
+        """
+    @property
+    def end_caps(self, /) -> int:
+        """
+        Free ends, each with a cap.
+        """
+    @property
+    def gap_least(self, /) -> Length:
+        """
+        The gap at its narrowest, in the heat.
+        """
+    @property
+    def gap_when_laid(self, /) -> Length:
+        """
+        The gap to leave at the laying temperature.
+        """
+    @property
+    def gap_widest(self, /) -> Length:
+        """
+        The gap at its widest, in the cold.
+        """
+    @property
+    def joints(self, /) -> int:
+        """
+        Joints with a plate: between its pieces and to its corner pieces.
+        """
+    @property
+    def pieces(self, /) -> list[CopingPiece]:
+        """
+        Its pieces, corner pieces left out.
+        """
+    @property
+    def plate(self, /) -> Profile:
+        """
+        The plate's profile.
+        """
+    @property
+    def plate_lap(self, /) -> Length:
+        """
+        How far a plate then lies under each piece.
+        """
+    @property
+    def screws(self, /) -> list[CopingScrews]:
+        """
+        The rows of screws.
+        """
+
+@final
+class CopingRun:
+    """
+    A run of coping along one wall: its pieces, joints, cleats, beads and screws.
+
+    >>> from seamwright.assembly import CopingRun
+    >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> cleat = {"sheet": sheet, "height": "3 in", "fasteners_above_bend": '1 1/2"', "fasteners": row, "hem": '7/8"', "hem_gap": "0.165 in",
+    ...     "short_of_fold": '1/16"', "engagement": '3/4"'}
+    >>> side = {"behind": "0 in", "depth": "4 in", "kick": "40 deg", "clears": '3/4"', "hold": {"cleat": cleat}}
+    >>> coping = {"thickness": "8 in", "detail": {"sheet": sheet, "bed": "0.04 in", "fall": "1:12", "roof_side": side, "outside": side}}
+    >>> def least(what, length):
+    ...     return {"what": what, "least": length, "source": "common-practice"}
+    >>> joint = {"plate": "12 in", "plate_lap": least("plate", "4 in"), "gap": least("gap", '1/4"'), "clearance": '1/8"', "beads": 2,
+    ...     "bead_width": '3/8"', "bead_depth": '1/4"'}
+    >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    >>> run = CopingRun.from_dict({"coping": coping, "run": "42 ft", "ends": [{"corner": {"leg": "18 in"}}, "free"], "corner_leg": least("leg", "12 in"),
+    ...     "piece": "10 ft", "least_piece": "2 ft", "joint": joint, "cleat_piece": "10 ft", "cleat_gap": '1/4"', "end_distance": "1 in",
+    ...     "range": temperatures})
+    >>> made = run.compute()
+    >>> [piece.count for piece in made.pieces], made.joints, made.end_caps, format(made.gap_when_laid, "in/16")
+    ([3, 2], 5, 1, '1/4"')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> CopingRun:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> CopingPieces:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[CopingPieces, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> CopingRun:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> CopingRun:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class CopingScrews:
+    """
+    A row of screws along a coping.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def count(self, /) -> int:
+        """
+        How many.
+        """
+    @property
+    def engineered(self, /) -> bool:
+        """
+        Whether an engineer gave the spacing.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        What it is called in the section.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which face: ``first``, the roof side, or ``second``, the outside.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Whose spacing it is.
+        """
+
+@final
 class Corner:
     """
     A place where lines end.
@@ -815,6 +1029,148 @@ class RoofCorners:
         """
 
 @final
+class SealBreak:
+    """
+    A place where a sealed line breaks.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bay(self, /) -> int | None:
+        """
+        The bay in which it lies, counted from 1; ``None`` where no bay is known there.
+        """
+    @property
+    def cure(self, /) -> str:
+        """
+        What cures it.
+        """
+    @property
+    def lacks(self, /) -> str:
+        """
+        The same in words.
+        """
+    @property
+    def missing(self, /) -> str:
+        """
+        What is missing: tape, closure, bead, plug, tape-lap, trim-lap or corner.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        The layer or the passage.
+        """
+    @property
+    def start(self, /) -> Length:
+        """
+        Where it starts, from the start of the line.
+        """
+    @property
+    def stop(self, /) -> Length:
+        """
+        Where it ends; at its start for a passage.
+        """
+
+@final
+class SealCheck:
+    """
+    Whether a sealed line goes through.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def breaks(self, /) -> list[SealBreak]:
+        """
+        Where it breaks, from the start of the line.
+        """
+    @property
+    def continuous(self, /) -> bool:
+        """
+        Whether it does, from one end of the run to the other.
+        """
+    @property
+    def layers(self, /) -> int:
+        """
+        How many layers were followed.
+        """
+    @property
+    def longest_gap(self, /) -> Length:
+        """
+        No gap may be longer.
+        """
+    @property
+    def passages(self, /) -> int:
+        """
+        How many passages were looked at.
+        """
+    @property
+    def widest_gap(self, /) -> Length:
+        """
+        The widest gap that passes.
+        """
+
+@final
+class SealedLine:
+    """
+    The sealed line of one side of a junction: layers that must each go through by themselves, and places where something passes through it.
+
+    >>> from seamwright.assembly import SealedLine
+    >>> tape = {"name": "tape", "need": "tape", "stretches": [{"from": "0 in", "to": "32 in"}]}
+    >>> seam = {"name": "hollow of seam 1", "need": "plug", "at": "16 in", "sealed": True}
+    >>> bays = [{"from": "0 in", "to": "16 in"}, {"from": "16 in", "to": "32 in"}, {"from": "32 in", "to": "48 in"}]
+    >>> line = SealedLine.from_dict({"run": "48 in", "longest_gap": '1/16"', "bays": bays, "layers": [tape], "passages": [seam]})
+    >>> [(gap.name, gap.missing, gap.bay, format(gap.start, "in/16"), format(gap.stop, "in/16")) for gap in line.compute().breaks]
+    [('tape', 'tape', 3, '32"', '48"')]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> SealedLine:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> SealCheck:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[SealCheck, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> SealedLine:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> SealedLine:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class SeamPlugs:
     """
     Plugs in the hollows of seams.
@@ -889,6 +1245,32 @@ class SideBays:
     def side(self, /) -> str:
         """
         Which side of the junction: ``first`` or ``second``.
+        """
+
+@final
+class SideSeal:
+    """
+    The sealed line on one side of a line of the roof.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def caution(self, /) -> Caution | None:
+        """
+        What must be said of it; ``None`` where it goes through.
+        """
+    @property
+    def check(self, /) -> SealCheck:
+        """
+        Whether it goes through.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first``, ``second`` or ``riser``.
         """
 
 @final

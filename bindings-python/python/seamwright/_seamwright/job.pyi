@@ -2,19 +2,52 @@
 The classes of `seamwright.job`.
 """
 
-from .assembly import ClipSchedule, LineAssembly, PlaneMovement, PlanePins, RoofCorners
-from .junction import Levels, Solved
+from .assembly import ClipSchedule, LineAssembly, PlaneMovement, PlanePins, RoofCorners, SideSeal
+from .junction import Levels, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
+from .metal import MetalMeeting
 from .panel import Panel
 from .record import Caution, Source, Worksheet
 from .roof import Roof, RoofInput
 from .stock import CutPlan
 from .trim import Flat, Profile
+from .underlayment import EaveBand, LaidCourses, ValleyStrip
 from .units import Angle, Area, Length, LengthFormat, LineMass, Mass
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Job", "JobRevised", "JobRevision", "JunctionItem", "OrderLine", "Packet", "PanelChange", "PlaneClips", "PlaneHeat", "PlaneLay", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun"]
+__all__ = ["EaveUnderlayment", "Job", "JobRevised", "JobRevision", "JunctionItem", "OrderLine", "Packet", "PanelChange", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+
+@final
+class EaveUnderlayment:
+    """
+    The membrane along one eave.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def band(self, /) -> EaveBand:
+        """
+        How far it reaches, and its marks from the eave.
+        """
+    @property
+    def laid(self, /) -> LaidCourses:
+        """
+        Its courses; heights from the lowest point of the plane.
+        """
+    @property
+    def line(self, /) -> int:
+        """
+        Number of the line in the roof.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
 
 @final
 class Job:
@@ -209,6 +242,11 @@ class JunctionItem:
         Rows of fasteners whose spacing no engineer gave.
         """
     @property
+    def sealed(self, /) -> list[SideSeal]:
+        """
+        The sealed line of each side, from one end of the line to the other.
+        """
+    @property
     def second(self, /) -> SectionSide | None:
         """
         The plane on the second side, where there is one.
@@ -217,6 +255,16 @@ class JunctionItem:
     def section(self, /) -> Solved:
         """
         Its section.
+        """
+    @property
+    def water(self, /) -> WaterCheck:
+        """
+        Water on its section.
+        """
+    @property
+    def work(self, /) -> list[WorkStep]:
+        """
+        The order of the work.
         """
 
 @final
@@ -357,6 +405,11 @@ class Packet:
         The version of the library that worked it out.
         """
     @property
+    def metals_met(self, /) -> list[MetalMeeting]:
+        """
+        Metals that do not go together, from what touches and from where water runs.
+        """
+    @property
     def order(self, /) -> list[OrderLine]:
         """
         The order.
@@ -401,6 +454,11 @@ class Packet:
     def trims(self, /) -> list[TrimItem]:
         """
         The trims.
+        """
+    @property
+    def underlayment(self, /) -> UnderlaymentPlan | None:
+        """
+        The underlayment; ``None`` where the job does not ask for it.
         """
     @property
     def version(self, /) -> int:
@@ -550,6 +608,32 @@ class PlaneLay:
     def plane(self, /) -> int:
         """
         Number of the plane in the roof.
+        """
+
+@final
+class PlaneUnderlayment:
+    """
+    The underlayment of one plane.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def eaves(self, /) -> list[EaveUnderlayment]:
+        """
+        Membranes along its eaves.
+        """
+    @property
+    def field(self, /) -> LaidCourses | None:
+        """
+        The field; ``None`` where membranes along the eave take all of the plane.
+        """
+    @property
+    def plane(self, /) -> str:
+        """
+        The plane, by name.
         """
 
 @final
@@ -852,4 +936,71 @@ class TrimRun:
     def run(self, /) -> Length:
         """
         What is covered, with what corners add.
+        """
+
+@final
+class UnderlaymentPlan:
+    """
+    The underlayment of a roof.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before they are ordered.
+        """
+    @property
+    def eave_rolls(self, /) -> int:
+        """
+        Whole rolls along eaves.
+        """
+    @property
+    def field_rolls(self, /) -> int:
+        """
+        Whole rolls for the field of all planes: what is left of one goes on to the next.
+        """
+    @property
+    def planes(self, /) -> list[PlaneUnderlayment]:
+        """
+        The planes, in the roof's order.
+        """
+    @property
+    def valley_rolls(self, /) -> int:
+        """
+        Whole rolls under valleys.
+        """
+    @property
+    def valleys(self, /) -> list[ValleyUnderlayment]:
+        """
+        The valleys, in the roof's order.
+        """
+
+@final
+class ValleyUnderlayment:
+    """
+    The membrane under one valley.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def line(self, /) -> int:
+        """
+        Number of the line in the roof.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def strip(self, /) -> ValleyStrip:
+        """
+        The strip.
         """

@@ -8,7 +8,88 @@ from .trim import Profile
 from .units import Length
 from typing import Any, final
 
-__all__ = ["AlongLine", "CurbBack", "Eave", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "PitchTransition", "Rake", "Ridge", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Valley"]
+__all__ = ["Adjoining", "AlongLine", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+
+@final
+class Adjoining:
+    """
+    What others build and the section reckons with: it is drawn and named, and neither made nor ordered. What it has not is ``None``.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def back(self, /) -> Length | None:
+        """
+        The back edge of a gutter, level and square to the eave from the junction line.
+        """
+    @property
+    def base(self, /) -> tuple[Length, Length] | None:
+        """
+        From its middle to the edges of its base, down and up the slope.
+        """
+    @property
+    def diameter(self, /) -> Length | None:
+        """
+        The diameter of a pipe.
+        """
+    @property
+    def front(self, /) -> Length | None:
+        """
+        Its front lip.
+        """
+    @property
+    def gap(self, /) -> Length | None:
+        """
+        Between the curbs of a joint, and between the decks.
+        """
+    @property
+    def height(self, /) -> Length | None:
+        """
+        By how much a deck is built up, square to it; how high curbs stand above their decks, or a riser from the lower deck to the upper.
+        """
+    @property
+    def hole(self, /) -> tuple[Length, Length] | None:
+        """
+        From a pipe's middle to the edges of the hole in the pan, down and up the slope.
+        """
+    @property
+    def lower_edge(self, /) -> Length | None:
+        """
+        The height of cladding's lower edge above the junction line.
+        """
+    @property
+    def open_ratio(self, /) -> float | None:
+        """
+        The share of a vented closure's web that is open.
+        """
+    @property
+    def side(self, /) -> str | None:
+        """
+        On which face of a wall something comes up: ``first`` or ``second``.
+        """
+    @property
+    def thickness(self, /) -> Length | None:
+        """
+        The thickness of the wall under a coping, from face to face; or how far what comes up a wall's face stands out from it.
+        """
+    @property
+    def top_edge(self, /) -> Length | None:
+        """
+        Its top, from the wall's top edge on that side; negative is below it.
+        """
+    @property
+    def what(self, /) -> str:
+        """
+        What it is: vent-slot, gutter, cladding, built-up, pipe, joint-curbs, riser, wall-top or covered.
+        """
+    @property
+    def width(self, /) -> Length | None:
+        """
+        The width of a vent's slot on each side, along the slope from the junction line, or of each curb of a joint.
+        """
 
 @final
 class AlongLine:
@@ -78,6 +159,63 @@ class AlongLine:
         """
 
 @final
+class Coping:
+    """
+    A cap on the top of a wall that falls to the roof, hooked on a cleat on each face or screwed through slots on one.
+
+    >>> from seamwright.junction import Coping
+    >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> cleat = {"sheet": sheet, "height": "3 in", "fasteners_above_bend": '1 1/2"', "fasteners": row, "hem": '7/8"', "hem_gap": "0.165 in",
+    ...     "short_of_fold": '1/16"', "engagement": '3/4"'}
+    >>> side = {"behind": "0 in", "depth": "4 in", "kick": "40 deg", "clears": '3/4"', "hold": {"cleat": cleat}}
+    >>> lap = {"below_top": "0 in", "rule": {"what": "lap over the flashing", "least": "4 in", "source": "common-practice"}}
+    >>> detail = {"sheet": sheet, "bed": "0.04 in", "fall": "1:12", "roof_side": side | {"behind": "0.024 in", "over": lap}, "outside": side}
+    >>> [trim.name for trim in Coping.from_dict({"thickness": "8 in", "detail": detail}).compute().trims]
+    ['continuous cleat, roof side', 'continuous cleat, outside', 'coping']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Coping:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Solved:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[Solved, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Coping:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Coping:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class CurbBack:
     """
     The upper side of a curb: a pan under the panels and up the curb.
@@ -91,8 +229,8 @@ class CurbBack:
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
     >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under, "least_beyond": "4 in",
-    ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in", "cleat": cleat,
-    ...     "least_screw_height": '3/4"', "cricket": {"widest": "30 in", "source": "common-practice"}}
+    ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
+    ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
     >>> curb = CurbBack.from_dict({"roof": roof, "width": "36 in", "detail": detail})
     >>> [caution.name for caution in curb.compute().cautions]
@@ -199,6 +337,161 @@ class Eave:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class ExpansionAcross:
+    """
+    An expansion joint across the panels: the upper ones slide over a flashing that is fixed to the deck.
+
+    >>> from seamwright.junction import ExpansionAcross
+    >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
+    >>> end = {"flange": "9 in", "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
+    >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
+    >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
+    ...     "fold": '1 3/4"'}
+    >>> detail = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
+    ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
+    >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
+    >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
+    >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "lap": lap, "detail": detail})
+    >>> [format(end.end.fold, "in/16") for end in joint.compute().ends]
+    ['0"', '1 3/4"']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> ExpansionAcross:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Solved:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[Solved, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> ExpansionAcross:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> ExpansionAcross:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class ExpansionAlong:
+    """
+    An expansion joint along the panels: two curbs, the panels' edges turned up against them, and a cap that slides on one.
+
+    >>> from seamwright.junction import ExpansionAlong
+    >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> side = {"levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}, "to_fixed": "50 ft", "first_seam": "12 in"}
+    >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    >>> least = {"what": "upstand", "least": "6 in", "source": "common-practice"}
+    >>> detail = {"sheet": sheet, "gap": "1 in", "curb_width": '1 1/2"', "curb_height": "9 in", "edge_room": '1/8"', "turn_up": "8 in", "upstand": least,
+    ...     "cleat_room": '1/8"', "cleat_fasteners": row, "fasteners_from_edge": '3/4"', "drop": "5 in", "lap": least | {"least": "4 in"}, "hook": "2 in",
+    ...     "play": '1/16"', "rivets": row}
+    >>> joint = ExpansionAlong.from_dict({"first": side, "second": side, "range": temperatures, "detail": detail})
+    >>> [trim.name for trim in joint.compute().trims]
+    ['joint cleat, fixed side', 'joint cleat, sliding side', 'joint cap']
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> ExpansionAlong:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Solved:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[Solved, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> ExpansionAlong:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> ExpansionAlong:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class FacePath:
+    """
+    The path of water on one face of a section, at one level.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def check(self, /) -> PathCheck:
+        """
+        The path.
+        """
+    @property
+    def face(self, /) -> str:
+        """
+        The face: ``first``, ``second`` or ``wall``.
+        """
+    @property
+    def level(self, /) -> str:
+        """
+        The level: ``metal`` or ``underlayment``.
+        """
+    @property
+    def water(self, /) -> str:
+        """
+        Which way water runs on it: toward the line, away from it, or along it.
         """
 
 @final
@@ -515,6 +808,311 @@ class Levels:
         """
 
 @final
+class LineOrder:
+    """
+    Lines to strike, in the order of the work: each must be measured from what is there by then. It gives how many there are.
+
+    >>> from seamwright.junction import LineOrder
+    >>> face = {"name": "closure face", "side": "first", "datum": "junction-line", "from_datum": "-6 in", "from_line": "-6 in"}
+    >>> screws = {"name": "screws", "side": "first", "datum": {"line": "closure face"}, "from_datum": "0 in", "from_line": "-6 in"}
+    >>> LineOrder.from_dict({"lines": [face, screws]}).compute()
+    2
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> LineOrder:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> int:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[int, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> LineOrder:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> LineOrder:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class PathCheck:
+    """
+    A path of water as followed from the top of the slope to the bottom.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def faults(self, /) -> list[PathFault]:
+        """
+        Where it fails.
+        """
+    @property
+    def holds(self, /) -> bool:
+        """
+        Whether water runs over every lap from the top to the bottom.
+        """
+    @property
+    def laps(self, /) -> list[PathLap]:
+        """
+        Every two sheets that overlap, the highest lap first.
+        """
+    @property
+    def order(self, /) -> list[str]:
+        """
+        The sheets from the top of the slope to the bottom.
+        """
+
+@final
+class PathFault:
+    """
+    A place where a path of water fails.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Length:
+        """
+        Where on the slope: the upper edge that water runs behind, the lower edge of a short lap, the upper end of an open stretch.
+        """
+    @property
+    def cure(self, /) -> str:
+        """
+        What cures it.
+        """
+    @property
+    def failure(self, /) -> str:
+        """
+        How: runs-behind, short-lap or open.
+        """
+    @property
+    def lower(self, /) -> str:
+        """
+        The sheet beneath, or below the open stretch.
+        """
+    @property
+    def message(self, /) -> str:
+        """
+        It in words.
+        """
+    @property
+    def short(self, /) -> Length:
+        """
+        By how much a lap is short, or how long a stretch lies open; nothing where water runs behind.
+        """
+    @property
+    def upper(self, /) -> str:
+        """
+        The sheet on top, or above the open stretch.
+        """
+
+@final
+class PathLap:
+    """
+    One sheet over another.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def holds(self, /) -> bool:
+        """
+        Whether water runs over it, and it is as long as the rule asks.
+        """
+    @property
+    def least(self, /) -> Length | None:
+        """
+        The least lap; ``None`` where no rule names it.
+        """
+    @property
+    def lower(self, /) -> str:
+        """
+        The sheet beneath.
+        """
+    @property
+    def overlap(self, /) -> Length:
+        """
+        How far they overlap up the slope.
+        """
+    @property
+    def source(self, /) -> Source | None:
+        """
+        Whose rule that is.
+        """
+    @property
+    def upper(self, /) -> str:
+        """
+        The sheet on top.
+        """
+
+@final
+class Pipe:
+    """
+    A round pipe through the roof: its hole with room for the movement, its base and where that lies between the seams.
+
+    >>> from seamwright.junction import Pipe
+    >>> base = {"shape": "rectangular", "seal": "2 in", "tape_width": '7/8"', "tape_lap": "1 in", "screws_from_edge": '1/2"',
+    ...     "screws": {"spacing": '1 1/2"', "source": "common-practice"}}
+    >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    >>> pipe = Pipe.from_dict({"diameter": '3 1/2"', "pitch": "4:12", "coverage": "18 in", "seam_width": "1 in", "from_seam": "9 in", "least_to_seam": "2 in",
+    ...     "clearance": '1/4"', "fixed": "above", "to_fixed": "20 ft", "range": temperatures, "base": base, "upper_edge": "on-pan",
+    ...     "may_cross_seams": False})
+    >>> made = pipe.compute()
+    >>> format(made.hole_across, "in/16"), format(made.base_across, "in/16"), made.screws
+    ('4"', '8"', 20)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Pipe:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> PipePlan:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[PipePlan, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Pipe:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Pipe:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class PipePlan:
+    """
+    What a pipe takes.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def base_across(self, /) -> Length:
+        """
+        The base, across the slope.
+        """
+    @property
+    def base_down(self, /) -> Length:
+        """
+        From the pipe's middle to its lower edge.
+        """
+    @property
+    def base_up(self, /) -> Length:
+        """
+        From the pipe's middle to its upper edge.
+        """
+    @property
+    def collar(self, /) -> Length:
+        """
+        The collar's bead and its clamp: the pipe's circumference.
+        """
+    @property
+    def engineered(self, /) -> bool:
+        """
+        Whether an engineer gave their spacing.
+        """
+    @property
+    def hole_across(self, /) -> Length:
+        """
+        The hole in the pan, across the slope.
+        """
+    @property
+    def hole_down(self, /) -> Length:
+        """
+        From the pipe's middle to the hole's lower edge, along the slope.
+        """
+    @property
+    def hole_up(self, /) -> Length:
+        """
+        From the pipe's middle to its upper edge.
+        """
+    @property
+    def screws(self, /) -> int:
+        """
+        Screws around the base.
+        """
+    @property
+    def seams_crossed(self, /) -> int:
+        """
+        Seams that the base crosses.
+        """
+    @property
+    def section(self, /) -> Solved:
+        """
+        The section along the seams.
+        """
+    @property
+    def tape(self, /) -> Length:
+        """
+        Tape around the base, its lap with it.
+        """
+    @property
+    def to_seam(self, /) -> tuple[Length, Length]:
+        """
+        From the base's left and right edge to the foot of the seam there; negative where it covers it.
+        """
+
+@final
 class PitchTransition:
     """
     A change of pitch, steep above shallow or shallow above steep: a trim on the seam tops of the lower roof, and on the upper deck.
@@ -703,6 +1301,42 @@ class Ridge:
         """
 
 @final
+class RowShelter:
+    """
+    What keeps a row of fasteners dry.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def name(self, /) -> str:
+        """
+        The row, by its name in the section.
+        """
+    @property
+    def raised(self, /) -> Length | None:
+        """
+        How far over the pan its flange is raised.
+        """
+    @property
+    def shelter(self, /) -> str:
+        """
+        What keeps it dry: ``under`` a sheet, through a ``face`` that is turned down or plumb, ``raised`` on a flange, or ``none``.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first``, ``second`` or ``riser``.
+        """
+    @property
+    def under(self, /) -> str | None:
+        """
+        The sheet that lies over it.
+        """
+
+@final
 class SectionPoint:
     """
     A point of a section: ``x`` level and square to the junction line, positive toward the second side; ``z`` up, from the line at deck level.
@@ -818,6 +1452,11 @@ class Solved:
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
     @property
+    def adjoining(self, /) -> list[Adjoining]:
+        """
+        What others build there.
+        """
+    @property
     def along(self, /) -> list[AlongLine]:
         """
         What lies along the line, in the order of the work.
@@ -841,6 +1480,11 @@ class Solved:
         """
         The lines that the crew strikes, in the order of the work; each refers to what is there by then.
         """
+    @property
+    def lower_lines(self, /) -> list[LayoutLine]:
+        """
+        The same lines at the lower end of the junction line, where they turn away from it: then ``lines`` are those at its upper end. Else none.
+        """
     def trim(self, /, name: str) -> JunctionTrim | None:
         """
         The trim of this name, if there is one.
@@ -849,6 +1493,72 @@ class Solved:
     def trims(self, /) -> list[JunctionTrim]:
         """
         The trims, in the order in which they are set.
+        """
+
+@final
+class Step:
+    """
+    An upper roof that ends over a plumb riser above a lower one: an eave above, a headwall below, the upper trim's face over the lower one's leg.
+
+    >>> from seamwright.junction import Step
+    >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
+    ...     "panel_margin": '1/2"'}
+    >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
+    >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
+    >>> least = {"what": "upstand", "least": "8 in", "source": "common-practice"}
+    >>> lower = {"end": end, "sheet": sheet, "stands_out": "0 in", "below_edge": "1 in", "upstand": least, "fasteners": row, "fasteners_below_top": "1 in",
+    ...     "lap": least | {"what": "lap", "least": "4 in"}, "clearance": "1 in"}
+    >>> upper = {"sheet": sheet, "flange": {"width": "4 in", "lies": "under-underlayment", "fasteners": row, "fasteners_from_edge": "1 in"},
+    ...     "face": {"depth": "5 in", "kick": "40 deg", "clears": '5/8"', "hem": {"closed": {"width": '1/2"'}}},
+    ...     "strip": {"sheet": sheet, "width": "4 in", "fasteners": row, "fasteners_from_edge": "1 in"},
+    ...     "panel": {"overhang": '1 1/2"', "gap": '1/4"', "fold": "1 in", "fold_opening": '3/16"'}}
+    >>> roof = {"pitch": "3:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
+    >>> step = Step.from_dict({"lower": roof, "upper": roof, "riser": "14 in", "detail": {"lower": lower, "upper": upper}})
+    >>> [(end.side, format(end.end.allowance(), "in/16")) for end in step.compute().ends]
+    [('first', '-1"'), ('second', '2 3/4"')]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> Step:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> Solved:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[Solved, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> Step:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> Step:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
@@ -908,4 +1618,172 @@ class Valley:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class WaterCheck:
+    """
+    Water on a solved section.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What must be said of it.
+        """
+    @property
+    def holds(self, /) -> bool:
+        """
+        Whether every path holds and every row is sheltered.
+        """
+    @property
+    def paths(self, /) -> list[FacePath]:
+        """
+        The paths, one for each face and level.
+        """
+    @property
+    def rows(self, /) -> list[RowShelter]:
+        """
+        What keeps each row of fasteners dry.
+        """
+
+@final
+class WaterPath:
+    """
+    A path of water down one slope: sheets, each lying from one height to another in its layer, and the least laps of some over others.
+
+    >>> from seamwright.junction import WaterPath
+    >>> under = {"name": "underlayment", "low": "0 in", "high": "240 in", "layer": 1}
+    >>> trim = {"name": "eave trim", "low": "0 in", "high": "4 in", "layer": 2}
+    >>> [(fault.failure, fault.upper, format(fault.at, "in/16")) for fault in WaterPath.from_dict({"sheets": [under, trim]}).compute().faults]
+    [('runs-behind', 'eave trim', '4"')]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> WaterPath:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> PathCheck:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[PathCheck, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> WaterPath:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> WaterPath:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class WorkPlan:
+    """
+    Tasks to be put in order by what must be in place before each. It gives the tasks by number, in the order in which they are done.
+
+    >>> from seamwright.junction import WorkPlan
+    >>> panels = {"does": "lay the panels", "gives": ["panels"], "needs": ["eave trim"]}
+    >>> trim = {"does": "set the eave trim", "gives": ["eave trim"], "needs": ["deck"]}
+    >>> WorkPlan.from_dict({"there": ["deck"], "tasks": [panels, trim]}).compute()
+    [1, 0]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> WorkPlan:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> list[int]:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[list[int], Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> WorkPlan:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> WorkPlan:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class WorkStep:
+    """
+    A step of the work at a junction.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def does(self, /) -> str:
+        """
+        What is done.
+        """
+    @property
+    def gives(self, /) -> list[str]:
+        """
+        What is in place when it is done.
+        """
+    @property
+    def lines(self, /) -> list[int]:
+        """
+        The lines that are struck for it just before, by number in the section's ``lines``.
+        """
+    @property
+    def needs(self, /) -> list[str]:
+        """
+        What had to be in place before it.
         """

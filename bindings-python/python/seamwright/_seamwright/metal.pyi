@@ -2,11 +2,11 @@
 The classes of `seamwright.metal`.
 """
 
-from .record import Source
+from .record import Caution, Source, Worksheet
 from .units import Length, SurfaceMass
-from typing import SupportsIndex, final
+from typing import Any, SupportsIndex, final
 
-__all__ = ["Gauge", "GaugeSystem"]
+__all__ = ["Gauge", "GaugeSystem", "MetalMeeting", "MetalsTogether"]
 
 @final
 class Gauge:
@@ -113,4 +113,114 @@ class GaugeSystem:
     def parse(text: str) -> GaugeSystem:
         """
         The system with this name.
+        """
+
+@final
+class MetalMeeting:
+    """
+    Two kinds of part whose metals do not go together, or are not judged.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def caution(self, /) -> Caution:
+        """
+        What must be said of it.
+        """
+    @property
+    def cure(self, /) -> str:
+        """
+        What cures it.
+        """
+    @property
+    def first(self, /) -> str:
+        """
+        The one; by run-off, the upper.
+        """
+    @property
+    def first_alloy(self, /) -> str:
+        """
+        Its metal.
+        """
+    @property
+    def places(self, /) -> list[str]:
+        """
+        Where: each the line, or the lines that the water crosses one after the other.
+        """
+    @property
+    def second(self, /) -> str:
+        """
+        The other; by run-off, the lower.
+        """
+    @property
+    def second_alloy(self, /) -> str:
+        """
+        Its metal.
+        """
+    @property
+    def verdict(self, /) -> str:
+        """
+        What is said of them: ``keep-apart`` or ``not-judged``.
+        """
+    @property
+    def way(self, /) -> str:
+        """
+        How they meet: ``contact`` or ``run-off``.
+        """
+
+@final
+class MetalsTogether:
+    """
+    The metals of a roof: its parts, those that touch, and those on which another's water runs, which is followed all the way down.
+
+    >>> from seamwright.metal import MetalsTogether
+    >>> parts = [{"name": "flashing", "alloy": "copper"}, {"name": "panels", "alloy": "copper"}]
+    >>> parts.append({"name": "gutter", "alloy": "aluminium-zinc-coated-steel"})
+    >>> drains = [{"first": 0, "second": 1, "at": "headwall 1"}, {"first": 1, "second": 2, "at": "eave 1"}]
+    >>> [(m.first, m.second, m.way, m.verdict, m.places) for m in MetalsTogether.from_dict({"parts": parts, "drains": drains}).compute()]
+    [('flashing', 'gutter', 'run-off', 'keep-apart', ['headwall 1, eave 1']), ('panels', 'gutter', 'run-off', 'keep-apart', ['eave 1'])]
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> MetalsTogether:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> list[MetalMeeting]:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[list[MetalMeeting], Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> MetalsTogether:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> MetalsTogether:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
