@@ -202,6 +202,7 @@ def test_a_packet_has_them_all() -> None:
         assert [(seal.side, seal.check.continuous, len(seal.check.breaks)) for seal in item.sealed] == [
             (seal["side"], seal["check"]["continuous"], len(seal["check"]["breaks"])) for seal in written["sealed"]
         ]
+        assert [side.flank for side in item.along.sides] == [side["flank"] for side in written["along"]["sides"]]
         assert all((seal.caution is None) == seal.check.continuous for seal in item.sealed)
         assert [(path.face, path.water, path.level, path.check.holds) for path in item.water.paths] == [
             (path["face"], path["water"], path["level"], path["check"]["holds"]) for path in written["water"]["paths"]

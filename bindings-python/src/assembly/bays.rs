@@ -14,6 +14,8 @@ part! {
 
     /// Which side of the junction: ``first`` or ``second``.
     side(side) -> String = name_of(&side.side)?;
+    /// On which flank of the line it lies: ``left`` or ``right``.
+    flank(side) -> String = name_of(&side.flank)?;
     /// Number of the plane in the roof.
     plane(side) -> usize = side.plane;
     /// The meeting angle, without sign: 90 degrees is square, 0 is along the seams.

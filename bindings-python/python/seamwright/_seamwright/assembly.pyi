@@ -1222,6 +1222,11 @@ class SideBays:
         All bays together, along the line.
         """
     @property
+    def flank(self, /) -> str:
+        """
+        On which flank of the line it lies: ``left`` or ``right``.
+        """
+    @property
     def gaps(self, /) -> list[Stretch]:
         """
         The stretches without a panel.
