@@ -4,6 +4,8 @@ import json
 import sys
 from pathlib import Path
 
+from polygons import COUNT, FORMS, PANELS, name
+
 # The Rust bench, the plain Python peer, the array peer.
 ROWS = [
     ("parse tape", "parse tape", None),
@@ -20,6 +22,9 @@ ROWS = [
     ("8 square bends, DIN 6935, recorder off", None, None),
     ("8 different bends, DIN 6935, recorder off", None, None),
     ("30 strips of a plane", None, "30 strips of a plane"),
+    ("roofs/100000 panels, listed and marked", None, None),
+    ("roofs/lines of 10000 faces in a square", None, None),
+    ("roofs/lines of 10000 faces in a row", None, None),
     ("demo job, read", None, None),
     ("demo job, worked out", None, None),
     ("demo job, read and worked out", None, None),
@@ -45,31 +50,42 @@ def ratio(peer: float | None, own: float) -> str:
 def main() -> None:
     folder, peers, binding = Path(sys.argv[1]), *(json.loads(Path(name).read_text()) for name in sys.argv[2:4])
     own = {}
-    for found in folder.glob("*/new/benchmark.json"):
-        name = json.loads(found.read_text())["full_id"]
-        own[name] = json.loads(found.with_name("estimates.json").read_text())["median"]["point_estimate"]
+    for found in folder.glob("**/new/benchmark.json"):
+        called = json.loads(found.read_text())["full_id"]
+        own[called] = json.loads(found.with_name("estimates.json").read_text())["median"]["point_estimate"]
     print(f"{'':52} {'Rust':>10} {'Python':>10} {'ratio':>7} {'NumPy':>10} {'ratio':>7}")
-    for name, plain, arrays in ROWS:
-        if name not in own:
-            print(f"{name:52} not measured")
+    for row, plain, arrays in ROWS:
+        if row not in own:
+            print(f"{row:52} not measured")
             continue
         p, a = peers[plain] if plain else None, peers[arrays] if arrays else None
-        print(f"{name:52} {told(own[name]):>10} {told(p):>10} {ratio(p, own[name]):>7} {told(a):>10} {ratio(a, own[name]):>7}")
+        print(f"{row:52} {told(own[row]):>10} {told(p):>10} {ratio(p, own[row]):>7} {told(a):>10} {ratio(a, own[row]):>7}")
     print("Strips: the peer is shapely's intersection alone; the Rust figure includes lengths, marks and groups.")
 
     print(f"\n{'':52} {'Rust':>10} {'by bends':>10} {'ratio':>7} {'folded':>10} {'ratio':>7} {'binding':>10} {'ratio':>7}")
-    for name in BATCHES:
-        if name not in own:
-            print(f"{name:52} not measured")
+    for row in BATCHES:
+        if row not in own:
+            print(f"{row:52} not measured")
             continue
-        a, f, b = peers[name], peers[f"{name} (folded)"], binding.pop(name)
-        figures = (f"{told(a):>10} {ratio(a, own[name]):>7}", f"{told(f):>10} {ratio(f, own[name]):>7}", f"{told(b):>10} {ratio(a, b):>7}")
-        print(f"{name:52} {told(own[name]):>10} {' '.join(figures)}")
+        a, f, b = peers[row], peers[f"{row} (folded)"], binding.pop(row)
+        figures = (f"{told(a):>10} {ratio(a, own[row]):>7}", f"{told(f):>10} {ratio(f, own[row]):>7}", f"{told(b):>10} {ratio(a, b):>7}")
+        print(f"{row:52} {told(own[row]):>10} {' '.join(figures)}")
     print("By bends: NumPy as one would write it. Folded: NumPy folded by hand and in blocks. Binding: seamwright.trim.girths, beside NumPy by bends.")
+    print(f"\n{'':52} {'Rust':>10} {'intersect':>10} {'ratio':>7} {'clip':>10} {'ratio':>7}")
+    strips = [name(form) for form in FORMS]
+    for row in strips:
+        if row not in own:
+            print(f"{row:52} not measured")
+            continue
+        each = COUNT * PANELS
+        whole, clipped, mine = (ns / each for ns in (peers[f"{row}, intersection"], peers[f"{row}, clip_by_rect"], own[row]))
+        figures = (f"{told(whole):>10} {ratio(whole, mine):>7}", f"{told(clipped):>10} {ratio(clipped, mine):>7}")
+        print(f"{row:52} {told(mine):>10} {' '.join(figures)}")
+    print("A strip each. Shapely's intersection and its clip_by_rect, both over arrays; the shapes alone.")
     print("\nThrough the Python package")
-    for name, ns in binding.items():
-        if name not in BATCHES:
-            print(f"{name:52} {told(ns):>10}")
+    for row, ns in binding.items():
+        if row not in BATCHES:
+            print(f"{row:52} {told(ns):>10}")
 
 
 if __name__ == "__main__":

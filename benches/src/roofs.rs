@@ -56,7 +56,7 @@ pub fn list(planes: &[Layout]) -> Result<(usize, usize), Error> {
 pub enum Stand {
     /// In a square.
     Square,
-    /// In a row away, one wall over the other: everything lies over one stretch of x.
+    /// In a row away, one wall over the other: everything lies over one stretch of x. A twenty-fifth as large, so that one roof reaches over the row.
     Row,
 }
 
@@ -70,7 +70,8 @@ pub fn hips(faces: u32, stand: Stand) -> RoofInput {
     };
     let mut planes = Vec::new();
     for k in 0..houses {
-        let metres = |n: u32| Length::micrometres(1_000_000) * i32::try_from(n).unwrap_or(i32::MAX);
+        let unit = Length::micrometres(if stand == Stand::Row { 40_000 } else { 1_000_000 });
+        let metres = |n: u32| unit * i32::try_from(n).unwrap_or(i32::MAX);
         let (x, y) = (15 * (k % across), 11 * (k / across));
         let v = |dx: u32, dy: u32, z: u32| Vertex { x: of(metres(x + dx)), y: of(metres(y + dy)), z: of(metres(z)) };
         let (ridge_a, ridge_b) = (v(5, 5, 3), v(9, 5, 3));
@@ -82,6 +83,31 @@ pub fn hips(faces: u32, stand: Stand) -> RoofInput {
         ];
         planes.extend(sides.map(|(side, outer)| PlaneInput { name: format!("{side} {k}"), shape: Shape::Space { outer, holes: vec![], flatness: None } }));
     }
+    RoofInput::new(planes)
+}
+
+/// A roof of so many faces, at most fifty thousand: one slope the whole length, and on its top edge, side by side with gaps, steeper faces, each of which meets
+/// a piece of it. With `corners`, the long slope has a vertex at every end of a piece.
+#[must_use]
+pub fn comb(faces: u32, corners: bool) -> RoofInput {
+    let teeth = faces.saturating_sub(1).max(1);
+    let v = |x: u32, y: u32, z: u32| {
+        let at = |millimetres: u32| of(Length::micrometres(1000) * i32::try_from(millimetres).unwrap_or(i32::MAX));
+        Vertex { x: at(x), y: at(y), z: at(z) }
+    };
+    let end = 90 * teeth;
+    let mut outer = vec![v(0, 0, 0), v(end, 0, 0), v(end, 10_000, 3000)];
+    if corners {
+        outer.extend((0..teeth).rev().flat_map(|k| [v(90 * k + 80, 10_000, 3000), v(90 * k, 10_000, 3000)]));
+    } else {
+        outer.push(v(0, 10_000, 3000));
+    }
+    let plane = |name: String, outer| PlaneInput { name, shape: Shape::Space { outer, holes: vec![], flatness: None } };
+    let mut planes = vec![plane("long".to_owned(), outer)];
+    planes.extend((0..teeth).map(|k| {
+        let (left, right) = (90 * k, 90 * k + 80);
+        plane(format!("tooth {k}"), vec![v(left, 10_000, 3000), v(right, 10_000, 3000), v(right, 12_000, 6000), v(left, 12_000, 6000)])
+    }));
     RoofInput::new(planes)
 }
 
