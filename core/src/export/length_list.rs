@@ -138,7 +138,7 @@ pub fn length_list_csv<'a>(groups: impl IntoIterator<Item = (&'a str, &'a Group)
 /// use seamwright::export::{ListColumn, ListField, PanelRow, panel_rows_csv};
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let columns = [ListColumn { heading: "mark".into(), field: ListField::Mark }, ListColumn { heading: "pieces".into(), field: ListField::Count }];
 /// let csv = panel_rows_csv(packet.planes.iter().flat_map(PanelRow::groups), &columns)?;
 /// assert!(csv.starts_with(b"mark,pieces\r\n1A,"));

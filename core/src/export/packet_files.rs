@@ -47,7 +47,7 @@ pub struct Artefact {
 /// use seamwright::export::packet_files;
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let (packet, worksheet) = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.explain()?;
+/// let (packet, worksheet) = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.explain()?;
 /// let files = packet_files(&packet, Some(&worksheet))?;
 /// assert!(files.iter().any(|f| f.name == "lists/panels.csv") && files.iter().any(|f| f.name == "crew/ridge-1.html"));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -233,7 +233,7 @@ fn office(packet: &Packet, worksheet: &Worksheet) -> BTreeMap<String, Worksheet>
 /// use seamwright::export::packet_summary;
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// assert!(packet_summary(&packet)?.contains("panels"));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```

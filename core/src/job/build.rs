@@ -48,7 +48,7 @@ impl Job {
     /// use core::ops::ControlFlow;
     /// use seamwright::error::ErrorKind;
     /// use seamwright::job::{Job, Stage};
-    /// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+    /// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
     /// let stop = job.packet(&mut |p| if p.stage == Stage::Panels { ControlFlow::Break(()) } else { ControlFlow::Continue(()) });
     /// assert_eq!(stop.unwrap_err().kind(), ErrorKind::Cancelled);
     /// # Ok::<(), seamwright::error::Error>(())

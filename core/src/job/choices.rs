@@ -10,7 +10,7 @@ use crate::roof::{Line, LineKind, Roof};
 ///
 /// ```
 /// use seamwright::job::{Detail, Job};
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// assert!(job.junctions.kinds.iter().any(|d| matches!(d, Detail::Valley(_))));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -52,7 +52,7 @@ impl Detail {
     /// ```
     /// use seamwright::job::Job;
     /// use seamwright::roof::LineKind;
-    /// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+    /// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
     /// let eave = job.junctions.for_kind(LineKind::Eave).expect("the demo has eaves");
     /// assert_eq!(eave.kind(), LineKind::Eave);
     /// # Ok::<(), seamwright::error::Error>(())
@@ -101,7 +101,7 @@ impl Detail {
 /// ```
 /// use seamwright::job::{Job, LineChoice};
 /// use seamwright::record::Calculation;
-/// let mut job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let mut job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let eave = job.junctions.kinds[0].clone();
 /// job.junctions.lines.push(LineChoice { line: "eave 1".into(), detail: eave });
 /// assert_eq!(job.compute()?.junction("eave 1").map(|j| j.detail.as_str()), Some("junctions.lines[0].detail.eave"));
@@ -121,7 +121,7 @@ pub struct LineChoice {
 ///
 /// ```
 /// use seamwright::job::Job;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// assert_eq!((job.junctions.kinds.len(), job.junctions.lines.len()), (12, 0));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```

@@ -19,7 +19,7 @@ use crate::units::{Angle, Length, LengthFormat, Temperature};
 ///
 /// ```
 /// use seamwright::job::Job;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// assert_eq!(job.format, seamwright::job::JobFormat::SeamwrightJob);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -264,7 +264,7 @@ impl Paperwork {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let packet = job.compute()?;
 /// assert!(packet.summary.panels >= 150);
 /// # Ok::<(), seamwright::error::Error>(())

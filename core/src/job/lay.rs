@@ -13,7 +13,7 @@ use crate::units::{Length, ShopRounding, SurfaceMass};
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let porch = packet.plane("porch").expect("the demo has a porch");
 /// let names: Vec<&str> = porch.lines.iter().map(|l| packet.roof.lines()[*l].name.as_str()).collect();
 /// assert_eq!(names.len(), porch.layout.outline.edge_count());

@@ -66,7 +66,7 @@ impl OrderGroup {
 /// ```
 /// use seamwright::job::{Job, OrderGroup};
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let panels: u64 = packet.order.iter().filter(|l| l.group == OrderGroup::Panels).map(|l| l.count).sum();
 /// assert_eq!(panels, packet.summary.pieces);
 /// # Ok::<(), seamwright::error::Error>(())

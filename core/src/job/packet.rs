@@ -36,7 +36,7 @@ pub const SITE_CAUTIONS: &[&str] = &[
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let ridge = packet.junction("ridge 1").expect("the demo has a ridge");
 /// assert!(ridge.first.rise.degrees() > 0.0); // up to the ridge
 /// assert!(ridge.second.is_some_and(|s| s.rise.degrees() < 0.0)); // and down from it
@@ -59,7 +59,7 @@ pub struct SectionSide {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let ridge = packet.junction("ridge 1").expect("the demo has a ridge");
 /// assert_eq!(ridge.detail, "junctions.kinds[2].ridge");
 /// assert!(ridge.not_engineered().any(|row| row == "rivets")); // the demo's engineer gives the screws alone
@@ -110,7 +110,7 @@ impl JunctionItem {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// assert!(packet.summary.sources.memory > 0); // to be confirmed before metal is cut
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -156,7 +156,7 @@ impl SourceCount {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let s = &packet.summary;
 /// assert!(s.shortest < s.longest && u64::try_from(s.panels).is_ok_and(|n| n <= s.pieces));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -208,7 +208,7 @@ pub struct Summary {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// assert_eq!(packet.format, seamwright::job::PACKET_FORMAT);
 /// assert!(packet.plane("main south").is_some() && packet.junction("eave 99").is_none());
 /// # Ok::<(), seamwright::error::Error>(())

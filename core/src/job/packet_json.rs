@@ -12,7 +12,7 @@ impl Packet {
     /// ```
     /// use seamwright::job::Job;
     /// use seamwright::record::Calculation;
-    /// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+    /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
     /// assert!(packet.to_json()?.starts_with(r#"{"format":"seamwright-packet","version":1,"#));
     /// # Ok::<(), seamwright::error::Error>(())
     /// ```

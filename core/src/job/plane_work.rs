@@ -10,7 +10,7 @@ use crate::record::{Calculation, Recorder, Source};
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let porch = packet.clips.iter().find(|c| c.plane == "porch").expect("the demo has a porch");
 /// assert!(porch.schedule.engineered); // the demo's engineer gives their spacing
 /// # Ok::<(), seamwright::error::Error>(())
@@ -32,7 +32,7 @@ pub struct PlaneClips {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let porch = packet.heat.iter().find(|h| h.plane == "porch").expect("the demo has a porch");
 /// assert!(porch.movement.is_some()); // the demo gives temperatures
 /// # Ok::<(), seamwright::error::Error>(())

@@ -15,7 +15,7 @@ use std::collections::BTreeMap;
 /// use seamwright::job::{Job, JobRevision};
 /// use seamwright::record::Calculation;
 /// use seamwright::units::Length;
-/// let before = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let before = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let revised = JobRevision { now: before.clone(), before, formed: vec![], between_planes: false }.compute()?;
 /// assert!(revised.panels.is_empty() && revised.revised.rows.iter().all(|r| r.before == r.count));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -63,7 +63,7 @@ pub struct PanelChange {
 /// use seamwright::job::{Job, JobRevision};
 /// use seamwright::record::Calculation;
 /// use seamwright::units::Length;
-/// let before = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let before = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let mut now = before.clone();
 /// now.layout.rounding.one_finished = now.layout.rounding.field_cut;
 /// let revised = JobRevision { before, now, formed: vec![], between_planes: false }.compute()?;

@@ -14,7 +14,7 @@ use std::collections::BTreeSet;
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::units::Length;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// assert_eq!(job.supplies.trims.laps[0].lap, Length::inches(8));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -33,7 +33,7 @@ pub struct TrimLap {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::units::Length;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let trims = &job.supplies.trims;
 /// assert_eq!((trims.lap_of("valley pan"), trims.lap_of("eave trim")), (Length::inches(8), Length::inches(4)));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -299,7 +299,7 @@ impl Default for MovementSupply {
 ///
 /// ```
 /// use seamwright::job::Job;
-/// let job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// assert_eq!(job.supplies.trims.stock[0].label, "10 ft");
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```

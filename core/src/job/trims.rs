@@ -14,7 +14,7 @@ use crate::units::{Length, LineMass};
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let run = &packet.trims[0].runs[0];
 /// assert!(run.run >= packet.roof.lines()[run.line].length);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -38,7 +38,7 @@ pub struct TrimRun {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let trim = &packet.trims[0];
 /// assert_eq!(trim.mark, "T1");
 /// assert!(trim.flat.girth() > trim.profile.legs[0].length);

@@ -128,7 +128,7 @@ pub struct ValleyUnderlayment {
 /// use seamwright::record::Calculation;
 /// use seamwright::underlayment::{CourseRule, Roll};
 /// use seamwright::units::Length;
-/// let mut job = Job::from_json(include_bytes!("../../examples/demo_job.json"))?;
+/// let mut job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?;
 /// let roll = Roll { width: Length::inches(48), length: Length::feet(250), rated: None };
 /// job.supplies.underlayment = Some(UnderlaymentSupply { roll, rule: CourseRule::IRC_ONE_LAYER, eave: None, valley: None });
 /// let plan = job.compute()?.underlayment.expect("it was asked for");

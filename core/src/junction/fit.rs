@@ -443,7 +443,7 @@ impl Solved {
     /// ```
     /// use seamwright::job::Job;
     /// use seamwright::record::Calculation;
-    /// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+    /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
     /// let eave = &packet.junction("eave 1").expect("the demo has eaves").section;
     /// let names = |(a, b): (usize, usize)| (eave.trims[a].name.to_string(), eave.trims[b].name.to_string());
     /// assert!(eave.touching().into_iter().map(names).any(|n| n == ("eave trim".into(), "hook strip".into())));

@@ -11,7 +11,7 @@ impl JunctionTrim {
     /// ```
     /// use seamwright::job::Job;
     /// use seamwright::record::Calculation;
-    /// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+    /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
     /// let eave = &packet.junctions.iter().find(|j| j.name == "eave 1").expect("the demo has eaves").section;
     /// assert!(eave.trim("hook strip").unwrap().is_holder() && !eave.trim("eave trim").unwrap().is_holder());
     /// # Ok::<(), seamwright::error::Error>(())

@@ -80,7 +80,7 @@ impl WaterCheck {
 /// use seamwright::job::Job;
 /// use seamwright::junction::{PathFace, WaterLevel};
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let eave = &packet.junction("eave 1").expect("the demo has eaves").water;
 /// assert!(eave.holds());
 /// let metal = eave.paths.iter().find(|p| p.level == WaterLevel::Metal).unwrap();

@@ -37,7 +37,7 @@ pub struct WorkStep {
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// let packet = Job::from_json(include_bytes!("../../examples/demo_job.json"))?.compute()?;
+/// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let eave = packet.junction("eave 1").expect("the demo has eaves");
 /// let at = |what: &str| eave.work.iter().position(|s| s.gives.iter().any(|g| g == what)).unwrap();
 /// assert!(at("continuous cleat") < at("eave trim") && at("eave trim") < at("underlayment") && at("underlayment") < at("panels"));
