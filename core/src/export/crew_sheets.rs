@@ -5,7 +5,7 @@ use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
 use super::line_plan::{LinePlan, PlanSide};
 use super::section_axis::{Other, SectionPlane};
-use super::wording::{caution, struck_distance};
+use super::wording::{caution, skew_total, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
@@ -150,9 +150,7 @@ fn strike(format: LengthFormat, kind: LineKind, mark: &str, line: &StruckLine) -
     let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum.read).length()? } else { line.from_datum.read };
     let distance = |l| struck_distance(format, kind, line.side, l);
     let running = distance(line.from_line.read)?;
-    // What lies on the junction line itself has nothing to measure along a seam.
-    let skew = line.along_seam.filter(|seam| seam.read != line.from_start.read && line.from_line.read != Length::ZERO);
-    let along_seam = skew.map_or(Ok(String::new()), |seam| format.string(seam.read.max((-seam.read).length()?)))?;
+    let along_seam = skew_total(line).map_or(Ok(String::new()), |seam| format.string(seam.max((-seam).length()?)))?;
     Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: distance(up)?, running, along_seam })
 }
 

@@ -3,11 +3,12 @@
 use super::junction_drawing::KeyEntry;
 use super::number::fixed;
 use super::svg::{Anchor, Look, PaperUnit, Svg, narrow_width};
+use super::wording::skew_total;
 use crate::assembly::StruckLine;
 use crate::error::{Error, ErrorKind};
-use crate::junction::Side;
+use crate::junction::{Datum, Side};
 use crate::roof::LineKind;
-use crate::units::{Angle, Length, LengthFormat, TapeReading};
+use crate::units::{Angle, Length, LengthFormat};
 
 const WIDTH: f64 = 60.0;
 const TALLEST: f64 = 40.0;
@@ -123,13 +124,9 @@ impl<'a> LinePlan<'a> {
         for (line, key) in self.lines.iter().zip(self.marks) {
             let size = |l: Length| self.format.string(if l.is_negative() { (-l).length()? } else { l });
             let mut text = format!("{} {}", key.mark, size(line.from_line.read)?);
-            let skew = |s: &TapeReading| line.from_line.read != Length::ZERO && s.read != line.from_start.read && s.read != line.from_line.read;
-            if let Some(seam) = line.along_seam.filter(skew) {
-                // What is measured from a trim's edge runs from there along a seam too; the plan's totals are the junction line's.
-                let sine = line.from_line.exact.mm() / line.from_start.exact.mm();
-                if (sine - 1.0).abs() < 1e-9 {
-                    text.push_str(&format!(", seam {}", size(seam.read)?));
-                }
+            // What is measured from a trim's edge runs from there along a seam too; the plan's totals are the junction line's.
+            if let Some(seam) = skew_total(line).filter(|_| line.start == Datum::JunctionLine) {
+                text.push_str(&format!(", seam {}", size(seam)?));
             }
             let height = self.height(line.side, line.from_line.exact) * scale;
             out.push(Label { line: height, at: height, text });

@@ -1,5 +1,6 @@
 //! Words for people: lengths in their notation, cautions with their lengths in it, ways up and down the slope.
 
+use crate::assembly::StruckLine;
 use crate::error::Error;
 use crate::junction::Side;
 use crate::record::Caution;
@@ -33,6 +34,11 @@ pub fn struck_distance(format: LengthFormat, kind: LineKind, side: Side, distanc
     };
     let (size, word) = if distance.is_negative() { ((-distance).length()?, less) } else { (distance, more) };
     Ok(format!("{} {word}", format.string(size)?))
+}
+
+/// The running total along a seam, where that is another than square to the line. What lies on the junction line itself has nothing to measure there.
+pub(super) fn skew_total(line: &StruckLine) -> Option<Length> {
+    line.along_seam.map(|seam| seam.read).filter(|seam| *seam != line.from_start.read && line.from_line.read != Length::ZERO)
 }
 
 /// What a caution says, its lengths in the caller's notation instead of the exact one.
