@@ -41,7 +41,8 @@ def main() -> None:
         lay = lambda: layout.strips(coordinates, rings, starts, f"{polygons.COVERAGE} mm", "left", unit="mm")  # noqa: E731
         told[polygons.name(form)] = median(lay, 9)
         found, cut = lay(), polygons.by_intersection(given)
-        assert len(found) == len(shapely.get_parts(cut[shapely.area(cut) > 0])), form
+        # Where a corner touches a strip, shapely leaves a point or a line.
+        assert len(found) == np.count_nonzero(shapely.area(shapely.get_parts(cut.ravel()))), form
         sums = np.zeros(cut.shape)
         np.add.at(sums, (found.polygon, found.strip), found.area)
         assert np.allclose(sums, shapely.area(cut), rtol=1e-9, atol=1e-6), form
