@@ -149,6 +149,13 @@ impl Grid {
         mm_of(self.twice_middle)
     }
 
+    /// From so many picometres from the left bound to millimetres from the middle: the same number as [`mm`](Self::mm) of the x there.
+    #[allow(clippy::cast_precision_loss, reason = "less than 2^53, and so is the difference")]
+    pub(crate) fn mm_from_left(&self) -> impl Fn(f64) -> f64 {
+        let half_width = self.half_width as f64;
+        move |across| (2.0 * across - half_width) / 2e9
+    }
+
     /// Millimetres from the middle of an x of the outline.
     pub(crate) fn mm(&self, x: Length) -> f64 {
         mm_within(2 * i128::from(x.pm()) - self.twice_middle)
