@@ -32,6 +32,7 @@ mod matching;
 mod naming;
 mod outline;
 mod overlap;
+mod plan_edges;
 mod plane;
 mod plane_input;
 mod ring_check;
