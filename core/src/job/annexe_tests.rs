@@ -123,7 +123,7 @@ fn the_flue_stands_where_it_is_measured() {
     let by_plan = work(&annexe_with("pipes[0].place", json!({"plan": {"x": mm(flue.at.x), "y": mm(flue.at.y)}}))).unwrap();
     assert!((by_plan.pipes[0].on_plane.y.mm() - up).abs() < 1e-4 && by_plan.pipes[0].made.screws == flue.made.screws);
     // From the right end of the eave, and down from the headwall.
-    let right = json!({"off-line": {"line": "eave 1", "from": "right", "along": "25'-4\"", "off": "9'-6\""}});
+    let right = json!({"off-line": {"line": "eave 1", "from": "right", "along": "7'-4\"", "off": "9'-6\""}});
     assert!(near(work(&annexe_with("pipes[0].place", right)).unwrap().pipes[0].on_plane.x, along));
     let down = json!({"off-line": {"line": "headwall 1", "from": "left", "along": "12'-8\"", "off": "-10 ft"}});
     let place = work(&annexe_with("pipes[0].place", down)).unwrap().pipes[0].on_plane;
@@ -243,6 +243,75 @@ fn a_tee_and_a_higher_wall_in_a_job() {
     assert_eq!((n("coping, end cap"), n("coping, end turned up against a wall")), (3, 1));
     let hold = &packet.copings[0].coping.detail.outside.hold;
     assert!(matches!(hold, CopingHold::Cleat(_)));
+}
+
+#[test]
+fn the_canopy_steps_down_from_the_annexe() {
+    let packet = annexe();
+    let step = packet.junction("step 1").unwrap();
+    let line = &packet.roof.lines()[step.line];
+    assert_eq!((line.riser, line.length), (Some(Length::inches(15)), Length::feet(12)));
+    // The lower plane is the first side, the upper one the second.
+    assert_eq!((packet.planes[step.first.plane].name.as_str(), packet.planes[step.second.unwrap().plane].name.as_str()), ("canopy", "annexe"));
+    // Both ends of the panels are the section's: a turned-up end below, an eave's fold above.
+    let ends: Vec<_> = step.section.ends.iter().map(|e| e.side).collect();
+    assert_eq!(ends, [crate::junction::Side::First, crate::junction::Side::Second]);
+    let edge = |plane: usize| {
+        let lay = &packet.planes[plane];
+        let edge = lay.lines.iter().position(|l| *l == step.line).unwrap();
+        lay.layout.edges[edge].clone()
+    };
+    for (plane, side) in [(step.first.plane, crate::junction::Side::First), (step.second.unwrap().plane, crate::junction::Side::Second)] {
+        assert_eq!(edge(plane), crate::layout::EdgeUse::End(step.section.end(side).unwrap().clone()), "{plane}");
+    }
+    // 12 ft of canopy in panels of 16 in: a closure for each.
+    assert_eq!(step.along.closures.iter().map(|c| c.list.pieces).sum::<usize>(), 9);
+    for trim in ["lower flashing", "eave trim", "hook strip"] {
+        let item = packet.trims.iter().find(|t| t.runs.iter().any(|r| r.line == Some(step.line)) && t.name == trim);
+        assert!(item.is_some_and(|t| t.runs.iter().any(|r| r.run >= line.length)), "{trim}");
+    }
+    assert!(packet.roof.drains().iter().any(|d| d.line == step.line && d.to == crate::roof::Outfall::Plane(step.first.plane)));
+    assert!(step.work.iter().any(|w| w.does.contains("up the riser")) && step.work.last().unwrap().does.contains("upper panels"));
+    // Nothing breaks the sealed line under the riser.
+    assert!(step.sealed.iter().all(|s| s.check.breaks.is_empty()), "{:?}", step.sealed);
+}
+
+#[test]
+fn steps_that_cannot_be_are_refused() {
+    use ErrorKind::{Geometry, Impossible, Missing, Unknown};
+    let canopy = |path: &'static str, value: Value| (path, value);
+    let cases = [
+        (canopy("roof.steps[0].lower", json!("porch")), Unknown, "roof.steps[0].lower", "porch", "annexe, canopy"),
+        (canopy("roof.steps[0]", json!({"lower": "annexe", "upper": "canopy"})), Geometry, "roof.steps[0]", "-381 mm", "a riser of more than"),
+        (canopy("roof.planes[1].shape.plan.down_slope", json!("90 deg")), Geometry, "roof.steps[0]", "*", "water away"),
+        (canopy("roof.planes[1].shape.plan.down_slope", json!("180 deg")), Geometry, "roof.steps[0]", "*", "one height within"),
+        // A riser of 9 in: the flashing's leg stands too low over the pan.
+        (canopy("roof.planes[1].shape.plan.anchor.z", json!("9'-3\"")), Impossible, "lines.step 1.riser", "228.6 mm", "or more"),
+        (canopy("junctions.kinds[4]", json!({"high-edge": null})), ErrorKind::Format, "junctions.kinds[4].high-edge", "*", "*"),
+        (
+            canopy("junctions.kinds[4].step.lower.below_edge", json!("-1 in")),
+            ErrorKind::OutOfRange,
+            "junctions.kinds[4].step.lower.below_edge",
+            "-25.4 mm",
+            "0 mm or more",
+        ),
+    ];
+    for ((path, value), kind, said_at, said, accepted) in cases {
+        let e = refused(&annexe_with(path, value.clone()));
+        let case = format!("{path} = {value}: {e}");
+        if kind == ErrorKind::Format {
+            assert!(e.path().starts_with("junctions.kinds[4]"), "{case}");
+            continue;
+        }
+        assert_eq!((e.kind(), e.path()), (kind, said_at), "{case}");
+        assert!(said == "*" || e.value() == Some(said), "{case}");
+        assert!(e.allowed().is_some_and(|a| a.contains(accepted)), "{case}");
+    }
+    // Without a detail for it the line is named.
+    let mut json = annexe_json();
+    json["junctions"]["kinds"].as_array_mut().unwrap().truncate(4);
+    let e = refused(&json);
+    assert_eq!((e.kind(), e.value(), e.allowed()), (Missing, Some("step 1"), Some("a detail for the kind step")));
 }
 
 #[test]
