@@ -20,6 +20,7 @@ mod junction_line;
 mod line_bays;
 mod line_parts;
 mod line_seals;
+mod pan_end;
 mod pins;
 mod plane_panels;
 mod sealed_line;
@@ -35,6 +36,8 @@ mod along_tests;
 mod bay_tests;
 #[cfg(test)]
 mod coping_run_tests;
+#[cfg(test)]
+mod pan_end_tests;
 #[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
@@ -55,6 +58,7 @@ pub use junction_line::{JunctionLine, JunctionSide, LineChoices};
 pub use line_bays::LineBays;
 pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub use line_seals::{LineSeals, SealChoices, SideSeal, TrimJoints};
+pub use pan_end::{PanEnd, PanEndCut, PanEndLeg, PanEndOn, PanEndSide};
 pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
 pub use plane_panels::PlanePanels;
 pub use sealed_line::{SealBreak, SealCheck, SealLayer, SealNeed, SealPassage, SealedLine};

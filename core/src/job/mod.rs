@@ -16,6 +16,7 @@ mod order;
 mod packet;
 #[cfg(feature = "serde")]
 mod packet_json;
+mod pan_ends;
 mod plane_work;
 mod progress;
 mod revise;
@@ -51,6 +52,8 @@ mod schedule_tests;
 mod small_tests;
 #[cfg(test)]
 pub(crate) mod test_jobs;
+#[cfg(test)]
+mod valley_tests;
 #[cfg(test)]
 mod water_tests;
 
