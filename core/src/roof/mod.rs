@@ -32,8 +32,10 @@ mod matching;
 mod naming;
 mod outline;
 mod overlap;
+mod plan_edges;
 mod plane;
 mod plane_input;
+mod ring_check;
 mod snapping;
 mod survey;
 mod vertex;
@@ -68,6 +70,7 @@ pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
 pub use plane::{Direction, Plane};
 pub use plane_input::{Opening, PlaneInput, Shape};
+pub(crate) use ring_check::RingCheck;
 pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub use survey::{
     JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
