@@ -23,6 +23,7 @@ use crate::units::{Length, LengthFormat};
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
+#[allow(clippy::large_enum_variant, reason = "one is made for a drawing")]
 pub enum BlankOf {
     /// A planned blank.
     Plan(BlankPlan),
