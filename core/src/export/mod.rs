@@ -28,6 +28,7 @@ mod crew_sheets;
 mod crew_water;
 #[cfg(feature = "serde")]
 mod drawing;
+mod drawn_blank;
 mod drawn_trim;
 mod dxf;
 mod dxf_frame;
@@ -87,6 +88,7 @@ pub use course_list::course_list_csv;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 #[cfg(feature = "serde")]
 pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};
+pub use drawn_blank::{BlankOf, BlankView, DrawnBlank};
 pub use drawn_trim::{DrawnTrim, TrimView};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
