@@ -354,7 +354,7 @@ impl Job {
                 let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
                 let lower = run.lower.as_ref().and_then(|_| junction.section.lower_trims.get(run.trim));
                 let pieces = match lower {
-                    Some(lower) => Pieces::Tapered(run.length.run, WantedTaper::new(trim, lower, &run.length, starts_low(roof, junction.line))?),
+                    Some(lower) => Pieces::Tapered(run.length.run, Box::new(WantedTaper::new(trim, lower, &run.length, starts_low(roof, junction.line))?)),
                     None => Pieces::Lapped(run.length.run),
                 };
                 wanted.push(Wanted { line: Some(junction.line), name: &junction.name, path: &junction.detail, trim, pieces });

@@ -99,7 +99,7 @@ pub(super) enum Pieces {
     /// Lapped over so much.
     Lapped(Length),
     /// Lapped over so much, each made for its place on a run that tapers.
-    Tapered(Length, WantedTaper),
+    Tapered(Length, Box<WantedTaper>),
     /// Set as they are, apart from each other.
     Set(Vec<Length>),
 }
