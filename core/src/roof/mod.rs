@@ -33,8 +33,10 @@ mod matching;
 mod naming;
 mod outline;
 mod overlap;
+mod plan_edges;
 mod plane;
 mod plane_input;
+mod ring_check;
 mod snapping;
 mod steps;
 mod survey;
@@ -72,6 +74,7 @@ pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
 pub use plane::{Direction, Plane};
 pub use plane_input::{Opening, PlaneInput, Shape};
+pub(crate) use ring_check::RingCheck;
 pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub use steps::StepInput;
 pub use survey::{

@@ -5,6 +5,7 @@ use super::drainage::{Drain, drains};
 use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
+use super::plan_edges::PlanEdges;
 use super::steps::StepInput;
 use super::walls::{self, Wall};
 use super::{Plane, PlaneInput, cautions};
@@ -320,9 +321,19 @@ fn check_planes(planes: &[(String, Plane)], tolerance: Length, faults: &mut Faul
         }
     }
     let boxes: Vec<Box2> = planes.iter().map(|(_, p)| Box2::round(p.rings.iter().flatten())).collect();
-    for (a, b) in near_pairs(&boxes, 0) {
+    let origin = planes.first().and_then(|(_, p)| p.rings.first()?.first()).copied().unwrap_or_default();
+    let mut edges: Vec<Option<PlanEdges>> = planes.iter().map(|_| None).collect();
+    // No plane lies deeper in another than their boxes do: neighbours along a level edge need no closer look. A micrometre is left for rounding.
+    let margin = (tolerance.pm() / 2 - Length::micrometres(1).pm()).max(0);
+    for (a, b) in near_pairs(&boxes, -margin) {
         let (Some((i, p)), Some((j, q))) = (planes.get(a), planes.get(b)) else { continue };
-        if let Some(depth) = overlap(p, q, tolerance.mm()) {
+        for (k, plane) in [(a, p), (b, q)] {
+            if let Some(slot) = edges.get_mut(k) {
+                slot.get_or_insert_with(|| PlanEdges::of(plane, origin));
+            }
+        }
+        let (Some(Some(of_p)), Some(Some(of_q))) = (edges.get(a), edges.get(b)) else { continue };
+        if let Some(depth) = overlap(of_p, of_q, tolerance.mm()) {
             faults.add(
                 Error::new(ErrorKind::Geometry, format!("the planes {} and {} overlap in plan", p.name(), q.name()))
                     .at(j.clone())
