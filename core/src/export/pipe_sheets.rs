@@ -39,7 +39,7 @@ pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDra
     let numbers = item.panels.iter().map(|n| (n + 1).to_string()).collect::<Vec<_>>().join(", ");
     let title = format!("{}, {plane}, panel {numbers}", item.name);
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
-    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(92_000))?.svg()?];
+    sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(76_000))?.svg()?];
     let across = |what: &str, from: &str, distance: Length| -> Result<StrikeLine, Error> {
         let distance = format.string(distance)?;
         Ok(StrikeLine {
@@ -52,15 +52,11 @@ pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDra
         })
     };
     let middle = across("the pipe's middle, across", "the left seam of the panel", pipe.from_seam)?;
-    let up = format.string(item.above_end)?;
+    let up = long.string(item.above_end)?;
+    let foot = item.foot.as_str();
     sheet.lines = vec![
         StrikeLine { running: String::new(), ..middle },
-        StrikeLine {
-            strike: "the pipe's middle, up".into(),
-            from: format!("the lower end of panel {}", item.panels.first().map_or(0, |n| n + 1)),
-            distance: format!("{up} up"),
-            ..StrikeLine::default()
-        },
+        StrikeLine { strike: "the pipe's middle, up".into(), from: format!("{foot}, along the seam"), distance: format!("{up} up"), ..StrikeLine::default() },
     ];
     for (key, line) in drawing.lines().iter().zip(&made.section.lines) {
         let from = if line.datum == crate::junction::Datum::JunctionLine { "the pipe's middle".to_owned() } else { line.datum.to_string() };

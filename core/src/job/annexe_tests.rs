@@ -112,7 +112,7 @@ fn the_flue_stands_where_it_is_measured() {
     assert_eq!(flue.panels, [9]);
     assert!(near(flue.pipe.from_seam, 8.0 * 25.4) && flue.pipe.coverage == Length::inches(16));
     let panel = &packet.planes[0].laid.panels[9];
-    assert!(near(flue.above_end, up - panel.lower[0].left.y.mm()));
+    assert!(near(flue.above_end, up - panel.lower[0].left.y.mm()) && flue.foot == "eave 1");
     // The headwall's closures fix the panels at their tops.
     assert_eq!(packet.heat[0].pins.panels[9].fixing, Fixing::Upper);
     assert_eq!(flue.pipe.fixed, FixedLine::Above);
@@ -272,6 +272,8 @@ fn the_canopy_steps_down_from_the_annexe() {
     }
     assert!(packet.roof.drains().iter().any(|d| d.line == step.line && d.to == crate::roof::Outfall::Plane(step.first.plane)));
     assert!(step.work.iter().any(|w| w.does.contains("up the riser")) && step.work.last().unwrap().does.contains("upper panels"));
+    // Above the riser the panels hang over the drip trim as at an eave, and shelter its fasteners.
+    assert!(step.water.cautions.is_empty(), "{:?}", step.water.cautions);
     // Nothing breaks the sealed line under the riser.
     assert!(step.sealed.iter().all(|s| s.check.breaks.is_empty()), "{:?}", step.sealed);
 }

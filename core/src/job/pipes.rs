@@ -124,7 +124,9 @@ pub struct PipeItem {
     pub at: Vertex,
     /// The same in the plane: across the slope and up it.
     pub on_plane: Point,
-    /// From the lower end of its panel up to its middle, along the seams.
+    /// The line at the foot of its panel, by name.
+    pub foot: String,
+    /// From that line up to its middle, along the seams.
     pub above_end: Length,
     /// The bead around its collar.
     pub collar_bead: BeadSize,
@@ -148,6 +150,13 @@ fn lies(panel: &LaidPanel, x: f64) -> Option<(f64, f64)> {
         return None;
     }
     Some((level(&panel.lower, x)?, level(&panel.upper, x)?))
+}
+
+/// The name of the line at the foot of a panel, at so far across.
+fn foot_of(roof: &Roof, lay: &PlaneLay, panel: &LaidPanel, x: f64) -> String {
+    let part = panel.lower.iter().find(|p| p.left.x.mm() <= x && x <= p.right.x.mm());
+    let line = part.and_then(|p| lay.lines.get(p.edge)).and_then(|line| roof.lines().get(*line));
+    line.map_or_else(String::new, |l| l.name.clone())
 }
 
 /// The notch of a panel at this level, as a band.
@@ -345,6 +354,7 @@ impl Job {
             mark: lay.laid.mark_of(panel).unwrap_or_default().to_owned(),
             at: place.to_space(own.at)?,
             on_plane: own.at,
+            foot: foot_of(roof, lay, panel, x),
             above_end: Length::from_mm(y - low)?,
             collar_bead: detail.collar_bead,
             pipe,

@@ -102,10 +102,13 @@ impl Leg {
 struct Face {
     rise: Angle,
     way: i32,
+    /// How high the deck's edge stands over the junction line.
+    raised: Length,
 }
 
 impl Face {
     fn at(&self, p: SectionPoint) -> Result<(Length, Length), Error> {
+        let p = SectionPoint { z: (p.z - self.raised).length()?, ..p };
         Ok(((along(p, self.rise)? * self.way).length()?, through(p, self.rise)?.height))
     }
 
@@ -161,7 +164,12 @@ pub(super) fn panels(solved: &Solved, of: &WaterSide) -> Result<Option<FaceSheet
 /// The trims along the deck of a side. Between two decks a leg lies along the one whose direction it is nearer to, if it reaches onto that side; where both have one
 /// direction, and where there is one deck alone, its middle tells.
 pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angle>) -> Result<Vec<FaceSheet<'a>>, Error> {
-    let face = Face { rise: of.rise, way: of.way() };
+    // Over a riser stands the upper deck, and on it the trims that reach so high.
+    let riser = solved.adjoining.iter().find_map(|a| if let Adjoining::Riser { height } = a { Some(*height) } else { None });
+    let raised = riser.filter(|_| of.side == Side::Second).unwrap_or_default();
+    let stands = |trim: &JunctionTrim| riser.is_none_or(|h| trim.corners.iter().any(|c| c.z >= h) == (of.side == Side::Second));
+    let other = other.filter(|_| riser.is_none());
+    let face = Face { rise: of.rise, way: of.way(), raised };
     let away = of.water == Water::Away;
     let mine = |leg: &Leg| match other.map(|rise| leg.off(rise) - leg.off(of.rise)) {
         // Some of it on this side, and none of it under the deck: the drip of the other side may run in this one's direction.
@@ -172,7 +180,7 @@ pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angl
         _ => leg.middle > Length::ZERO,
     };
     let mut out = Vec::new();
-    for (k, trim) in solved.trims.iter().enumerate() {
+    for (k, trim) in solved.trims.iter().enumerate().filter(|(_, t)| stands(t)) {
         out.extend(face.sheet(k, trim, mine)?);
     }
     Ok(out)
@@ -180,7 +188,7 @@ pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angl
 
 /// The trims along a wall at the line and the cladding on it, in positions up the wall.
 pub(super) fn on_wall(solved: &Solved) -> Result<Vec<FaceSheet<'_>>, Error> {
-    let face = Face { rise: Angle::SQUARE, way: 1 };
+    let face = Face { rise: Angle::SQUARE, way: 1, raised: Length::ZERO };
     let mut out = Vec::new();
     for (k, trim) in solved.trims.iter().enumerate() {
         out.extend(face.sheet(k, trim, |leg| leg.middle > Length::ZERO && leg.out <= OFF_WALL)?);
