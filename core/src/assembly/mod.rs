@@ -12,6 +12,7 @@ pub mod cautions;
 mod clips;
 mod closures;
 mod coping_run;
+mod coping_walls;
 mod corner_rules;
 mod corners;
 mod end_movement;
@@ -20,6 +21,7 @@ mod junction_line;
 mod line_bays;
 mod line_parts;
 mod line_seals;
+mod pan_end;
 mod pins;
 mod plane_panels;
 mod sealed_line;
@@ -36,6 +38,10 @@ mod bay_tests;
 #[cfg(test)]
 mod coping_run_tests;
 #[cfg(test)]
+mod coping_walls_tests;
+#[cfg(test)]
+mod pan_end_tests;
+#[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
 mod sealed_line_tests;
@@ -46,7 +52,9 @@ pub use crate::units::TapeReading;
 pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
 pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
-pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews};
+pub(crate) use coping_run::coping_stretches;
+pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews, CopingTee};
+pub use coping_walls::{CopedWall, CopingCorner, CopingCornerKind, CopingMeets, CopingPlan, CopingWalls, PlainWall, RunOfCoping, TeeOnRun};
 pub use corner_rules::laps_over;
 pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, PairRule, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};
@@ -55,6 +63,7 @@ pub use junction_line::{JunctionLine, JunctionSide, LineChoices};
 pub use line_bays::LineBays;
 pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub use line_seals::{LineSeals, SealChoices, SideSeal, TrimJoints};
+pub use pan_end::{PanEnd, PanEndCut, PanEndLeg, PanEndOn, PanEndSide};
 pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
 pub use plane_panels::PlanePanels;
 pub use sealed_line::{SealBreak, SealCheck, SealLayer, SealNeed, SealPassage, SealedLine};

@@ -1,13 +1,15 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
+use super::copings::{CopingCornerItem, CopingItem};
 use super::input::{Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
 use super::list_columns::ListColumn;
 use super::order::OrderLine;
+use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
-use crate::assembly::{LineAssembly, RoofCorners, SideSeal};
+use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
 use crate::panel::Hold;
@@ -85,6 +87,9 @@ pub struct JunctionItem {
     pub section: Solved,
     /// What lies along the real line.
     pub along: LineAssembly,
+    /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub pan_end: Option<PanEndCut>,
     /// The line of defence of each side on which something seals, and whether it goes through from end to end.
     pub sealed: Vec<SideSeal>,
     /// What laps what, and whether its fasteners stay out of running water.
@@ -242,6 +247,15 @@ pub struct Packet {
     pub planes: Vec<PlaneLay>,
     /// The lines that could be named, worked out.
     pub junctions: Vec<JunctionItem>,
+    /// The copings, run by run.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub copings: Vec<CopingItem>,
+    /// Where copings meet.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub coping_corners: Vec<CopingCornerItem>,
+    /// The pipes, in the order given.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub pipes: Vec<PipeItem>,
     /// Where lines meet.
     pub corners: RoofCorners,
     /// The trims.

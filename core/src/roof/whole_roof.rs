@@ -6,6 +6,7 @@ use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
 use super::plan_edges::PlanEdges;
+use super::steps::StepInput;
 use super::walls::{self, Wall};
 use super::{Plane, PlaneInput, cautions};
 use crate::error::{Error, ErrorKind, Faults};
@@ -44,6 +45,9 @@ pub struct RoofInput {
     /// Crickets behind holes of the planes, each by the hole's name; their planes come after those given, left and right.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub crickets: Vec<CricketInput>,
+    /// Steps: planes of which the one ends plumb over the other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub steps: Vec<StepInput>,
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub tolerance: Option<Length>,
@@ -59,7 +63,7 @@ impl RoofInput {
     /// A roof of these planes, without walls, with the tolerances of common practice.
     #[must_use]
     pub fn new(planes: Vec<PlaneInput>) -> RoofInput {
-        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), steps: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
     }
 
     /// The names of its planes, those of its crickets among them, in the order of the roof's planes.
@@ -221,7 +225,7 @@ impl Calculation for RoofInput {
                     .source(Source::geometry())
             });
         }
-        let (lines, mut found) = naming::name_lines(&planes, &self.walls, used)?;
+        let (lines, mut found) = naming::name_lines(&planes, &self.walls, &self.steps, used)?;
         for line in &lines {
             naming::tell(line, &planes, r);
         }
