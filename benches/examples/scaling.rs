@@ -1,4 +1,4 @@
-//! One piece of work of one size, to be counted by valgrind: `scaling lines-square 10000`, `lines-row`, `lines-comb`, `lines-corners`, `panels`, `panels-kept`,
+//! One piece of work of one size, to be counted by valgrind: `scaling lines-square 10000`, `lines-row`, `lines-comb`, `lines-corners`, `panels`, `panels-kept`, `pairs`, `snap-tiles`,
 //! `strips-4`, `strips-12`, `strips-99`. With a third word, `input`, the input alone is made, so that its share can be taken off.
 
 use seamwright::error::Error;
@@ -6,7 +6,7 @@ use seamwright::layout::{PolygonArrays, Start, strips};
 use seamwright::record::Calculation;
 use seamwright::units::{Length, LengthArray, LengthUnit};
 use seamwright_benches::polygons::{COVERAGE, FORMS, polygons_of};
-use seamwright_benches::roofs::{Stand, comb, hips, list, list_kept, planes};
+use seamwright_benches::roofs::{Stand, comb, hips, list, list_kept, planes, skewed, tiles};
 use std::process::ExitCode;
 
 fn work(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error> {
@@ -22,6 +22,14 @@ fn work(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error
         "panels-kept" => {
             let made = planes(count)?;
             return Ok(Some(if input_only { made.len() } else { list_kept(&made)?.iter().map(|(listed, _)| listed.pieces.len()).sum() }));
+        }
+        "pairs" => {
+            let made = skewed(count)?;
+            return Ok(Some(if input_only { made.layout.edges.len() } else { made.compute()?.pairs.len() }));
+        }
+        "snap-tiles" => {
+            let made = tiles(count);
+            return Ok(Some(if input_only { made.roof.planes.len() } else { made.compute()?.roof.planes.len() }));
         }
         _ => return cut(what, count, input_only),
     };
@@ -52,7 +60,7 @@ fn main() -> ExitCode {
         }
         _ => {
             eprintln!(
-                "which work (lines-square, lines-row, lines-comb, lines-corners, panels, panels-kept, strips-4, strips-12, strips-99), and how many faces, panels or polygons"
+                "which work (lines-square, lines-row, lines-comb, lines-corners, panels, panels-kept, pairs, snap-tiles, strips-4, strips-12, strips-99), and how many faces, panels or polygons"
             );
             return ExitCode::FAILURE;
         }

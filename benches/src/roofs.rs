@@ -1,10 +1,12 @@
 //! Roofs of any size: planes with many panels, and many planes with lines between them.
 
 use seamwright::error::Error;
-use seamwright::layout::{EdgeUse, LayDirection, Layout, ListChoices, ListedPlane, MarkFrom, MarkedSeams, PanelList, SeamMarks, Start};
+use seamwright::layout::{
+    EdgeUse, Governs, LayDirection, Layout, LengthLimit, ListChoices, ListedPlane, MarkFrom, MarkedSeams, PairChoice, PanelList, SeamMarks, Start,
+};
 use seamwright::panel::{Panel, PanelEnd, Seam};
 use seamwright::record::Calculation;
-use seamwright::roof::{Outline, PlaneInput, Point, RoofInput, Shape, Vertex};
+use seamwright::roof::{Outline, PlaneInput, Point, RoofInput, Shape, Snapping, Vertex};
 use seamwright::units::{Length, Rounding, ShopRounding};
 
 /// Panels on each plane of [`planes`].
@@ -59,6 +61,42 @@ fn listed(layout: &Layout) -> Result<(ListedPlane, MarkedSeams), Error> {
     let listed = PanelList { layout: layout.clone(), choices: ListChoices::laid(LayDirection::LeftToRight) }.compute()?;
     let marked = SeamMarks { layout: layout.clone(), from: MarkFrom::Left, tape, creep: None }.compute()?;
     Ok((listed, marked))
+}
+
+/// A plane of so many panels, half of them skew at the head, half at the foot, all to one side, and blanks of at most so much that some two fit and some do not.
+///
+/// # Errors
+/// None for an even number up to a hundred thousand.
+pub fn skewed(panels: u32) -> Result<PanelList, Error> {
+    let (coverage, half) = (Length::inches(16), i32::try_from(panels / 2).unwrap_or(i32::MAX));
+    let panel = Panel::new(coverage, Length::inches(2), Seam::DoubleLock { lock: Length::inches_64(24) })?;
+    // Every panel is 100 mm longer or shorter than its neighbour.
+    let (low, rise) = (i64::from(half) * 50, i64::from(half) * 100);
+    let at = |x: i32, millimetres: i64| Ok(Point::new((coverage * x).length()?, Length::from_pm(millimetres * 1_000_000_000)));
+    let corners = vec![at(0, 0)?, at(half, 0)?, at(2 * half, rise)?, at(2 * half, low + rise)?, at(half, low + rise)?, at(0, low)?];
+    let bare = |_: &_| EdgeUse::End(PanelEnd::hold_back(Length::ZERO));
+    let most = LengthLimit { length: Length::from_pm((low + rise + 1000) * 1_000_000_000), governs: Governs::Shipping, end_lap: None };
+    let layout = Layout::new(Outline::new(corners, vec![])?, panel, Start::Left, bare)?.with_limit(most);
+    let choices = ListChoices { pairs: Some(PairChoice { kerf: Length::ZERO }), ..ListChoices::laid(LayDirection::LeftToRight) };
+    Ok(PanelList { layout, choices })
+}
+
+/// One slope that comes in so many faces, a square number of them, as a model has it that was cut into tiles: to be brought together and made one.
+#[must_use]
+pub fn tiles(faces: u32) -> Snapping {
+    let side = faces.isqrt();
+    let v = |x: u32, y: u32| {
+        let at = |metres: u32| of(Length::micrometres(1_000_000) * i32::try_from(metres).unwrap_or(i32::MAX));
+        Vertex { x: at(x), y: at(y), z: at(y) }
+    };
+    let tile = |k: u32| {
+        let (x, y) = (k % side, k / side);
+        PlaneInput {
+            name: format!("tile {k}"),
+            shape: Shape::Space { outer: vec![v(x, y), v(x + 1, y), v(x + 1, y + 1), v(x, y + 1)], holes: vec![], flatness: None },
+        }
+    };
+    Snapping { merge_coplanar: true, ..Snapping::new(RoofInput::new((0..side * side).map(tile).collect())) }
 }
 
 /// How the houses of a roof stand.

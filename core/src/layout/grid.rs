@@ -156,9 +156,9 @@ impl Grid {
     }
 
     /// From so many picometres from the left bound to millimetres from the middle: the same number as [`mm`](Self::mm) of the x there.
-    #[allow(clippy::cast_precision_loss, reason = "less than 2^53, and so is the difference")]
     pub(crate) fn mm_from_left(&self) -> impl Fn(f64) -> f64 {
-        let half_width = self.half_width as f64;
+        // Less than 2^53, and so is the difference.
+        let half_width = within(self.half_width);
         move |across| (2.0 * across - half_width) / 2e9
     }
 
@@ -207,9 +207,13 @@ fn mm_of(half_picometres: i128) -> f64 {
 }
 
 /// The same for what lies within an outline's bounds, which are less than 9 km across: it fits into one word, which makes a sweep of strips quick.
-#[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
 fn mm_within(half_picometres: i128) -> f64 {
-    i64::try_from(half_picometres).unwrap_or(if half_picometres < 0 { i64::MIN } else { i64::MAX }) as f64 / 2e9
+    within(half_picometres) / 2e9
+}
+
+#[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
+fn within(half_picometres: i128) -> f64 {
+    i64::try_from(half_picometres).unwrap_or(if half_picometres < 0 { i64::MIN } else { i64::MAX }) as f64
 }
 
 fn half_picometres(mm: f64) -> Result<i128, Error> {

@@ -59,6 +59,9 @@ impl PolygonArrays<'_> {
     }
 }
 
+/// Runs that room is made for before they are found.
+const AHEAD: usize = 1 << 16;
+
 /// One polygon after the other, read and checked; the buffers are reused.
 #[derive(Default)]
 struct Polygon {
@@ -66,6 +69,10 @@ struct Polygon {
     /// The vertices of each ring among the points.
     rings: Vec<Range<usize>>,
     check: RingCheck,
+    /// Of every run its strip, its number there, and left, right, foot, head, clear length and area.
+    rows: Vec<(u32, u32, [f64; 6])>,
+    /// How many polygons are left, with this one.
+    left: usize,
     /// Every corner in millimetres: from the middle of the bounds, and from their foot.
     corners: Vec<(f64, f64)>,
 }
@@ -110,7 +117,7 @@ impl Polygon {
                 segments.push(segment);
             }
         }
-        (segments, self.check.from_left().map(|corner| at(corner).0).collect())
+        (segments, self.check.order().map(|corner| at(corner).0).collect())
     }
 }
 
@@ -165,11 +172,15 @@ pub fn strips(polygons: PolygonArrays<'_>, coverage: Length, start: Start, unit:
     faults.keep(coverage.positive("coverage"));
     faults.keep(polygons.check());
     faults.check()?;
-    let (mut out, mut polygon) = (StripArrays::default(), Polygon::default());
+    let (mut out, mut polygon) = (StripArrays::default(), Polygon { left: polygons.count(), ..Polygon::default() });
     let mut faults = Faults::default();
     let back = 1.0 / mm_in(unit);
     for (k, (&first, &end)) in (0..).zip(polygons.polygons.iter().zip(polygons.polygons.iter().skip(1))) {
-        let cut = polygon.read(&polygons, first, end).and_then(|bounds| Ok(out.cut(k, &mut polygon, &bounds, Grid::new(&bounds, coverage, start)?, back)));
+        let cut = polygon.read(&polygons, first, end).and_then(|bounds| {
+            out.cut(k, &mut polygon, &bounds, Grid::new(&bounds, coverage, start)?, back);
+            Ok(())
+        });
+        polygon.left -= 1;
         faults.keep(cut.map_err(|e| e.moved("panel.coverage", "coverage").under(&format!("polygons[{k}]"))));
     }
     faults.check()?;
@@ -177,7 +188,12 @@ pub fn strips(polygons: PolygonArrays<'_>, coverage: Length, start: Start, unit:
 }
 
 impl StripArrays {
-    fn reserve(&mut self, runs: usize) {
+    /// Makes room for the runs of one polygon and, as far as that is not much, of as many like it as follow.
+    fn reserve(&mut self, strips: usize, polygons: usize) {
+        if self.area.capacity() - self.area.len() >= strips {
+            return;
+        }
+        let runs = strips.max(strips.saturating_mul(polygons).min(AHEAD));
         for column in [&mut self.polygon, &mut self.strip, &mut self.run] {
             column.reserve(runs);
         }
@@ -190,21 +206,25 @@ impl StripArrays {
         let (segments, breaks) = of.segments(&grid);
         let (middle, low) = (grid.middle_mm(), bounds.low.y.mm());
         let mut clipper = Clipper::sorted(&segments, breaks, Vec::new());
-        self.reserve(grid.count());
+        self.reserve(grid.count(), of.left);
+        let rows = &mut of.rows;
+        rows.clear();
         for (strip, sides) in (0..).zip(grid.strips()) {
             clipper.cut(sides.left, sides.right);
-            for (number, run) in (0..).zip(clipper.spans()) {
-                self.polygon.push(polygon);
-                self.strip.push(strip);
-                self.run.push(number);
-                self.left.push((middle + run.left) * back);
-                self.right.push((middle + run.right) * back);
-                self.foot.push((low + run.foot) * back);
-                self.head.push((low + run.head) * back);
-                self.clear.push(run.clear * back);
-                self.area.push(run.area * (back * back));
+            for (run, r) in (0..).zip(clipper.spans()) {
+                rows.push((strip, run, [r.left, r.right, r.foot, r.head, r.clear, r.area]));
             }
         }
+        // Column by column, which is quicker than row by row.
+        self.polygon.extend(rows.iter().map(|_| polygon));
+        self.strip.extend(rows.iter().map(|row| row.0));
+        self.run.extend(rows.iter().map(|row| row.1));
+        self.left.extend(rows.iter().map(|(.., [left, ..])| (middle + left) * back));
+        self.right.extend(rows.iter().map(|(.., [_, right, ..])| (middle + right) * back));
+        self.foot.extend(rows.iter().map(|(.., [_, _, foot, ..])| (low + foot) * back));
+        self.head.extend(rows.iter().map(|(.., [.., head, _, _])| (low + head) * back));
+        self.clear.extend(rows.iter().map(|(.., [.., clear, _])| clear * back));
+        self.area.extend(rows.iter().map(|(.., [.., area])| area * (back * back)));
     }
 }
 

@@ -32,9 +32,9 @@ impl Around {
     }
 
     /// The square of the distance of a place, 0 within.
-    fn from(&self, p: V2) -> f64 {
-        let off = |low: f64, at: f64, high: f64| (low - at).max(at - high).max(0.0);
-        let (x, y) = (off(self.low[0], p[0], self.high[0]), off(self.low[1], p[1], self.high[1]));
+    fn off(&self, p: V2) -> f64 {
+        let beyond = |low: f64, at: f64, high: f64| (low - at).max(at - high).max(0.0);
+        let (x, y) = (beyond(self.low[0], p[0], self.high[0]), beyond(self.low[1], p[1], self.high[1]));
         x * x + y * y
     }
 }
@@ -152,7 +152,7 @@ impl PlanEdges {
         }
         let nearest = core::cell::Cell::new(f64::INFINITY);
         self.walk(
-            |chain, _| chain.around.from(p) <= nearest.get(),
+            |chain, _| chain.around.off(p) <= nearest.get(),
             |(a, b)| {
                 let (d, e) = ([b[0] - a[0], b[1] - a[1]], [p[0] - a[0], p[1] - a[1]]);
                 let t = ((d[0] * e[0] + d[1] * e[1]) / (d[0] * d[0] + d[1] * d[1])).clamp(0.0, 1.0);

@@ -139,6 +139,9 @@ fn meeting_place(a: Coord<f64>, b: Coord<f64>, c: Coord<f64>, d: Coord<f64>) -> 
     Coord { x: c.x + (d.x - c.x) * t, y: c.y + (d.y - c.y) * t }
 }
 
+/// An edge that meets another: its ring, and its number as given.
+type Met = (usize, usize);
+
 /// A vertex, as far from the low corner of the bounds as it lies.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Corner {
@@ -216,7 +219,7 @@ impl RingCheck {
     }
 
     /// The numbers of those corners, from the left.
-    pub(crate) fn from_left(&self) -> impl Iterator<Item = usize> {
+    pub(crate) fn order(&self) -> impl Iterator<Item = usize> {
         self.order.iter().copied()
     }
 
@@ -265,7 +268,7 @@ impl RingCheck {
         self.corners.get(corner).map_or(Coord { x: 0.0, y: 0.0 }, |c| c.at)
     }
 
-    fn given(&self, corner: usize) -> (usize, usize) {
+    fn given(&self, corner: usize) -> Met {
         self.corners.get(corner).map_or((0, 0), |c| (c.ring, c.given))
     }
 
@@ -342,7 +345,7 @@ impl RingCheck {
     /// Adds a fault for every two edges that meet other than as neighbours; says whether there was one.
     fn check_crossings(&mut self, faults: &mut Faults) -> bool {
         self.sweep();
-        let mut found: Vec<((usize, usize), (usize, usize), Coord<f64>)> = Vec::new();
+        let mut found: Vec<(Met, Met, Coord<f64>)> = Vec::new();
         let whole = |e: &SweptEdge| self.corners.get(e.from).and_then(|c| self.rings.get(c.ring)).is_some_and(|r| r.corners.len() >= 3);
         // Ordered by their left ends, an edge can meet only those that start before it ends.
         for (k, e) in self.edges.iter().enumerate() {
@@ -364,7 +367,7 @@ impl RingCheck {
             return false;
         }
         found.sort_by_key(|(one, two, _)| (*one, *two));
-        let name = |(ring, i): (usize, usize)| format!("{}[{i}]", path(ring));
+        let name = |(ring, i): Met| format!("{}[{i}]", path(ring));
         for &(one, two, at) in found.iter().take(CROSSINGS_LISTED) {
             let (x, y) = self.frame.point(at);
             faults.add(

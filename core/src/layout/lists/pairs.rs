@@ -5,13 +5,13 @@
 
 use super::super::input::Layout;
 use super::super::laid::{EndPart, LaidPanel};
-use super::super::matching::matched;
 use super::choices::PairChoice;
 use super::listed::{BlankPair, ListedPiece};
 use crate::error::Error;
 use crate::num;
 use crate::units::{Angle, Length};
-use std::collections::BTreeMap;
+use core::cmp::Reverse;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Skews this near to each other, in degrees, are one cut: over a wide panel they part by less than any shears see.
 const ALIKE: f64 = 1e-6;
@@ -59,6 +59,29 @@ fn by_skew(layout: &Layout, panels: &[LaidPanel], pieces: &[ListedPiece]) -> BTr
     out
 }
 
+/// The most pairs that fit. What fits a piece fits every shorter one.
+///
+/// The longest piece has the fewest partners, and each of them is one of every shorter piece: so any of them that is free will do, and the first in the order
+/// of laying is taken. Where the longest two fit, all do, and pieces are paired as they are laid.
+fn paired(of: &OfSkew, length: impl Fn(usize) -> Length, fits: impl Fn(usize, usize) -> bool) -> Vec<(usize, usize)> {
+    let longest = |of: &[usize]| of.iter().copied().max_by_key(|&i| length(i));
+    let mut below = of.below.clone();
+    if !longest(&of.below).zip(longest(&of.above)).is_none_or(|(a, b)| fits(a, b)) {
+        below.sort_by_key(|&i| Reverse(length(i)));
+    }
+    let mut above = of.above.clone();
+    above.sort_by_key(|&i| length(i));
+    let mut rest = above.into_iter().peekable();
+    let (mut free, mut out) = (BTreeSet::new(), Vec::new());
+    for a in below {
+        while let Some(b) = rest.next_if(|&b| fits(a, b)) {
+            free.insert(b);
+        }
+        out.extend(free.pop_first().map(|b| (a, b)));
+    }
+    out
+}
+
 /// The pairs that save metal: as many as the greatest length of a blank allows. All pairs of one skew save alike, so the most pairs save most.
 pub(super) fn pairs(
     layout: &Layout,
@@ -85,17 +108,36 @@ pub(super) fn pairs(
         }
         let length = |i: usize| pieces.get(i).map_or(Length::ZERO, |p| p.order);
         let blank = |a: usize, b: usize| length(a) + length(b) - saved;
-        let (below, above) = (&of.below, &of.above);
-        let found = matched(below.len(), above.len(), |a, b| match (below.get(a), above.get(b)) {
-            (Some(&a), Some(&b)) => greatest.is_none_or(|most| blank(a, b) <= most.into()),
-            _ => false,
-        });
-        for (a, b) in found.into_iter().enumerate() {
-            if let (Some(&below), Some(&above)) = (below.get(a), b.and_then(|b| above.get(b))) {
-                out.push(BlankPair { below, above, blank: blank(below, above).length()?, saved });
-            }
+        let fits = |a: usize, b: usize| greatest.is_none_or(|most| blank(a, b) <= most.into());
+        for (below, above) in paired(of, length, fits) {
+            out.push(BlankPair { below, above, blank: blank(below, above).length()?, saved });
         }
     }
     out.sort_by_key(|p| (p.below.min(p.above), p.below));
     Ok(out)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::super::matching::matched;
+    use super::{OfSkew, paired};
+    use crate::units::Length;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn as_many_pairs_as_any_matching_has(below in prop::collection::vec(1..40_i64, 0..30), above in prop::collection::vec(1..40_i64, 0..30), most in 0..90_i64) {
+            let (n, lengths) = (below.len(), [below, above].concat());
+            let of = OfSkew { degrees: 30.0, below: (0..n).collect(), above: (n..lengths.len()).collect() };
+            let fits = |a: usize, b: usize| lengths[a] + lengths[b] <= most;
+            let found = paired(&of, |i| Length::from_pm(lengths[i]), fits);
+            let mut used = vec![false; lengths.len()];
+            for (a, b) in found.iter().copied() {
+                prop_assert!(a < n && b >= n && fits(a, b) && !used[a] && !used[b]);
+                (used[a], used[b]) = (true, true);
+            }
+            let best = matched(n, lengths.len() - n, |a, b| fits(a, n + b)).into_iter().flatten().count();
+            prop_assert_eq!(found.len(), best);
+        }
+    }
 }
