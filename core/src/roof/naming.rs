@@ -4,6 +4,7 @@ use super::kind::{self, LineKind, Water};
 use super::line::{self, Beyond, Line, Piece};
 use super::matching::{Meeting, NearMiss, RoofEdge, Stretch, free_stretches, meetings, taken_stretches};
 use super::overlap::{Box2, near_pairs};
+use super::steps::{self, StepInput};
 use super::walls::Wall;
 use super::{Plane, cautions};
 use crate::error::{Error, ErrorKind, Faults};
@@ -37,17 +38,26 @@ fn internal() -> Error {
 }
 
 /// All lines in the order of planes and edges, and the cautions on them, on walls and on gaps.
-pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
+pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
     let numbered: Vec<(usize, &Plane)> = planes.iter().enumerate().collect();
     let edges = RoofEdge::all(&numbered);
-    let (met, missed) = meetings(&edges, tolerance, practice::GAP);
+    let (met, mut missed) = meetings(&edges, tolerance, practice::GAP);
+    missed.retain(|m| {
+        let of = |edge: usize| edges.get(edge).and_then(|e| planes.get(e.id.plane));
+        of(m.edges.0).zip(of(m.edges.1)).is_none_or(|(a, b)| !steps::parts(steps, a, b))
+    });
     let near_walls = near_walls(&edges, walls, tolerance);
+    let found = steps::find(steps, planes, &edges, tolerance)?;
     let used_walls = vec![false; walls.len()];
     let mut namer = Namer { planes, walls, edges, near_walls, tolerance: tolerance.mm(), drafts: Vec::new(), used_walls };
-    let taken = taken_stretches(namer.edges.len(), &met);
+    let all: Vec<Meeting> = met.iter().copied().chain(found.iter().map(|f| f.meeting)).collect();
+    let taken = taken_stretches(namer.edges.len(), &all);
     namer.check_taken(&taken)?;
     for meeting in &met {
         namer.shared(meeting)?;
+    }
+    for step in found {
+        namer.drafts.push(Draft { key: (step.meeting.edges.0, step.meeting.on.0.from), line: step.line, remarks: Vec::new() });
     }
     for (number, taken) in taken.iter().enumerate() {
         namer.free(number, taken)?;
@@ -56,12 +66,15 @@ pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], tolerance: Length) ->
 }
 
 /// A fault for each gap between planes, at the vertex that its first edge leaves.
-pub(super) fn refuse_gaps(built: &[(String, Plane)], tolerance: Length, faults: &mut Faults) {
+pub(super) fn refuse_gaps(built: &[(String, Plane)], steps: &[StepInput], tolerance: Length, faults: &mut Faults) {
     let numbered: Vec<(usize, &Plane)> = built.iter().enumerate().map(|(i, (_, p))| (i, p)).collect();
     let edges = RoofEdge::all(&numbered);
     for miss in meetings(&edges, tolerance, practice::GAP).1 {
         let (Some(e), Some(f)) = (edges.get(miss.edges.0), edges.get(miss.edges.1)) else { continue };
         let (Some((at, plane)), Some((_, other))) = (built.get(e.id.plane), built.get(f.id.plane)) else { continue };
+        if steps::parts(steps, plane, other) {
+            continue;
+        }
         let ring = e.id.ring.checked_sub(1).map_or_else(|| "outer".to_owned(), |h| format!("holes[{h}].ring"));
         let said = format!("a gap between edge {} of {} and edge {} of {}", e.id.given, plane.name(), f.id.given, other.name());
         let gap = Length::from_mm(miss.gap).map_or_else(|_| format!("{} mm", miss.gap), |gap| gap.to_string());
