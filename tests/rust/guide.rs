@@ -12,6 +12,8 @@ use seamwright::trim::{BendRule, NeutralFactor};
 use seamwright::{closure, error, export, junction, movement, pitch, practice, record, units};
 use seamwright_tests::root;
 
+#[path = "guide_plans.rs"]
+mod guide_plans;
 #[path = "../../core/src/export/junction_samples.rs"]
 mod junction_samples;
 
@@ -29,8 +31,8 @@ fn folder() -> PathBuf {
     root().join("docs/junctions")
 }
 
-fn file_stem(sample: &Sample) -> String {
-    sample.name.replace(", ", "-").replace(' ', "-")
+fn file_stem(name: &str) -> String {
+    name.replace(", ", "-").replace(' ', "-")
 }
 
 fn format() -> LengthFormat {
@@ -84,7 +86,7 @@ fn said_by(caution: &record::Caution) -> String {
 /// The tables of a section, as Markdown.
 fn section(sample: &Sample) -> String {
     let mut out = String::new();
-    let stem = file_stem(sample);
+    let stem = file_stem(sample.name);
     let line = |out: &mut String, what: std::fmt::Arguments<'_>| writeln!(out, "{what}").expect("text takes lines");
     line(&mut out, format_args!("![The section: {}](pictures/{stem}.svg)\n", sample.name));
     line(&mut out, format_args!("Given: [inputs/{stem}.json](inputs/{stem}.json), to the calculation `{}`.\n", sample.calculation));
@@ -96,12 +98,23 @@ fn section(sample: &Sample) -> String {
             format_args!("| {} | {} | {} | {} | {} |", l.name, side(l.side, sample), l.datum, way(up, l.side, sample), way(l.from_line, l.side, sample)),
         );
     }
+    if !sample.solved.lower_lines.is_empty() {
+        line(
+            &mut out,
+            format_args!("\nThe same at the lower end of the line:\n\n| strike | side | from | distance | from the junction line |\n|---|---|---|---|---|"),
+        );
+        for l in sample.solved.lower_lines.iter().zip(&sample.solved.lines).filter(|(a, b)| a.from_line != b.from_line).map(|(a, _)| a) {
+            let (far, whole) = (way(l.from_datum, l.side, sample), way(l.from_line, l.side, sample));
+            line(&mut out, format_args!("| {} | {} | {} | {far} | {whole} |", l.name, side(l.side, sample), l.datum));
+        }
+    }
     let rule = BendRule::neutral_axis(NeutralFactor::new(0.44).expect("a factor"));
     line(&mut out, format_args!("\n| trim | legs | girth, neutral factor 0.44 |\n|---|---|---|"));
-    for t in &sample.solved.trims {
+    let tapered = sample.solved.lower_trims.iter().zip(&sample.solved.trims).filter(|(a, b)| a.profile != b.profile).map(|(a, _)| (", lower end", a));
+    for (end, t) in sample.solved.trims.iter().map(|t| ("", t)).chain(tapered) {
         let legs: Vec<String> = t.profile.legs.iter().map(|l| format!("{} {}", l.name, text(l.length))).collect();
         let girth = t.profile.girth(&rule).expect("a trim that unfolds");
-        line(&mut out, format_args!("| {} | {} | {} |", t.name, legs.join(", "), text(girth)));
+        line(&mut out, format_args!("| {}{end} | {} | {} |", t.name, legs.join(", "), text(girth)));
     }
     line(&mut out, format_args!("\n| along the line | side | from the junction line | what |\n|---|---|---|---|"));
     for a in &sample.solved.along {
@@ -139,15 +152,31 @@ fn section(sample: &Sample) -> String {
     out
 }
 
+/// A drawing that is no section, as Markdown.
+fn plan(plan: &guide_plans::Plan) -> String {
+    let stem = file_stem(plan.name);
+    let given =
+        plan.given.as_ref().map_or(String::new(), |(name, _)| format!("\nGiven: [inputs/{stem}.json](inputs/{stem}.json), to the calculation `{name}`.\n"));
+    format!("![{}](pictures/{stem}.svg)\n{given}", plan.name)
+}
+
 #[test]
 fn pictures_documents_and_tables_are_what_the_library_gives() {
     let samples = junction_samples::all().expect("samples that are solved");
+    let plans = guide_plans::all(&samples).expect("plans that are drawn");
     let mut faults = Vec::new();
+    for plan in &plans {
+        held(&folder().join("pictures").join(file_stem(plan.name)).with_extension("svg"), &plan.svg, &mut faults);
+        if let Some((_, given)) = &plan.given {
+            let input = serde_json::to_string_pretty(given).expect("a document") + "\n";
+            held(&folder().join("inputs").join(file_stem(plan.name)).with_extension("json"), &input, &mut faults);
+        }
+    }
     for sample in &samples {
         let drawing = JunctionDrawing::new(sample.name, &sample.solved, sample.first, sample.other, format()).expect("a drawing");
-        held(&folder().join("pictures").join(file_stem(sample)).with_extension("svg"), &drawing.svg().expect("a drawing as SVG"), &mut faults);
+        held(&folder().join("pictures").join(file_stem(sample.name)).with_extension("svg"), &drawing.svg().expect("a drawing as SVG"), &mut faults);
         let input = serde_json::to_string_pretty(&sample.input).expect("a document") + "\n";
-        held(&folder().join("inputs").join(file_stem(sample)).with_extension("json"), &input, &mut faults);
+        held(&folder().join("inputs").join(file_stem(sample.name)).with_extension("json"), &input, &mut faults);
     }
     let mut shown = Vec::new();
     for page in pages() {
@@ -157,26 +186,28 @@ fn pictures_documents_and_tables_are_what_the_library_gives() {
         while let Some((before, after)) = rest.split_once("<!-- section: ") {
             let (name, after) = after.split_once(" -->\n").expect("a marker with its end");
             let (_, after) = after.split_once("<!-- end -->").expect("a section with its end");
-            let sample = samples.iter().find(|s| file_stem(s) == name).unwrap_or_else(|| panic!("no sample {name}"));
-            write!(new, "{before}<!-- section: {name} -->\n{}<!-- end -->", section(sample)).expect("text takes text");
+            let of_plan = plans.iter().find(|p| file_stem(p.name) == name).map(plan);
+            let shows = of_plan.unwrap_or_else(|| section(samples.iter().find(|s| file_stem(s.name) == name).unwrap_or_else(|| panic!("no sample {name}"))));
+            write!(new, "{before}<!-- section: {name} -->\n{shows}<!-- end -->").expect("text takes text");
             shown.push(name.to_owned());
             rest = after;
         }
         new.push_str(rest);
         held(&page, &new, &mut faults);
     }
-    for sample in &samples {
-        let picture = format!("pictures/{}.svg", file_stem(sample));
+    for name in samples.iter().map(|s| s.name).chain(plans.iter().map(|p| p.name)) {
+        let picture = format!("pictures/{}.svg", file_stem(name));
         let is_shown = pages().iter().any(|p| std::fs::read_to_string(p).unwrap_or_default().contains(&picture));
         if !is_shown {
-            faults.push(format!("no page shows {}", sample.name));
+            faults.push(format!("no page shows {name}"));
         }
     }
     // What nothing gives any more does not stay.
     for (kind, extension) in [("pictures", "svg"), ("inputs", "json")] {
         for entry in std::fs::read_dir(folder().join(kind)).expect("a folder") {
             let path = entry.expect("an entry").path();
-            if !samples.iter().any(|s| path.ends_with(Path::new(&file_stem(s)).with_extension(extension))) {
+            let given = plans.iter().filter(|p| extension == "svg" || p.given.is_some()).map(|p| p.name);
+            if !samples.iter().map(|s| s.name).chain(given).any(|name| path.ends_with(Path::new(&file_stem(name)).with_extension(extension))) {
                 faults.push(format!("{} is nothing's", path.display()));
             }
         }

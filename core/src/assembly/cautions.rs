@@ -36,7 +36,7 @@ pub const NO_CORNER_RULE: CautionCode = CautionCode {
 pub const VALLEY_RUNS_OUT: CautionCode = CautionCode {
     number: 7016,
     name: "valley-runs-out",
-    text: "the pan of {line} ends on the roof below it and not at an eave: it runs on {run}, over the panels there; spread its end and seal it on them",
+    text: "the valley ends on the roof below it and not at an eave: the pan runs on {run} along its centreline and is cut level over {cut}; break the panel there, its lower piece under the pan's end and its upper piece over it, and bed the end in sealant",
 };
 /// A seam too short for both end distances of its clips.
 pub const SHORT_SEAM: CautionCode = CautionCode {

@@ -1,6 +1,6 @@
 //! Corners: where lines of the roof meet.
 
-use super::cautions::{NO_CORNER_RULE, VALLEY_RUNS_OUT};
+use super::cautions::NO_CORNER_RULE;
 use super::corner_rules::line_over;
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
@@ -374,19 +374,12 @@ impl Calculation for Corners<'_> {
                 });
             }
         }
-        let mut cautions: Vec<Caution> = none
+        let cautions = none
             .into_iter()
             .map(|((a, b), (count, first))| {
                 Caution::new(NO_CORNER_RULE, format!("corners[{first}]"), Source::CommonPractice).arg("kinds", format_args!("{a} and {b}")).arg("count", count)
             })
             .collect();
-        for (k, corner) in corners.iter().enumerate() {
-            let cluster: Vec<(usize, LineEnd)> = corner.lines.iter().map(|l| (l.line, l.end)).collect();
-            for line in corner.lines.iter().filter(|l| self.runs_out((l.line, l.end), &cluster)) {
-                let caution = Caution::new(VALLEY_RUNS_OUT, format!("corners[{k}]"), Source::CommonPractice);
-                cautions.push(caution.arg("line", &line.name).arg("run", line.allowance));
-            }
-        }
         Ok(RoofCorners { corners, ends, cautions })
     }
 }

@@ -3,15 +3,17 @@
 use super::bay::{Flank, SideBays};
 use super::cautions::{CORNER_BAY, PLUG_SEAMS};
 use super::closures::{ClosureChoice, ClosureRun};
+use super::corners::LineEnd;
 use super::fastener_rows::{FastenerRun, is_engineered};
 use super::line_bays::LineBays;
 use super::line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
+use super::pan_end::PanEndCut;
 use super::plane_panels::PlanePanels;
 use super::struck_lines::{SideMeeting, StrikeChoice, StrikeLines};
 use super::tapes::{BeadAlong, SeamSurface, TapeChoice, TapeOverPanels, surface_missing};
 use super::trim_runs::{LineEnds, NamedTrim, TrimAlong, TrimChoice};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Along, AlongLine, Bites, Side, Solved};
+use crate::junction::{Along, AlongLine, Bites, JunctionTrim, Side, Solved};
 use crate::record::{Calculation, Caution, Recorder, Source};
 use crate::roof::Line;
 use crate::units::Length;
@@ -98,7 +100,7 @@ pub struct LineChoices {
 /// let choices = LineChoices { row_end_distance: Length::inches(1), tape: TapeChoice::default(), trim: TrimChoice::usual(), named: vec![], strike };
 /// let closure = ClosureChoice::usual(Length::inches(1), Length::inches(2));
 /// let side = JunctionSide { side: Side::First, flank: Flank::Left, panels: &panels, closure: Some(&closure), surface: None, hollow_seams: false };
-/// let top = JunctionLine { line: roof.line("high edge 1")?, solved: &solved, sides: &[side], ends: LineEnds::default(), choices: &choices }.compute()?;
+/// let top = JunctionLine { line: roof.line("high edge 1")?, solved: &solved, sides: &[side], ends: LineEnds::default(), pan_end: None, choices: &choices }.compute()?;
 /// assert_eq!((top.closures[0].list.pieces, top.rows[0].count), (30, 60));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -112,6 +114,8 @@ pub struct JunctionLine<'a> {
     pub sides: &'a [JunctionSide<'a>],
     /// What corners add to its trims.
     pub ends: LineEnds,
+    /// For a valley whose lower end is known: which end of the line that is, and how the pan ends there.
+    pub pan_end: Option<(LineEnd, &'a PanEndCut)>,
     /// What its supplies are made and set to.
     pub choices: &'a LineChoices,
 }
@@ -222,12 +226,38 @@ impl<'a> JunctionLine<'a> {
         Ok(())
     }
 
+    /// What a trim runs on: a cleat beside a pan goes on to where its own plane ends.
+    fn ends_of(&self, trim: &JunctionTrim) -> Result<LineEnds, Error> {
+        let mut ends = self.ends;
+        if let Some((end, cut)) = self.pan_end.filter(|_| trim.is_holder()) {
+            let side = if trim.corners.first().is_some_and(|c| c.x.is_negative()) { Side::First } else { Side::Second };
+            let foot = if self.solved.lower_lines.is_empty() { &self.solved.lines } else { &self.solved.lower_lines };
+            let out = foot.iter().find(|l| l.side == side && l.name == "cleat back").map_or(Length::ZERO, |l| l.from_line);
+            match end {
+                LineEnd::Start => ends.at_start = cut.beside(side, out)?,
+                LineEnd::End => ends.at_end = cut.beside(side, out)?,
+            }
+        }
+        Ok(ends)
+    }
+
+    /// The beads under the pan's lower end.
+    fn pan_beads<R: Recorder>(&self, work: &mut Work, r: &mut R) -> Result<(), Error> {
+        let Some((_, cut)) = self.pan_end.filter(|(_, cut)| cut.bead_length.is_positive()) else { return Ok(()) };
+        let name = "beads under the pan's end".to_owned();
+        let bead = BeadAlong { width: cut.bead.width, depth: cut.bead.depth, length: cut.bead_length };
+        let volume = r.part(|| format!("{name}: {}", bead.title()), |r| bead.run(r)).map_err(|e| e.under(&name))?;
+        work.out.beads.push(BeadRun { name, side: Side::First, width: bead.width, depth: bead.depth, length: bead.length, volume });
+        Ok(())
+    }
+
     fn trims<R: Recorder>(&self, work: &mut Work, r: &mut R) -> Result<(), Error> {
         for (k, trim) in self.solved.trims.iter().enumerate() {
             let choice = self.choices.named.iter().find(|n| n.name == *trim.name).map_or(self.choices.trim, |n| n.choice);
-            let along = TrimAlong { line: self.line.length, ends: self.ends, choice };
+            let along = TrimAlong { line: self.line.length, ends: self.ends_of(trim)?, choice };
             let length = r.part(|| format!("{}: {}", trim.name, along.title()), |r| along.run(r)).map_err(|e| e.under(&trim.name))?;
-            work.out.trims.push(TrimRun { name: trim.name.clone().into_owned(), trim: k, profile: trim.profile.clone(), length });
+            let lower = self.solved.lower_trims.get(k).map(|t| &t.profile).filter(|lower| **lower != trim.profile).cloned();
+            work.out.trims.push(TrimRun { name: trim.name.clone().into_owned(), trim: k, profile: trim.profile.clone(), lower, length });
         }
         Ok(())
     }
@@ -301,7 +331,9 @@ impl Calculation for JunctionLine<'_> {
                 Along::OffsetCleat => work.out.cleats.push(cleat(CleatKind::Offset)),
             }
         }
+        self.pan_beads(&mut work, r)?;
         self.trims(&mut work, r)?;
+        work.out.cautions.extend(self.pan_end.iter().flat_map(|(_, cut)| &cut.cautions).cloned().map(|c| c.under("pan_end")));
         let sides: Vec<SideMeeting> = work.out.sides.iter().map(|s| SideMeeting { side: s.side, meeting: s.meeting }).collect();
         let strike = StrikeLines { lines: &self.solved.lines, sides: &sides, choice: self.choices.strike };
         work.out.struck = r.part(|| strike.title(), |r| strike.run(r))?;

@@ -133,8 +133,11 @@ pub struct TrimRun {
     pub name: String,
     /// Its number among the section's trims.
     pub trim: usize,
-    /// Its profile.
+    /// Its profile; that at the line's upper end where it tapers.
     pub profile: Profile,
+    /// Its profile at the line's lower end, where it tapers.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub lower: Option<Profile>,
     /// Its run and lap.
     pub length: TrimLength,
 }

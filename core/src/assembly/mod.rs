@@ -21,6 +21,7 @@ mod junction_line;
 mod line_bays;
 mod line_parts;
 mod line_seals;
+mod pan_end;
 mod pins;
 mod plane_panels;
 mod sealed_line;
@@ -38,6 +39,8 @@ mod bay_tests;
 mod coping_run_tests;
 #[cfg(test)]
 mod coping_walls_tests;
+#[cfg(test)]
+mod pan_end_tests;
 #[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
@@ -60,6 +63,7 @@ pub use junction_line::{JunctionLine, JunctionSide, LineChoices};
 pub use line_bays::LineBays;
 pub use line_parts::{BeadRun, CleatKind, CleatRun, ClosureRow, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub use line_seals::{LineSeals, SealChoices, SideSeal, TrimJoints};
+pub use pan_end::{PanEnd, PanEndCut, PanEndLeg, PanEndOn, PanEndSide};
 pub use pins::{Fixing, PanelPin, PinPlan, PlanePins};
 pub use plane_panels::PlanePanels;
 pub use sealed_line::{SealBreak, SealCheck, SealLayer, SealNeed, SealPassage, SealedLine};

@@ -75,7 +75,7 @@ fn shed(section: &Solved, clearance: Length, hollow_seams: bool, see: impl FnOnc
     let side = JunctionSide { side: Side::First, flank: Flank::Left, panels: &panels[0], closure: Some(&closure), surface: Some(&surface), hollow_seams };
     let choices = line_choices();
     let line = laid.roof.line("high edge 1").unwrap();
-    see(&JunctionLine { line, solved: section, sides: &[side], ends: LineEnds::default(), choices: &choices }.compute().unwrap());
+    see(&JunctionLine { line, solved: section, sides: &[side], ends: LineEnds::default(), pan_end: None, choices: &choices }.compute().unwrap());
 }
 
 fn seals(along: &LineAssembly, solved: &Solved, tape: TapeChoice, choices: &SealChoices, joints: &[TrimJoints], joined: [bool; 2]) -> SideSeal {

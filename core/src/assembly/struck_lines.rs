@@ -104,7 +104,7 @@ pub struct StruckLine {
     pub from_start: TapeReading,
     /// From the junction line, square to it, positive up the slope.
     pub from_line: TapeReading,
-    /// The running total along a seam; `None` where the seams run along the line or no panels lie there.
+    /// The running total along a seam, read as 0 where it is square to the line; `None` where the seams run along the line or no panels lie there.
     pub along_seam: Option<TapeReading>,
     /// How far off it may be.
     pub tolerance: Length,
@@ -118,7 +118,12 @@ impl StrikeLines<'_> {
         if sine.abs() < 1e-9 {
             return Ok(None);
         }
-        Ok(Some(TapeReading::of(Length::from_mm(square.mm() / sine)?, self.choice.tape)?))
+        let exact = Length::from_mm(square.mm() / sine)?;
+        // What the tape reads as on its datum square to the line is on it along a seam too: a skew would only make a mark of what rounds away.
+        if TapeReading::of(square, self.choice.tape)?.read == Length::ZERO {
+            return Ok(Some(TapeReading { exact, read: Length::ZERO }));
+        }
+        Ok(Some(TapeReading::of(exact, self.choice.tape)?))
     }
 
     /// The running total, and what it starts from.

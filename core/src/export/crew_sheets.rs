@@ -5,6 +5,7 @@ use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, Strik
 use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
 use super::line_plan::{LinePlan, PlanSide};
+use super::pan_plan;
 use super::section_axis::{Other, SectionPlane};
 use super::wording::{caution, skew_total, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
@@ -218,7 +219,30 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
     };
     for trim in &packet.trims {
         for run in trim.runs.iter().filter(|r| r.line == Some(junction.line)) {
-            add(format!("{} {}, lap {}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
+            let tapers = match trim.tapered.as_ref().and_then(|t| Some((t.pieces.first()?, t.pieces.last()?))) {
+                Some((low, high)) => {
+                    format!(
+                        ", tapered from a girth of {} up to {}, in this order",
+                        format.string(low.trim.near.girth())?,
+                        format.string(high.trim.far.girth())?
+                    )
+                }
+                None => String::new(),
+            };
+            add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
+        }
+    }
+    if let Some(cut) = &junction.pan_end {
+        for (name, leg) in [("first", &cut.first), ("second", &cut.second)] {
+            let on = pan_plan::on(leg.on);
+            let below = |at: Length| pan_plan::below(format, at);
+            let fold = if leg.fold == Length::ZERO { String::new() } else { format!(", of which {} is folded under", format.string(leg.fold_along)?) };
+            let what = format!(
+                "the pan's lower end, {name} side, {on}: cut from {} the end of the line at its centreline to {} it at its edge{fold}",
+                below(leg.at_centre)?,
+                below(leg.at_edge)?
+            );
+            add(what, format!("{} of cut", format.string(leg.cut)?));
         }
     }
     for row in &junction.along.closures {

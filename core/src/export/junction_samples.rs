@@ -9,7 +9,8 @@ use crate::junction::{
     FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, JointSide, Levels, OffsetCleat,
     PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail,
     RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper,
-    TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyHook, ValleySide, WallCover, WallLeg, WallRule,
+    TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallLeg,
+    WallRule, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -171,6 +172,7 @@ pub(super) fn all() -> Result<Vec<Sample>, Error> {
     }
     out.push(high_side()?);
     out.extend([hip()?, valley("valley with cleats", true)?, valley("valley with receiver folds", false)?]);
+    out.extend([widening()?, cricket_valley()?]);
     out.extend([headwall("headwall behind cladding", "3:12", false)?, headwall("headwall with a reglet", "8:12", true)?]);
     out.push(headwall("vented headwall", "4:12", false)?);
     out.extend([sidewall("sidewall on a Z", true)?, sidewall("sidewall on the pan", false)?, curb_back("back of a curb", true)?]);
@@ -253,23 +255,48 @@ fn hip() -> Result<Sample, Error> {
 
 fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
-    let seen = corner.compute()?;
     let hook = if on_cleats { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
-    let side = ValleySide { leg: inch("12")?, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
-    let detail = ValleyDetail {
+    let mut detail = valley_detail(hook, inch("12")?)?;
+    detail.rib = on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? });
+    valley_of(name, corner, None, detail)
+}
+
+fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
+    let side = ValleySide { leg, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
+    Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
         least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
         widens: None,
-        rib: on_cleats.then_some(SplashRib { height: inch("1")?, half_width: inch("1/2")? }),
+        rib: None,
         edge_hem: jp::EDGE_HEM,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
-    };
-    let input = Valley { corner, first: levels()?, second: levels()?, length: None, detail };
+        end: ValleyEndSeal::default(),
+    })
+}
+
+fn valley_of(name: &'static str, corner: Corner, length: Option<Length>, detail: ValleyDetail) -> Result<Sample, Error> {
+    let seen = corner.compute()?;
+    let input = Valley { corner, first: levels()?, second: levels()?, length, detail };
     sample(name, "junction.valley", &input, plane(-seen.first.backing.degrees())?, Other::Plane(plane(seen.second.backing.degrees())?))
+}
+
+/// Its pan tapers, so that its folds turn with the line that the panels end on.
+fn widening() -> Result<Sample, Error> {
+    let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
+    let mut detail = valley_detail(receiver()?, inch("9")?)?;
+    detail.open_width = inch("4")?;
+    detail.widens = Some(ValleyWidening { pan: WideningPan::Tapered, ..ValleyWidening::COPPER_ROOFINGS });
+    valley_of("valley that widens", corner, Some(Length::feet(24)), detail)
+}
+
+/// Where a cricket of 8:12 lies in a roof of 4:12, its ridge square to the curb and level.
+fn cricket_valley() -> Result<Sample, Error> {
+    let corner = Corner { first: Pitch::parse("4:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
+    valley_of("valley of a cricket", corner, None, valley_detail(receiver()?, inch("12")?)?)
 }
 
 fn headwall(name: &'static str, pitch: &str, is_let_in: bool) -> Result<Sample, Error> {

@@ -3,6 +3,7 @@
 //! | writer | gives |
 //! |---|---|
 //! | [`packet_files`] | every file of a job's packet, by name |
+//! | [`PanPlan`] | a valley's pan from above, with its lower end, as SVG |
 //! | [`order_list_csv`] | the order, as CSV |
 //! | [`TrimDrawing`] | the folded section and the flat of a trim, as SVG and as DXF |
 //! | [`BlankDrawing`] | a blank with its notches, tabs, mitres and bend lines, as SVG and as DXF |
@@ -27,6 +28,7 @@ mod crew_sheets;
 mod crew_water;
 #[cfg(feature = "serde")]
 mod drawing;
+mod drawn_blank;
 mod drawn_trim;
 mod dxf;
 mod dxf_frame;
@@ -41,6 +43,7 @@ mod measuring_page;
 mod number;
 mod order_list;
 mod packet_files;
+mod pan_plan;
 mod pipe_sheets;
 mod plan;
 mod plan_box;
@@ -85,6 +88,7 @@ pub use course_list::course_list_csv;
 pub use crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine, crew_page_html};
 #[cfg(feature = "serde")]
 pub use drawing::{MeasuringPage, RoofPlan, drawing_json, drawing_names};
+pub use drawn_blank::{BlankOf, BlankView, DrawnBlank};
 pub use drawn_trim::{DrawnTrim, TrimView};
 pub use dxf::DrawingUnit;
 pub use junction_drawing::{JunctionDrawing, KeyEntry};
@@ -96,6 +100,7 @@ pub use mark_list::{creep_checks_csv, seam_marks_csv};
 pub use measuring_page::measuring_sheet_html;
 pub use order_list::order_list_csv;
 pub use packet_files::{Artefact, packet_files, packet_summary};
+pub use pan_plan::PanPlan;
 pub use plan::roof_plan_svg;
 pub use section_axis::{Other, SectionPlane};
 pub use svg::PaperUnit;

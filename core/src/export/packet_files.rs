@@ -1,5 +1,6 @@
 //! The files of a packet: named bytes, which the caller writes.
 
+use super::blank_drawing::BlankDrawing;
 use super::coping_sheets;
 use super::course_list::course_list_csv;
 use super::crew_page::{CrewSheet, crew_page_html};
@@ -11,6 +12,7 @@ use super::length_list::panel_rows_json;
 use super::length_list::{PanelRow, panel_rows_csv};
 use super::mark_list::{creep_checks_csv, seam_marks_csv};
 use super::order_list::order_list_csv;
+use super::pan_plan::PanPlan;
 use super::pipe_sheets;
 use super::plan::marked_plan_svg;
 use super::plan_marks;
@@ -21,6 +23,7 @@ use super::worksheet::worksheet_markdown;
 use crate::error::Error;
 use crate::job::{ListColumn, ListField, Packet, Paper, TrimItem};
 use crate::record::{Entry, Worksheet};
+use crate::roof::LineKind;
 use crate::units::Length;
 use std::collections::BTreeMap;
 use std::fmt::Write;
@@ -70,6 +73,13 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
         let drawing = drawing(packet, junction).map_err(about)?;
         let sheet = crew_sheet(packet, junction, &drawing).map_err(about)?;
         sheets(packet, &junction.name, &sheet, &drawing, &mut add).map_err(about)?;
+        if junction.kind == LineKind::Valley {
+            // The section is seen along its line: from its lower end up, or from behind.
+            let first_on_left = packet.roof.lines().get(junction.line).is_none_or(|l| l.start.z <= l.end.z);
+            let plan =
+                PanPlan { title: &junction.name, solved: &junction.section, end: junction.pan_end.as_ref(), first_on_left, format: packet.paperwork.small() };
+            add(format!("junctions/{}-pan.svg", file_stem(&junction.name)), plan.svg().map_err(about)?.into_bytes());
+        }
     }
     for coping in &packet.copings {
         let about = |e: Error| e.about(&coping.name);
@@ -183,9 +193,19 @@ fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec
     let drawing = TrimDrawing::new(&name, &trim.profile, trim.flat.rule(), format)?;
     add(format!("{stem}-section.svg"), drawing.section_svg()?.into_bytes());
     add(format!("{stem}-flat.svg"), drawing.flat_svg()?.into_bytes());
+    let unit = if format.is_inch() { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
+    if let Some(tapered) = &trim.tapered {
+        // Each piece has a blank of its own, numbered from the lower end of the run up.
+        for (k, piece) in tapered.pieces.iter().enumerate() {
+            let name = format!("{name}, piece {} from the lower end", k + 1);
+            let blank = BlankDrawing::of_taper(&name, &piece.trim, format);
+            add(format!("{stem}-piece-{}.svg", k + 1), blank.svg()?.into_bytes());
+            add(format!("{stem}-piece-{}.dxf", k + 1), blank.dxf(unit)?);
+        }
+        return Ok(());
+    }
     // One flat of the longest piece: shorter ones are cut from the same girth.
     let piece = trim.runs.iter().flat_map(|r| &r.pieces).copied().max().unwrap_or_default();
-    let unit = if format.is_inch() { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
     add(format!("{stem}-flat.dxf"), drawing.flat_dxf(unit, piece)?);
     Ok(())
 }

@@ -1,19 +1,20 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
 use super::cautions;
-use super::choices::Chosen;
+use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
 use super::input::Job;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
+use super::pan_ends::{Foot, KnownEnd};
 use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
 use super::seals;
 use super::sections::{Sections, along_the_seams, order};
-use super::trims::{self, Pieces, TrimItem, Wanted};
+use super::trims::{self, Pieces, TrimItem, Wanted, WantedTaper, starts_low};
 use super::underlay;
 use super::water;
 use super::wire::Wiring;
@@ -88,14 +89,20 @@ impl Job {
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
-        let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
-        let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, &corners.ends)?;
+        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
+        let foot = Foot { job: self, roof: &roof, solved: &solved };
+        let seal = |line: &Line| match self.junctions.of(line)?.detail {
+            Detail::Valley(d) => Some(d.end),
+            _ => None,
+        };
+        let pan_ends = foot.ends(r, seal, &mut corners)?;
+        let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners.ends, &pan_ends))?;
         let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
         let pipes = self.pipes(r, &roof, &planes, &heat, &mut scheduled)?;
         scheduled.finish(self)?;
-        let trims = self.trims(r, teller, &junctions, &copings)?;
+        let trims = self.trims(r, teller, &roof, &junctions, &copings)?;
         for junction in &mut junctions {
-            junction.sealed = seals::of(r, self, junction, &corners, &trims)?;
+            junction.sealed = seals::of(r, self, &roof, junction, &corners, &trims)?;
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
@@ -278,14 +285,15 @@ impl Job {
         chosen: &[Option<Chosen<'_>>],
         solved: Vec<Option<Solved>>,
         wiring: &Wiring<'_>,
-        ends: &[crate::assembly::LineEnds],
+        (ends, pan_ends): (&[crate::assembly::LineEnds], &[KnownEnd]),
     ) -> Result<Vec<JunctionItem>, Error> {
         let mut out = Vec::new();
         let mut faults = ByLine::default();
         for (i, ((line, chosen), solved)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
             if let (Some(chosen), Some(solved)) = (chosen, solved) {
-                let along: Result<LineAssembly, Error> =
-                    r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, ends.get(i).copied()));
+                let pan_end = pan_ends.get(i).and_then(Option::as_ref);
+                let met = (ends.get(i).copied(), pan_end.map(|(end, cut)| (*end, cut)));
+                let along: Result<LineAssembly, Error> = r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, met));
                 if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;
                     let water = r.part(|| format!("water on {}", line.name), |r| water::of(r, self, line, &solved, first, second))?;
@@ -301,6 +309,7 @@ impl Job {
                         second,
                         section: solved,
                         along,
+                        pan_end: pan_end.map(|(_, cut)| cut.clone()),
                         sealed: Vec::new(),
                         water,
                         work,
@@ -331,13 +340,24 @@ impl Job {
         Ok((clips, heat))
     }
 
-    fn trims<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, junctions: &[JunctionItem], copings: &Copings) -> Result<Vec<TrimItem>, Error> {
+    fn trims<R: Recorder>(
+        &self,
+        r: &mut R,
+        teller: &mut Teller<'_>,
+        roof: &Roof,
+        junctions: &[JunctionItem],
+        copings: &Copings,
+    ) -> Result<Vec<TrimItem>, Error> {
         let mut wanted = Vec::new();
         for junction in junctions {
             for run in &junction.along.trims {
                 let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
-                let (line, pieces) = (Some(junction.line), Pieces::Lapped(run.length.run));
-                wanted.push(Wanted { line, name: &junction.name, path: &junction.detail, trim, pieces });
+                let lower = run.lower.as_ref().and_then(|_| junction.section.lower_trims.get(run.trim));
+                let pieces = match lower {
+                    Some(lower) => Pieces::Tapered(run.length.run, WantedTaper::new(trim, lower, &run.length, starts_low(roof, junction.line))?),
+                    None => Pieces::Lapped(run.length.run),
+                };
+                wanted.push(Wanted { line: Some(junction.line), name: &junction.name, path: &junction.detail, trim, pieces });
             }
         }
         let cut = copings.items.iter().map(|c| Ok((c, c.cut(self)?))).collect::<Result<Vec<_>, Error>>()?;

@@ -3,7 +3,10 @@
 #![cfg(feature = "serde")]
 
 use super::test_jobs::{demo_with, work};
+use crate::assembly::PanEndOn;
 use crate::error::ErrorKind;
+use crate::junction::Side;
+use crate::num;
 use crate::roof::LineKind;
 use crate::units::Length;
 use serde_json::json;
@@ -46,9 +49,28 @@ fn its_planes_are_laid_and_its_lines_flashed() {
     let valleys: Vec<_> = packet.junctions.iter().filter(|j| j.kind == LineKind::Valley && j.first.plane == cricket.plane).collect();
     for valley in &valleys {
         let run = valley.along.trims[0].length;
-        assert!(run.ends.at_start.is_positive() && run.ends.at_end.is_positive() && run.ends.at_start == run.ends.at_end, "{run:?}");
-        let told = packet.corners.cautions.iter().filter(|c| c.code().number == 7016 && c.message().contains(&format!("the pan of {} ", valley.name)));
-        assert_eq!(told.count(), 1, "{}", valley.name);
+        // On the roof's side the pan's end is cut level, 8 in down the slope from the curb's corner; on the cricket's along the curb.
+        let cut = valley.pan_end.as_ref().unwrap();
+        assert!(run.ends.at_start == cut.run_on || run.ends.at_end == cut.run_on, "{run:?}");
+        let on = |side| cut.leg(side).on;
+        let (roof, small) = if valley.first.plane == cricket.plane { (Side::First, Side::Second) } else { (Side::Second, Side::First) };
+        assert_eq!((on(roof), on(small)), (PanEndOn::Roof, PanEndOn::Against));
+        let meeting = valley.along.sides.iter().find(|s| s.side == roof).unwrap().meeting;
+        let leg = cut.leg(roof);
+        let at_line = leg.at_centre.mm()
+            - valley.section.lines.iter().find(|l| l.side == roof && l.name == "pan centreline").unwrap().from_line.mm() * num::tan_deg(meeting.degrees());
+        assert!((at_line - 203.2 / num::cos_deg(meeting.degrees())).abs() < 1e-6, "{leg:?}");
+        assert!(cut.leg(small).at_edge.is_negative() && cut.run_on == leg.at_edge);
+        let beads: Vec<_> = valley.along.beads.iter().filter(|b| b.name.contains("pan's end")).map(|b| b.length).collect();
+        assert_eq!(beads, [cut.bead_length]);
+        assert_eq!(valley.along.cautions.iter().filter(|c| c.code().number == 7016).count(), 1, "{}", valley.name);
+        // The sealed line passes over the end.
+        assert!(valley.sealed.iter().all(|s| s.check.continuous), "{:?}", valley.sealed);
+        // Cleats end with the line: beside the curb, and where the panels of the roof go on.
+        for cleat in valley.along.trims.iter().filter(|t| t.name == "offset cleat") {
+            assert!(cleat.length.ends.at_start == Length::ZERO || cleat.length.ends.at_end == Length::ZERO);
+            assert!(cleat.length.run <= valley.along.trims[0].length.run);
+        }
     }
     assert!(packet.corners.cautions.iter().all(|c| c.code().number != 7005 || !c.message().contains("curb")), "{:?}", packet.corners.cautions);
 }

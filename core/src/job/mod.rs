@@ -17,6 +17,7 @@ mod order;
 mod packet;
 #[cfg(feature = "serde")]
 mod packet_json;
+mod pan_ends;
 mod pipes;
 mod plane_work;
 mod progress;
@@ -55,6 +56,8 @@ mod schedule_tests;
 mod small_tests;
 #[cfg(test)]
 pub(crate) mod test_jobs;
+#[cfg(test)]
+mod valley_tests;
 #[cfg(test)]
 mod water_tests;
 

@@ -213,7 +213,11 @@ impl Bought<'_> {
             // Said once, on the first length that is bought of it.
             let mut net = Some(trim.total()?);
             for (stock, buy) in self.job.supplies.trims.stock.iter().zip(&trim.cutting.buy).filter(|(_, buy)| **buy > 0) {
-                let spec = format!("girth {}, {}, in {}", self.format().string(trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
+                let narrow = match trim.tapered.as_ref().and_then(|t| t.pieces.last()) {
+                    Some(top) => format!(" tapering to {}", self.format().string(top.trim.far.girth())?),
+                    None => String::new(),
+                };
+                let spec = format!("girth {}{narrow}, {}, in {}", self.format().string(trim.flat.girth())?, self.sheet(trim.sheet)?, stock.label);
                 let line = OrderLine::new(OrderGroup::Trims, trim.name.clone(), spec, u64::from(*buy), "stick");
                 let source = Some(trim.flat.rule().source().clone());
                 out.push(OrderLine { mark: trim.mark.clone(), length: Some(stock.length), net: net.take(), source, ..line });

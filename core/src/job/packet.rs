@@ -9,7 +9,7 @@ use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
-use crate::assembly::{LineAssembly, RoofCorners, SideSeal};
+use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
 use crate::panel::Hold;
@@ -87,6 +87,9 @@ pub struct JunctionItem {
     pub section: Solved,
     /// What lies along the real line.
     pub along: LineAssembly,
+    /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub pan_end: Option<PanEndCut>,
     /// The line of defence of each side on which something seals, and whether it goes through from end to end.
     pub sealed: Vec<SideSeal>,
     /// What laps what, and whether its fasteners stay out of running water.

@@ -2,10 +2,11 @@
 
 use super::input::Job;
 use super::packet::JunctionItem;
-use super::trims::TrimItem;
-use crate::assembly::{LineEnd, LineSeals, PairRule, RoofCorners, SideSeal, TrimJoints};
+use super::trims::{TrimItem, starts_low};
+use crate::assembly::{LineEnd, LineSeals, PairRule, PanEndOn, RoofCorners, SideSeal, TrimJoints};
 use crate::error::Error;
 use crate::record::{Calculation, Recorder};
+use crate::roof::Roof;
 use crate::units::Length;
 
 /// Whether a rule says how a line's end joins what it meets there. An end at no corner joins nothing.
@@ -14,21 +15,36 @@ fn joined(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool 
     here.is_some_and(|c| !c.pairs.iter().any(|p| (p.first == junction.name || p.second == junction.name) && p.rule == PairRule::NoRule))
 }
 
-fn joints(junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<TrimJoints>, Error> {
+/// Where trims lap: their pieces are set from the line's lower end.
+fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<TrimJoints>, Error> {
     let before = corners.ends.get(junction.line).map_or(Length::ZERO, |e| e.at_start);
+    let up = starts_low(roof, junction.line);
     let mut out = Vec::new();
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
         let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
-            out.push(TrimJoints::of(&item.name, item.lap, &run.pieces, before, junction.along.length)?);
+            let pieces: Vec<Length> = if up { run.pieces.clone() } else { run.pieces.iter().rev().copied().collect() };
+            out.push(TrimJoints::of(&item.name, item.lap, &pieces, before, junction.along.length)?);
         }
+    }
+    // The pan's own end lies on what is below it, in its beads.
+    if let Some(cut) = junction.pan_end.as_ref().filter(|cut| [cut.first.on, cut.second.on] != [PanEndOn::Against; 2]) {
+        let lap = if cut.beads == 0 { Length::ZERO } else { cut.bead.width };
+        out.push(TrimJoints { trim: "valley pan's lower end".to_owned(), lap, at: vec![if up { Length::ZERO } else { junction.along.length }] });
     }
     Ok(out)
 }
 
 /// The sealed lines of a junction.
-pub(super) fn of<R: Recorder>(r: &mut R, job: &Job, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<SideSeal>, Error> {
-    let joints = joints(junction, corners, trims)?;
+pub(super) fn of<R: Recorder>(
+    r: &mut R,
+    job: &Job,
+    roof: &Roof,
+    junction: &JunctionItem,
+    corners: &RoofCorners,
+    trims: &[TrimItem],
+) -> Result<Vec<SideSeal>, Error> {
+    let joints = joints(roof, junction, corners, trims)?;
     let sealant = &job.supplies.sealant;
     let joined = [LineEnd::Start, LineEnd::End].map(|end| joined(corners, junction, end));
     let seals = LineSeals { along: &junction.along, solved: &junction.section, tape: sealant.tape_laps, choices: &sealant.line, joints: &joints, joined };

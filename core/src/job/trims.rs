@@ -1,12 +1,14 @@
 //! Trims over the whole roof: those alike are one trim, with its flat pattern, its runs and the lengths that they are cut from.
 
 use super::input::Job;
+use crate::assembly::TrimLength;
 use crate::error::{Error, ErrorKind};
 use crate::junction::JunctionTrim;
 use crate::metal::Sheet;
 use crate::record::{Calculation, Recorder};
+use crate::roof::Roof;
 use crate::stock::{CutPlan, Cutting, LapMode, LapRun, Piece};
-use crate::trim::{Flat, FlatPattern, Profile};
+use crate::trim::{Flat, FlatPattern, HeldLine, Part, Point, Profile, TaperedPieces, TaperedRun, profile_along};
 use crate::units::{Length, LineMass};
 
 /// One run of a trim along a line.
@@ -52,13 +54,13 @@ pub struct TrimItem {
     pub mark: String,
     /// What it is called.
     pub name: String,
-    /// Its profile.
+    /// Its profile; of a tapered trim that at the lower end of its run.
     pub profile: Profile,
     /// Its flat pattern by the job's bend rule.
     pub flat: Flat,
     /// Its sheet.
     pub sheet: Sheet,
-    /// Mass for each length of it.
+    /// Mass for each length of it; of a tapered trim at the lower end of its run.
     pub line_mass: LineMass,
     /// How far its pieces lap.
     pub lap: Length,
@@ -68,6 +70,9 @@ pub struct TrimItem {
     pub cutting: CutPlan,
     /// Whose lengths `cutting` counts, by their labels.
     pub stock: Vec<String>,
+    /// Where it tapers, each piece with its place on the run, its profiles at both ends and its blank, from the lower end of the run up; the same for all its runs.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub tapered: Option<TaperedPieces>,
 }
 
 impl TrimItem {
@@ -93,8 +98,19 @@ pub(super) struct Wanted<'a> {
 pub(super) enum Pieces {
     /// Lapped over so much.
     Lapped(Length),
+    /// Lapped over so much, each made for its place on a run that tapers.
+    Tapered(Length, WantedTaper),
     /// Set as they are, apart from each other.
     Set(Vec<Length>),
+}
+
+impl Pieces {
+    fn taper(&self) -> Option<&WantedTaper> {
+        match self {
+            Pieces::Tapered(_, taper) => Some(taper),
+            Pieces::Lapped(_) | Pieces::Set(_) => None,
+        }
+    }
 }
 
 /// The trim sheet of this thickness.
@@ -112,12 +128,93 @@ pub(super) fn sheet_of(job: &Job, thickness: Length, path: &str) -> Result<Sheet
     })
 }
 
+/// A trim that tapers along its line, walked as one sees it who looks up the line.
+pub(super) struct WantedTaper {
+    lower: Profile,
+    upper: Profile,
+    /// The bend that runs straight along the line.
+    held: usize,
+    /// The line, and how far the trim runs on beyond its lower and its upper end.
+    line: Length,
+    beyond: (Length, Length),
+}
+
+/// Whether a line starts at its lower end, or is level. Trims are set from there, each piece under the one above it.
+pub(super) fn starts_low(roof: &Roof, line: usize) -> bool {
+    roof.lines().get(line).is_none_or(|l| l.start.z <= l.end.z)
+}
+
+/// How far a chord of a blank's end may stray from the curve in a bend.
+const CHORD: Length = Length::micrometres(10);
+
+impl WantedTaper {
+    pub(super) fn new(upper: &JunctionTrim, lower: &JunctionTrim, length: &TrimLength, up: bool) -> Result<WantedTaper, Error> {
+        // What stands still between the two sections runs straight along the line.
+        let bends = upper.profile.bends.len();
+        let held = upper.corners.iter().zip(&lower.corners).skip(1).position(|(a, b)| a == b).filter(|k| *k < bends);
+        let held = held.ok_or_else(|| Error::new(ErrorKind::Internal, "a trim that tapers has no bend along its line").value_of(&upper.name))?;
+        let ends = length.ends;
+        let (lower, upper) = (&lower.profile, &upper.profile);
+        // A section is seen by one who looks along its line: from the lower end of a line that starts high, from behind.
+        Ok(if up {
+            WantedTaper { lower: lower.clone(), upper: upper.clone(), held, line: length.line, beyond: (ends.at_start, ends.at_end) }
+        } else {
+            let held = bends - 1 - held;
+            WantedTaper { lower: lower.reversed(), upper: upper.reversed(), held, line: length.line, beyond: (ends.at_end, ends.at_start) }
+        })
+    }
+
+    fn at(&self, station: Length) -> Result<Profile, Error> {
+        profile_along(&self.lower, &self.upper, station, self.line)
+    }
+
+    /// Where the run begins: it is widest there.
+    fn foot(&self) -> Result<Profile, Error> {
+        self.at((-self.beyond.0).length()?)
+    }
+
+    /// The run in pieces, from its lower end up.
+    fn pieces<R: Recorder>(&self, r: &mut R, job: &Job, laps: &LapRun) -> Result<TaperedPieces, Error> {
+        let mut run = TaperedRun {
+            near: self.foot()?,
+            far: self.at((self.line + self.beyond.1).length()?)?,
+            run: laps.run,
+            longest: laps.longest,
+            lap: laps.lap,
+            mode: laps.mode,
+            least_piece: laps.least_piece,
+            rule: job.bend_rule.clone(),
+            held: HeldLine::Bend(Part::Body(self.held)),
+            offset: Point::ORIGIN,
+            tolerance: CHORD,
+        };
+        let over = |made: &TaperedPieces| -> Result<Length, Error> {
+            made.pieces.iter().try_fold(Length::ZERO, |most, p| Ok(most.max((p.trim.blank.bounds()?.size()?.1 - laps.longest).length()?)))
+        };
+        // A return lies as its leg's mirror image about a line that leans, and so makes the blank a little longer than the piece: the pieces leave that off.
+        // What they leave off moves their ends, and with them the lean by a trifle: twice is enough but for noise.
+        for _ in 0..4 {
+            let more = over(&run.compute()?)?;
+            if !more.is_positive() {
+                break;
+            }
+            run.longest = (run.longest - more).length()?;
+        }
+        run.run(r)
+    }
+}
+
 /// Lengths apart by less than this are one: what the geometry of two like corners may differ by.
 const ALIKE: Length = Length::micrometres(1);
 
-/// Whether the shop would make one trim of the two, whichever edge each is walked from.
-fn alike(a: &JunctionTrim, b: &JunctionTrim) -> bool {
-    a.name == b.name && (same(&a.profile, &b.profile) || same(&a.profile, &b.profile.reversed()))
+/// Whether the shop would make one trim of the two, whichever edge each is walked from. What tapers is made for its run, and walked one way.
+fn alike(a: &Wanted<'_>, b: &Wanted<'_>) -> bool {
+    a.trim.name == b.trim.name
+        && match (a.pieces.taper(), b.pieces.taper()) {
+            (None, None) => same(&a.trim.profile, &b.trim.profile) || same(&a.trim.profile, &b.trim.profile.reversed()),
+            (Some(x), Some(y)) => (x.line, x.beyond) == (y.line, y.beyond) && same(&x.upper, &y.upper) && same(&x.lower, &y.lower),
+            _ => false,
+        }
 }
 
 fn same(p: &Profile, q: &Profile) -> bool {
@@ -136,7 +233,7 @@ fn same(p: &Profile, q: &Profile) -> bool {
 pub(super) fn items<R: Recorder>(job: &Job, wanted: &[Wanted<'_>], r: &mut R) -> Result<Vec<TrimItem>, Error> {
     let mut groups: Vec<Vec<&Wanted<'_>>> = Vec::new();
     for one in wanted {
-        match groups.iter_mut().find(|g| g.first().is_some_and(|first| alike(first.trim, one.trim))) {
+        match groups.iter_mut().find(|g| g.first().is_some_and(|first| alike(first, one))) {
             Some(group) => group.push(one),
             None => groups.push(vec![one]),
         }
@@ -153,7 +250,10 @@ pub(super) fn items<R: Recorder>(job: &Job, wanted: &[Wanted<'_>], r: &mut R) ->
 
 fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) -> Result<TrimItem, Error> {
     let first = group.first().ok_or_else(|| Error::new(ErrorKind::Internal, "a trim without a run"))?;
-    let profile = &first.trim.profile;
+    let profile = match first.pieces.taper() {
+        Some(taper) => &taper.foot()?,
+        None => &first.trim.profile,
+    };
     let sheet = sheet_of(job, profile.thickness, first.path)?;
     let pattern = FlatPattern { profile: profile.clone(), rule: job.bend_rule.clone() };
     let flat = r.part(|| pattern.title(), |r| pattern.run(r)).map_err(|e| e.under(&format!("trims.{mark}")))?;
@@ -170,15 +270,32 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
     let lap = supply.lap_of(&first.trim.name);
     let longest = supply.stock.iter().map(|s| s.length).max().unwrap_or_default();
     let longest = (longest - supply.end_loss).length()?;
+    let tapered = match &first.pieces {
+        Pieces::Tapered(run, taper) => {
+            let laps = LapRun { run: *run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
+            let made = r.part(|| format!("tapered pieces along {}", first.name), |r| taper.pieces(r, job, &laps));
+            Some(made.map_err(|e| e.under("supplies.trims"))?)
+        }
+        Pieces::Lapped(_) | Pieces::Set(_) => None,
+    };
     let (mut runs, mut pieces): (Vec<TrimRun>, Vec<Piece>) = (Vec::new(), Vec::new());
     for wanted in group {
-        let (run, set) = match &wanted.pieces {
-            Pieces::Lapped(run) => {
-                let lapped = LapRun { run: *run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
-                let lapped = r.part(|| format!("pieces along {}", wanted.name), |r| lapped.run(r)).map_err(|e| e.under("supplies.trims"))?;
-                (*run, lapped.pieces.iter().map(|p| p.length).collect::<Vec<_>>())
+        let lapped = |run: Length, r: &mut R| {
+            let laps = LapRun { run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
+            r.part(|| format!("pieces along {}", wanted.name), |r| laps.run(r)).map_err(|e| e.under("supplies.trims"))
+        };
+        // What is set, and the lengths of stock that it is cut from.
+        let (run, set, cut): (Length, Vec<Length>, Vec<Length>) = match (&wanted.pieces, &tapered) {
+            (Pieces::Tapered(run, _), Some(made)) => (
+                *run,
+                made.pieces.iter().map(|p| (p.to - p.from).length()).collect::<Result<_, Error>>()?,
+                made.pieces.iter().map(|p| Ok(p.trim.blank.bounds()?.size()?.1)).collect::<Result<_, Error>>()?,
+            ),
+            (Pieces::Lapped(run) | Pieces::Tapered(run, _), _) => {
+                let set: Vec<Length> = lapped(*run, r)?.pieces.iter().map(|p| p.length).collect();
+                (*run, set.clone(), set)
             }
-            Pieces::Set(set) => {
+            (Pieces::Set(set), _) => {
                 if let Some(long) = set.iter().find(|p| **p > longest) {
                     return Err(Error::new(ErrorKind::Impossible, format!("a piece is longer than a stock length gives by {}", (*long - longest).length()?))
                         .at(wanted.path)
@@ -187,13 +304,13 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
                         .cured_by("shorter pieces, or longer stock")
                         .about(wanted.name));
                 }
-                (Length::total(set)?, set.clone())
+                (Length::total(set)?, set.clone(), set.clone())
             }
         };
-        for length in &set {
-            match pieces.iter_mut().find(|p| p.length == *length) {
+        for length in cut {
+            match pieces.iter_mut().find(|p| p.length == length) {
                 Some(same) => same.count = same.count.saturating_add(1),
-                None => pieces.push(Piece { label: wanted.name.to_owned(), length: *length, count: 1 }),
+                None => pieces.push(Piece { label: wanted.name.to_owned(), length, count: 1 }),
             }
         }
         runs.push(TrimRun { line: wanted.line, name: wanted.name.to_owned(), run, pieces: set });
@@ -212,5 +329,6 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
         runs,
         cutting,
         stock: supply.stock.iter().map(|s| s.label.clone()).collect(),
+        tapered,
     })
 }

@@ -5,8 +5,8 @@ use super::input::Job;
 use super::lay::PlaneLay;
 use super::sections::order;
 use crate::assembly::{
-    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnds, NamedTrim, PlanePanels, RoofCorners, SeamSurface,
-    StrikeChoice, TrimChoice,
+    ClosureChoice, Corners, Flank, JunctionLine, JunctionSide, LineAssembly, LineChoices, LineEnd, LineEnds, NamedTrim, PanEndCut, PlanePanels, RoofCorners,
+    SeamSurface, StrikeChoice, TrimChoice,
 };
 use crate::error::Error;
 use crate::junction::{Side, Solved, TopEnd};
@@ -24,6 +24,9 @@ pub(super) struct Wiring<'a> {
     surface: SeamSurface,
     choices: LineChoices,
 }
+
+/// What the corners of a line add to its trims, and how a valley's pan ends at its lower end.
+pub(super) type LineMeets<'a> = (Option<LineEnds>, Option<(LineEnd, &'a PanEndCut)>);
 
 impl<'a> Wiring<'a> {
     pub(super) fn new(job: &'a Job, roof: &'a Roof, planes: &'a [PlaneLay], panels: &'a [PlanePanels<'a>]) -> Result<Wiring<'a>, Error> {
@@ -62,7 +65,14 @@ impl<'a> Wiring<'a> {
     }
 
     /// What lies along one line.
-    pub(super) fn line<R: Recorder>(&self, r: &mut R, line: &Line, detail: &Detail, solved: &Solved, ends: Option<LineEnds>) -> Result<LineAssembly, Error> {
+    pub(super) fn line<R: Recorder>(
+        &self,
+        r: &mut R,
+        line: &Line,
+        detail: &Detail,
+        solved: &Solved,
+        (ends, pan_end): LineMeets<'_>,
+    ) -> Result<LineAssembly, Error> {
         let order = order(line);
         let mut sides = Vec::with_capacity(2);
         let closures: Vec<(Side, usize, Option<&TopEnd>, Option<ClosureChoice>)> = [(Side::First, Some(order.first)), (Side::Second, order.second)]
@@ -83,7 +93,7 @@ impl<'a> Wiring<'a> {
                 hollow_seams: end.is_some_and(|e| e.hollow_seams),
             });
         }
-        JunctionLine { line, solved, sides: &sides, ends: ends.unwrap_or_default(), choices: &self.choices }.run(r)
+        JunctionLine { line, solved, sides: &sides, ends: ends.unwrap_or_default(), pan_end, choices: &self.choices }.run(r)
     }
 }
 

@@ -269,6 +269,9 @@ pub struct Solved {
     /// between the two. Empty where all run parallel to it.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub lower_lines: Vec<LayoutLine>,
+    /// The same trims as they are and lie at the lower end of the junction line, in their order, where they turn away from it or taper; empty where all run parallel to it.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub lower_trims: Vec<JunctionTrim>,
     /// What others build there.
     pub adjoining: Vec<Adjoining>,
     /// What must be said beside it.

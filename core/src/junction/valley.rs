@@ -8,6 +8,7 @@ use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{meets_seams, skew_caution};
+use super::transition::BeadSize;
 use super::valley_hook::{HookPlace, Receiver, ValleyHook, add_receivers};
 use super::valley_widens::{ValleyWidening, grow};
 use crate::error::{Error, ErrorKind, Faults};
@@ -88,7 +89,7 @@ pub struct ValleySide {
 /// unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
@@ -124,6 +125,7 @@ pub struct ValleySide {
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
+///     end: ValleyEndSeal::default(),
 /// };
 /// assert!(detail.open_width > detail.least_open_width);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -143,7 +145,7 @@ pub struct ValleyDetail {
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width_least"))]
     pub least_open_width: Length,
     /// How it grows downhill; none for a parallel valley. It needs the valley's length, and `open_width` is then that at its top. The pan stays parallel, as wide as its
-    /// lower end needs.
+    /// lower end needs, or tapers with it ([`WideningPan`](super::WideningPan)); the legs of its sides are then those at the top.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub widens: Option<ValleyWidening>,
     /// A rib along the centreline.
@@ -158,6 +160,34 @@ pub struct ValleyDetail {
     pub second: ValleySide,
     /// The least slope that the valley itself may have.
     pub minimum: SlopeRule,
+    /// How the pan's lower end is sealed on what it laps over.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub end: ValleyEndSeal,
+}
+
+/// The sealant under the lower end of a valley's pan, where it laps over an eave's trim or over the roof below.
+///
+/// ```
+/// use seamwright::junction::ValleyEndSeal;
+/// use seamwright::practice::junction as practice;
+/// assert_eq!(ValleyEndSeal::default().beads, practice::VALLEY_END_BEADS);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ValleyEndSeal {
+    /// How many beads; none for an end that lies dry, which then breaks the sealed line.
+    pub beads: u32,
+    /// Each of them.
+    pub bead: BeadSize,
+}
+
+impl Default for ValleyEndSeal {
+    /// Common practice, no published source: [`VALLEY_END_BEADS`](crate::practice::junction::VALLEY_END_BEADS) of
+    /// [`VALLEY_END_BEAD`](crate::practice::junction::VALLEY_END_BEAD).
+    fn default() -> ValleyEndSeal {
+        ValleyEndSeal { beads: practice::VALLEY_END_BEADS, bead: BeadSize { width: practice::VALLEY_END_BEAD, depth: practice::VALLEY_END_BEAD } }
+    }
 }
 
 /// An open valley.
@@ -167,7 +197,7 @@ pub struct ValleyDetail {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
@@ -203,6 +233,7 @@ pub struct ValleyDetail {
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
+///     end: ValleyEndSeal::default(),
 /// };
 /// let p = Pitch::parse("6:12")?;
 /// let corner = Corner { first: p, second: p, plan: Angle::SQUARE };
@@ -323,6 +354,9 @@ impl Valley {
         }
         keep_under(&mut faults, "detail.sheet", self.detail.sheet.check());
         faults.keep(self.detail.open_width.positive("detail.open_width"));
+        for (path, length) in [("detail.end.bead.width", self.detail.end.bead.width), ("detail.end.bead.depth", self.detail.end.bead.depth)] {
+            faults.keep(length.positive(path));
+        }
         if let Some(rib) = self.detail.rib {
             faults.keep(rib.height.positive("detail.rib.height"));
             faults.keep(rib.half_width.positive("detail.rib.half_width"));
@@ -405,38 +439,35 @@ impl Calculation for Valley {
             SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open },
         ];
         let sides = self.sides(r, &mut faults, &places);
-        faults.check()?;
-        let lower = match self.lower_open_width(r)? {
-            None => None,
-            Some(width) => {
-                let half_open = width.station(1, 2)?;
-                let mut faults = Faults::default();
-                let places = places.map(|p| SidePlace { half_open, ..p });
-                let sides = r.part(|| "at the lower end".into(), |r| Ok(self.sides(r, &mut faults, &places)))?;
-                faults.check().map_err(|e| e.about("the valley's lower end"))?;
-                Some(sides)
-            }
-        };
-
-        let pan = self.pan((s1, a1), (s2, a2), centre, half_open)?;
-        let mut solved = self.gathered(pan.clone(), cautions, sides)?;
-        let cure = "a shorter fold, or a greater open width";
-        let hooked = |side: &ValleySide, on: Support| side.hook.heights(face(on)?.height, self.detail.sheet);
-        let decks = [
-            Deck::hooked(Side::First, s1.rise, &self.first, hooked(&self.detail.first, s1)?, ("detail.first.hook", cure)),
-            Deck::hooked(Side::Second, s2.rise, &self.second, hooked(&self.detail.second, s2)?, ("detail.second.hook", cure)),
-        ];
-        fit::check(&solved, &decks, Beside::Nothing)?;
-        if let (Some(widens), Some(lower)) = (&self.detail.widens, lower) {
-            let lower = self.gathered(pan, Vec::new(), lower)?;
-            fit::check(&lower, &decks, Beside::Nothing).map_err(|e| e.about("the valley's lower end"))?;
-            grow(&mut solved, widens.of_a_side()?, lower.lines);
-        }
+        core::mem::take(&mut faults).check()?;
+        let solved = self.gathered(self.pan((s1, a1), (s2, a2), centre, half_open)?, cautions, sides)?;
+        self.fits(&solved, (s1, s2))?;
+        let (Some(widens), Some(foot)) = (&self.detail.widens, self.at_its_foot(r)?) else { return Ok(solved) };
+        let mut solved = solved;
+        let at_foot = |e: Error| e.about("the valley's lower end");
+        let half_open = foot.detail.open_width.station(1, 2)?;
+        let places = places.map(|p| SidePlace { half_open, ..p });
+        let sides = r.part(|| "at the lower end".into(), |r| Ok(foot.sides(r, &mut faults, &places)))?;
+        faults.check().map_err(at_foot)?;
+        let below = foot.gathered(foot.pan((s1, a1), (s2, a2), centre, half_open)?, Vec::new(), sides)?;
+        foot.fits(&below, (s1, s2)).map_err(at_foot)?;
+        grow(&mut solved, widens.of_a_side()?, below);
         Ok(solved)
     }
 }
 
 impl Valley {
+    /// That nothing of it runs into anything else.
+    fn fits(&self, solved: &Solved, (s1, s2): (Support, Support)) -> Result<(), Error> {
+        let cure = "a shorter fold, or a greater open width";
+        let hooked = |side: &ValleySide, on: Support| side.hook.heights((on.height + self.detail.sheet.thickness).length()?, self.detail.sheet);
+        let decks = [
+            Deck::hooked(Side::First, s1.rise, &self.first, hooked(&self.detail.first, s1)?, ("detail.first.hook", cure)),
+            Deck::hooked(Side::Second, s2.rise, &self.second, hooked(&self.detail.second, s2)?, ("detail.second.hook", cure)),
+        ];
+        fit::check(solved, &decks, Beside::Nothing).map(drop)
+    }
+
     /// Both sides; every fault of them is kept.
     fn sides<R: Recorder>(&self, r: &mut R, faults: &mut Faults, places: &[SidePlace<'_>; 2]) -> [Option<Solved>; 2] {
         let mut out = [None, None];

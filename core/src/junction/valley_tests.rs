@@ -1,7 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
-use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyHook, ValleySide, ValleyWidening};
+use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WideningPan};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Growth, Hold, Reach};
@@ -49,6 +49,7 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         first: side(cleat()),
         second: side(cleat()),
         minimum: SlopeRule::IBC_STANDING_SEAM,
+        end: ValleyEndSeal::default(),
     };
     let corner = Corner { first: Pitch::parse(first).unwrap(), second: Pitch::parse(second).unwrap(), plan: Angle::SQUARE };
     Valley { corner, first: levels(), second: levels(), length: None, detail }
@@ -268,9 +269,9 @@ proptest! {
             prop_assert!((distance(back1, centre) - 4.75 * 25.4).abs() < 1e-6 && (distance(centre, back2) - 4.75 * 25.4).abs() < 1e-6);
             prop_assert!((distance(edge1, front1) - (f64::from(leg) - 3.25 * 25.4)).abs() < 1e-6);
         } else {
-            // Only the plan angle can turn a side's water away here.
+            // Only the plan angle can turn a side's water away here, or its seams along the line.
             let g = v.corner.compute().unwrap();
-            prop_assert!(g.first.backing.degrees() <= 0.0 || g.second.backing.degrees() <= 0.0);
+            prop_assert!([g.first, g.second].iter().any(|s| s.backing.degrees() <= 0.0 || s.meeting().degrees() < 1.0));
         }
     }
 
@@ -374,5 +375,40 @@ fn one_that_widens_too_much_for_its_pan_says_so_at_its_foot() {
     assert_eq!(wrong(&|v| v.length = Some(Length::ZERO)), "length");
     assert_eq!(wrong(&|v| v.detail.first.hook = receiver()), "detail.first.hook");
     let none = Growth { by: Length::ZERO, over: len("8'") };
-    assert_eq!(wrong(&|v| v.detail.widens = Some(ValleyWidening { growth: none, source: Source::user() })), "detail.widens.growth.by");
+    assert_eq!(
+        wrong(&|v| v.detail.widens = Some(ValleyWidening { growth: none, source: Source::user(), pan: WideningPan::Parallel })),
+        "detail.widens.growth.by"
+    );
+}
+
+/// The development keeps each leg as a plane: between the two sections its bends are the same, its inner legs wider and its folds as deep.
+#[test]
+fn a_pan_that_tapers_is_wider_at_its_foot_by_the_growth_alone() {
+    let mut v = widening("24'");
+    v.detail.widens = Some(ValleyWidening { pan: WideningPan::Tapered, ..ValleyWidening::COPPER_ROOFINGS });
+    v.detail.second.hook = receiver();
+    for rib in [None, Some(SplashRib { height: len("1\""), half_width: len("1/2\"") })] {
+        v.detail.rib = rib;
+        let solved = v.compute().unwrap();
+        let (top, foot) = (&solved.trims[0], &solved.lower_trims[0]);
+        // But for the noise of corners that are rounded to picometres.
+        let turns = top.profile.bends.iter().zip(&foot.profile.bends);
+        assert!(top.profile.bends.len() == foot.profile.bends.len() && turns.clone().all(|(a, b)| (a.angle.degrees() - b.angle.degrees()).abs() < 1e-8));
+        assert!(turns.clone().all(|(a, b)| (a.direction, a.inside_radius) == (b.direction, b.inside_radius)));
+        for (a, b) in top.profile.legs.iter().zip(&foot.profile.legs) {
+            let wider = if ["leg 1", "leg 2"].contains(&&*a.name) { len("1 1/2\"") } else { Length::ZERO };
+            assert_eq!((b.length - a.length).length().unwrap(), wider, "{}", a.name);
+        }
+        // The pan reaches as far beyond what the panels hook at the foot as at the top.
+        let at = |lines: &[crate::junction::LayoutLine], name: &str| lines.iter().find(|l| l.side == Side::First && l.name == name).unwrap().from_line;
+        for name in ["pan edge", "panel nose", "cleat back"] {
+            assert_eq!((at(&solved.lower_lines, name) - at(&solved.lines, name)).length().unwrap(), len("1 1/2\""), "{name}");
+        }
+        // Its centreline runs straight along, and no cleat is another Z.
+        assert!(top.corners.iter().any(|c| foot.corners.contains(c)));
+        assert_eq!(solved.trims[1].profile, solved.lower_trims[1].profile);
+    }
+    // What a parallel pan of 12 in cannot hold at 40 ft, a tapered one does.
+    v.length = Some(len("40'"));
+    assert!(v.compute().is_ok());
 }

@@ -44,6 +44,12 @@ pub const VALLEY_OPEN_WIDTH: Length = Length::inches(6);
 /// A valley's open width is never less: 4 in.
 pub const VALLEY_OPEN_WIDTH_LEAST: Length = Length::inches(4);
 
+/// Beads of sealant under the lower end of a valley's pan, as in any lap that carries water: two.
+pub const VALLEY_END_BEADS: u32 = 2;
+
+/// Width and depth of each of them: 1/4 in.
+pub const VALLEY_END_BEAD: Length = Length::inches_64(16);
+
 /// The cleat's screws in a valley stand at least this far above the flow line: 3/4 in.
 pub const VALLEY_SCREW_HEIGHT_LEAST: Length = Length::inches_64(48);
 

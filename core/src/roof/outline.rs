@@ -4,7 +4,8 @@ use super::ring_check::{Frame, RingCheck, Side, side};
 use crate::error::Error;
 #[cfg(feature = "serde")]
 use crate::error::told::Told;
-use crate::units::{Area, AreaUnit, Length};
+use crate::num;
+use crate::units::{Angle, Area, AreaUnit, Length};
 
 /// A point in a plane: x across the slope to the right as seen from below, y up the slope.
 ///
@@ -92,6 +93,15 @@ pub struct Edge {
     pub from: Point,
     /// Where it ends.
     pub to: Point,
+}
+
+impl Edge {
+    /// The angle at which seams, which run along y, meet it: 90 degrees for a level edge, 0 for one along them.
+    #[allow(clippy::cast_precision_loss, reason = "an outline's differences are exact in floating point")]
+    pub(crate) fn meeting(&self) -> Angle {
+        let (across, up) = ((self.to.x - self.from.x).pm() as f64, (self.to.y - self.from.y).pm() as f64);
+        Angle::of_degrees(num::atan2_deg(across.abs(), up.abs()))
+    }
 }
 
 /// The shape of a plane: a simple polygon, convex or not, with holes.

@@ -120,6 +120,7 @@ pub use rule::BendRule;
 pub use size::BendSize;
 pub use springback::{OverBend, Springback, SpringbackBy, SpringbackFactor, Sprung, Tooled};
 pub use springback_table::SpringbackMetal;
+pub(crate) use taper::profile_along;
 pub use taper::{HeldLine, Taper, TaperBend, TaperLeg, TaperedPiece, TaperedPieces, TaperedRun, TaperedTrim};
 pub use trial_bend::{TrialBend, TrialFound};
 pub use vertices::{DrawnTo, Vertices};

@@ -13,6 +13,7 @@ mod read;
 mod roof;
 mod roofs;
 mod section;
+mod valleys;
 mod vector;
 
 use roof::Roof;

@@ -86,7 +86,7 @@ impl<'a> Roof<'a> {
         Roof { packet, job, planes: list(&packet["roof"]["planes"]).iter().map(Plane::read).collect() }
     }
 
-    fn frame(&self, junction: &Value) -> Frame {
+    pub(crate) fn frame(&self, junction: &Value) -> Frame {
         let line = &self.packet["roof"]["lines"][index(&junction["line"])];
         let (start, end) = (point(&line["start"]), point(&line["end"]));
         assert!(((end - start).norm() - length(&line["length"])).abs() < NEAR, "{}: its length", line["name"]);

@@ -118,9 +118,13 @@ pub(crate) fn widening(demo: &Value, draw: &mut Draw) -> Value {
     let mut out = corner(demo, false, draw);
     for kind in out["junctions"]["kinds"].as_array_mut().into_iter().flatten() {
         if let Some(valley) = kind.get_mut("valley") {
-            // The fold of a parallel pan cannot turn.
-            valley["second"]["hook"] = valley["first"]["hook"].clone();
-            valley["widens"] = json!({"growth": {"by": mm(size(draw, 4.0, 25.0)), "over": "8 ft"}, "source": "common-practice"});
+            let tapered = draw.toss();
+            if !tapered {
+                // The fold of a parallel pan cannot turn.
+                valley["second"]["hook"] = valley["first"]["hook"].clone();
+            }
+            let pan = if tapered { "tapered" } else { "parallel" };
+            valley["widens"] = json!({"growth": {"by": mm(size(draw, 4.0, 25.0)), "over": "8 ft"}, "source": "common-practice", "pan": pan});
         }
     }
     out

@@ -400,7 +400,7 @@ class EdgeUse:
     @staticmethod
     def end(panel_end: PanelEnd) -> EdgeUse:
         """
-        Panels end there in this way. An edge along the seams ends no panel, whatever it says.
+        Panels end there in this way. An edge along the seams ends no panel, whatever it says; one almost along them is refused, unless nothing is added there.
         """
     @property
     def panel_end(self, /) -> PanelEnd | None:

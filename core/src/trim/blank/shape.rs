@@ -16,6 +16,7 @@ use core::fmt;
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum BlankSide {
     /// The edge where the profile's walk starts.
@@ -45,6 +46,7 @@ pub enum BlankSide {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BlankEdge {
     /// What it is.
     pub side: BlankSide,
@@ -66,6 +68,7 @@ pub struct BlankEdge {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 #[non_exhaustive]
 pub enum BlankFold {
     /// A bend of the profile, or the fold of a hem.
@@ -98,6 +101,7 @@ impl fmt::Display for BlankFold {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BlankLine {
     /// Where it starts.
     pub from: Point,
@@ -146,6 +150,7 @@ impl BlankLine {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BlankBend {
     /// What it folds.
     pub fold: BlankFold,
@@ -172,6 +177,7 @@ pub struct BlankBend {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct BlankHole {
     /// Its centre.
     pub centre: Point,
@@ -209,6 +215,7 @@ impl BlankHole {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct FlatBlank {
     /// Thickness of the sheet.
     pub thickness: Length,

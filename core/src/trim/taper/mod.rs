@@ -10,4 +10,5 @@ mod taper_tests;
 
 pub use ends::HeldLine;
 pub use piece::{Taper, TaperBend, TaperLeg, TaperedTrim};
+pub(crate) use run::profile_along;
 pub use run::{TaperedPiece, TaperedPieces, TaperedRun};

@@ -93,6 +93,7 @@ pub struct Taper {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TaperLeg {
     /// Which leg of the profile.
     pub part: Part,
@@ -132,6 +133,7 @@ pub struct TaperLeg {
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TaperBend {
     /// Which bend of the profile, or which hem.
     pub part: Part,
@@ -166,6 +168,7 @@ pub struct TaperBend {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TaperedTrim {
     /// The flat pattern of the near end: girth and stations along that end.
     pub near: Flat,

@@ -90,6 +90,7 @@ pub struct TaperedRun {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TaperedPiece {
     /// Where it starts on the run.
     pub from: Length,
@@ -120,6 +121,7 @@ pub struct TaperedPiece {
 /// ```
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TaperedPieces {
     /// The pieces from the start of the run.
     pub pieces: Vec<TaperedPiece>,
@@ -141,25 +143,30 @@ fn between(near: Length, far: Length, at: Length, run: Length) -> Result<Length,
     }
 }
 
-impl TaperedRun {
-    fn edge(&self, near: &Edge, far: &Edge, at: Length) -> Result<Edge, Error> {
-        let mut out = near.clone();
-        if let (Edge::ClosedHem { width, .. } | Edge::OpenHem { width, .. }, Edge::ClosedHem { width: end, .. } | Edge::OpenHem { width: end, .. }) =
-            (&mut out, far)
-        {
-            *width = between(*width, *end, at, self.run)?;
-        }
-        Ok(out)
+fn edge_between(near: &Edge, far: &Edge, at: Length, run: Length) -> Result<Edge, Error> {
+    let mut out = near.clone();
+    if let (Edge::ClosedHem { width, .. } | Edge::OpenHem { width, .. }, Edge::ClosedHem { width: end, .. } | Edge::OpenHem { width: end, .. }) =
+        (&mut out, far)
+    {
+        *width = between(*width, *end, at, run)?;
     }
+    Ok(out)
+}
 
+/// The profile at this place of a run that has the one where it begins and the other where it ends; before and beyond it goes on as straight.
+pub(crate) fn profile_along(near: &Profile, far: &Profile, at: Length, run: Length) -> Result<Profile, Error> {
+    let legs = near.legs.iter().zip(&far.legs);
+    Ok(Profile {
+        start_edge: edge_between(&near.start_edge, &far.start_edge, at, run)?,
+        legs: legs.map(|(a, b)| Ok(Leg { length: between(a.length, b.length, at, run)?, ..a.clone() })).collect::<Result<_, Error>>()?,
+        end_edge: edge_between(&near.end_edge, &far.end_edge, at, run)?,
+        ..near.clone()
+    })
+}
+
+impl TaperedRun {
     fn profile_at(&self, at: Length) -> Result<Profile, Error> {
-        let legs = self.near.legs.iter().zip(&self.far.legs);
-        Ok(Profile {
-            start_edge: self.edge(&self.near.start_edge, &self.far.start_edge, at)?,
-            legs: legs.map(|(a, b)| Ok(Leg { length: between(a.length, b.length, at, self.run)?, ..a.clone() })).collect::<Result<_, Error>>()?,
-            end_edge: self.edge(&self.near.end_edge, &self.far.end_edge, at)?,
-            ..self.near.clone()
-        })
+        profile_along(&self.near, &self.far, at, self.run)
     }
 
     fn offset_over(&self, from: Length, to: Length) -> Result<Point, Error> {

@@ -1,0 +1,126 @@
+//! Jobs whose valleys widen under tapered pans: the pieces, their blanks, and what is ordered.
+
+#![cfg(feature = "serde")]
+
+use super::OrderGroup;
+use super::test_jobs::{at, demo_json, work};
+use crate::assembly::LineEnd;
+use crate::error::ErrorKind;
+use crate::junction::Side;
+use crate::roof::LineKind;
+use crate::trim::{BlankSide, Profile};
+use crate::units::Length;
+use serde_json::{Value, json};
+
+/// The demo with pans that reach 10 in on the first side and 13 in, with a receiver fold, on the second; their open width grows by 2 in in 8 ft.
+fn widening(pan: &str) -> Value {
+    let mut job = demo_json();
+    let kinds = at(&mut job, "junctions.kinds").as_array_mut().unwrap();
+    let valley = kinds.iter_mut().find_map(|k| k.get_mut("valley")).unwrap();
+    valley["widens"] = json!({ "growth": { "by": "2\"", "over": "8 ft" }, "source": "common-practice", "pan": pan });
+    valley["first"]["leg"] = json!("10\"");
+    valley["second"]["leg"] = json!("13\"");
+    valley["second"]["hook"] = json!({ "receiver-fold": { "depth": "1 1/2\"", "opening": "1/8\"", "gap": "1/2\"", "fold": "1 1/4\"" } });
+    job["supplies"]["trims"]["greatest_girth"] = json!("60\"");
+    job
+}
+
+fn leg(profile: &Profile, name: &str) -> Length {
+    profile.legs.iter().find(|l| l.name == name).unwrap().length
+}
+
+#[test]
+fn tapered_pans_are_cut_piece_by_piece_and_ordered() {
+    let packet = work(&widening("tapered")).unwrap();
+    let valleys: Vec<_> = packet.junctions.iter().filter(|j| j.kind == LineKind::Valley).collect();
+    assert!(!valleys.is_empty());
+    for valley in valleys {
+        let (item, run) =
+            packet.trims.iter().filter(|t| t.name == "valley pan").find_map(|t| Some((t, t.runs.iter().find(|r| r.line == Some(valley.line))?))).unwrap();
+        let made = item.tapered.as_ref().unwrap();
+        let line = &packet.roof.lines()[valley.line];
+        let up = line.start.z <= line.end.z;
+        let ends = valley.along.trims[0].length.ends;
+        let below = if up { ends.at_start } else { ends.at_end };
+        assert_eq!(below, valley.pan_end.as_ref().unwrap().run_on);
+        // From end to end once, each piece a lap under the one above it, none longer in the flat than the stock.
+        assert!(made.pieces.len() > 1 && made.pieces[0].from == Length::ZERO && made.pieces.last().unwrap().to == run.run);
+        for pair in made.pieces.windows(2) {
+            assert_eq!((pair[0].to - pair[1].from).length().unwrap(), item.lap);
+            // The upper piece starts below the lower one's end, where the pan is wider.
+            assert!(leg(&pair[1].near, "leg 1") > leg(&pair[0].far, "leg 1"));
+        }
+        assert!(made.pieces.iter().all(|p| p.trim.blank.bounds().unwrap().size().unwrap().1 <= Length::feet(10)));
+        assert_eq!(run.pieces, made.pieces.iter().map(|p| (p.to - p.from).length().unwrap()).collect::<Vec<_>>());
+        // Half of 2 in in 8 ft on each side, beyond the line's ends too; the fold is as deep all the way.
+        let at_top = |station: Length| (line.length.mm() + below.mm() - station.mm()) / 96.0;
+        let mut blanks = 0.0;
+        for piece in &made.pieces {
+            for (profile, station) in [(&piece.near, piece.from), (&piece.far, piece.to)] {
+                assert!((leg(profile, "leg 1").mm() - (10.0 * 25.4 + at_top(station))).abs() < 1e-6);
+                assert!((leg(profile, "leg 2").mm() - (5.0 * 25.4 + at_top(station))).abs() < 1e-6, "{}", leg(profile, "leg 2"));
+                assert_eq!(leg(profile, "return 2"), Length::parse("1 1/2\"").unwrap());
+            }
+            // Seen up the valley the section's own first side lies on the left where the line runs up, and on the right where it runs down.
+            assert_eq!(piece.near.legs[0].name == "leg 1", up);
+            // The centreline is as long as the piece, the edges that lean from it are longer.
+            let long = |l: &crate::trim::BlankLine| l.length().unwrap().mm() - (piece.to - piece.from).length().unwrap().mm();
+            assert_eq!(piece.trim.bends.iter().filter(|b| long(&b.line).abs() < 1e-6).count(), 1);
+            assert!(long(&piece.trim.legs[0].start) > 1e-3);
+            blanks += piece.trim.blank.bounds().unwrap().size().unwrap().1.mm();
+            assert!(piece.trim.blank.outline.iter().any(|e| e.side == BlankSide::StartEdge));
+        }
+        let wide = made.pieces[0].trim.near.girth();
+        assert_eq!(item.flat.girth(), wide);
+        assert!((item.cutting.scrap.pieces.mm() / item.runs.len() as f64 - blanks).abs() < 1e-6);
+        let lines: Vec<_> = packet.order.iter().filter(|l| l.group == OrderGroup::Trims && l.mark == item.mark).collect();
+        assert_eq!(lines.iter().map(|l| l.count).sum::<u64>(), u64::from(item.cutting.stick_count()));
+        assert!(lines.iter().all(|l| l.spec.contains(" tapering to ")) && lines[0].net == Some(item.total().unwrap()));
+        // The cleat of the first side is one Z all along, and the fold needs none.
+        assert_eq!(valley.along.trims.iter().filter(|t| t.name == "offset cleat").count(), 1);
+        assert!(valley.section.along.iter().all(|a| a.side == Side::First));
+        let end = if up { LineEnd::Start } else { LineEnd::End };
+        let here = packet.corners.corners.iter().flat_map(|c| &c.lines).find(|l| l.line == valley.line && l.end == end).unwrap();
+        assert_eq!(here.allowance, below);
+    }
+}
+
+#[test]
+fn a_fold_of_a_parallel_pan_cannot_turn() {
+    let e = work(&widening("parallel")).unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "junctions.kinds[4].valley.second.hook"), "{e}");
+    assert!(e.cure().unwrap().contains("tapered pan"), "{e}");
+}
+
+/// At the demo's inside corners both eaves stand square to each other: the pan's edges run on to the eaves, and its end hooks them as the panels do.
+#[test]
+fn a_pan_over_two_eaves_runs_on_to_where_both_are() {
+    let packet = work(&demo_json()).unwrap();
+    for valley in packet.junctions.iter().filter(|j| j.kind == LineKind::Valley) {
+        let cut = valley.pan_end.as_ref().unwrap();
+        for side in [Side::First, Side::Second] {
+            let meeting = valley.along.sides.iter().find(|s| s.side == side).unwrap().meeting;
+            let leg = cut.leg(side);
+            assert!((leg.angle.degrees() - 90.0 - meeting.degrees()).abs() < 1e-9, "{} {meeting}", leg.angle);
+            let edge = valley.section.lines.iter().find(|l| l.side == side && l.name == "pan edge").unwrap().from_line;
+            let eave = packet.junctions.iter().find(|j| j.kind == LineKind::Eave).unwrap();
+            let panels = eave.section.end(Side::First).unwrap();
+            let past = panels.allowance().unwrap().mm();
+            assert_eq!(leg.fold, panels.fold);
+            let skew = leg.angle.degrees();
+            let want = (past - edge.mm() * crate::num::cos_deg(skew)) / crate::num::sin_deg(skew);
+            assert!((leg.at_edge.mm() - want).abs() < 1e-6, "{leg:?} {want}");
+        }
+        assert!(cut.run_on > Length::inches(8), "more than a lap: {}", cut.run_on);
+        assert!(valley.sealed.iter().all(|s| s.check.continuous), "{:?}", valley.sealed);
+        assert_eq!(valley.along.beads.iter().filter(|b| b.name.contains("pan's end")).map(|b| b.length).collect::<Vec<_>>(), [cut.bead_length]);
+    }
+    // An end that lies dry breaks the line there.
+    let mut job = demo_json();
+    let kinds = at(&mut job, "junctions.kinds").as_array_mut().unwrap();
+    let valley = kinds.iter_mut().find_map(|k| k.get_mut("valley")).unwrap();
+    valley["end"] = json!({ "beads": 0, "bead": { "width": "1/4\"", "depth": "1/4\"" } });
+    let dry = work(&job).unwrap();
+    let valley = dry.junctions.iter().find(|j| j.kind == LineKind::Valley).unwrap();
+    assert!(valley.sealed.iter().flat_map(|s| &s.check.breaks).any(|b| b.name.contains("lower end")), "{:?}", valley.sealed);
+}
