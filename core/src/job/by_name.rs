@@ -179,6 +179,7 @@ calculations! {
     "underlayment.eave-membrane" => underlayment::EaveMembrane,
     "underlayment.valley-membrane" => underlayment::ValleyMembrane,
     "layout.coil-totals" => layout::CoilTotals,
+    "layout.cut-shapes" => layout::CutShapes,
     "layout.direction-of-lay" => layout::DirectionOfLay,
     "layout.layout" => layout::Layout,
     "layout.panel-list" => layout::PanelList,

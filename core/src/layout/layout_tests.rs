@@ -243,6 +243,24 @@ fn at_an_inward_corner_the_further_line_is_struck_on() {
 /// A ridge that ends half an inch into a panel, where the hip that begins there holds back further: the two struck lines cross beside the panel,
 /// and the hip's alone cuts it. The panel before meets the ridge alone, and the hip's line reaches back over its right side.
 #[test]
+fn a_corner_between_two_skew_lines_beside_a_panel_cuts_it_too() {
+    // A foot that falls by 1 in 2 to x = 17 and rises by 1 from there; panels reach 5 sqrt(5) in past the one, in all 12.5 in along the seams, and end on the other:
+    // the two cross where (17 - x) (1 / 2 + 1) = 12.5, at x = 8 2/3, within the first panel of 16 in. At its right side it ends where the second line runs on.
+    let outer = vec![p(0, 100), Point::new(inch(0), Length::parse("8 1/2\"").unwrap()), p(17, 0), p(40, 23), p(40, 100)];
+    let past = Length::from_mm(25.4 * 5.0 * 5.0_f64.sqrt()).unwrap();
+    let laid = Layout::new(Outline::new(outer, vec![]).unwrap(), panel(16), Start::Left, |e| {
+        if e.from.y > e.to.y && e.to.x > e.from.x { EdgeUse::End(PanelEnd::overhang(past)) } else { bare(e) }
+    });
+    let laid = laid.unwrap().compute().unwrap();
+    let first = &laid.panels[0];
+    let inches = |l: Length| l.get(LengthUnit::Inch);
+    // The foot's line lies at 8.5 - 12.5 in at the left; the other runs on to -1 at x = 16 and -8 1/3 where they cross.
+    assert!((inches(first.left_length.unwrap()) - 104.0).abs() < 1e-9, "{:?}", first.left_length);
+    assert!((inches(first.right_length.unwrap()) - 101.0).abs() < 1e-9, "{:?}", first.right_length);
+    assert!((inches(first.finished) - (100.0 + 25.0 / 3.0)).abs() < 1e-9, "{}", first.finished);
+}
+
+#[test]
 fn a_corner_struck_beside_a_panel_cuts_it_too() {
     let half = |n: i32| Length::inches_64(32 * n);
     // The hip falls 45 in over 30 in.

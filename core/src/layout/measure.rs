@@ -44,8 +44,8 @@ const STEP: f64 = 1e-6;
 
 /// One end of a run, seen so that further out is more: up at the upper end, down at the lower.
 #[derive(Clone, Copy)]
-struct End<'a> {
-    parts: &'a [Part<'a>],
+pub(super) struct End<'a> {
+    pub(super) parts: &'a [Part<'a>],
     /// Lines beyond the run's left and right side that may cut into it.
     beside: [Option<Part<'a>>; 2],
     outward: f64,
@@ -78,6 +78,40 @@ impl Turn {
     }
 }
 
+impl<'a> End<'a> {
+    /// The lower end of a run, finished.
+    pub(super) fn lower(run: &Run<'a>) -> End<'a> {
+        End { beside: run.lower_beside, ..End::of(run.lower, -1.0) }
+    }
+
+    /// The upper end of a run, finished.
+    pub(super) fn upper(run: &Run<'a>) -> End<'a> {
+        End { beside: run.upper_beside, ..End::of(run.upper, 1.0) }
+    }
+
+    /// An end on these lines alone.
+    pub(super) fn of(parts: &'a [Part<'a>], outward: f64) -> End<'a> {
+        End { parts, beside: [None, None], outward, with_trim: false }
+    }
+
+    /// The same end as ordered, its field trims with it.
+    pub(super) fn ordered(self) -> End<'a> {
+        End { with_trim: true, ..self }
+    }
+
+    /// The line that it is cut on, from left to right.
+    pub(super) fn line_across(&self) -> Vec<(f64, f64)> {
+        let mut out = Vec::with_capacity(2 * self.parts.len());
+        for (i, part) in self.parts.iter().enumerate() {
+            let bends = self.bends(i).into_iter().flatten().filter(|&x| x > part.x0 && x < part.x1);
+            let mut xs: Vec<f64> = [part.x0, part.x1].into_iter().chain(bends).collect();
+            xs.sort_by(f64::total_cmp);
+            out.extend(xs.into_iter().map(|x| (x, self.outward * self.reach(i, x))));
+        }
+        out
+    }
+}
+
 impl End<'_> {
     /// How far out this part's shifted line is.
     fn line(&self, part: &Part<'_>, x: f64) -> f64 {
@@ -92,7 +126,9 @@ impl End<'_> {
     }
 
     fn turn(&self, a: &Part<'_>, b: &Part<'_>) -> Option<Turn> {
-        if (a.line.y(a.x1) - b.line.y(b.x0)).abs() > STEP {
+        // A line beside the run meets the run's own at the corner between them, beyond the side.
+        let (at_a, at_b) = if a.x1 < b.x0 { (a.line.x1, b.line.x0) } else { (a.x1, b.x0) };
+        if (a.line.y(at_a) - b.line.y(at_b)).abs() > STEP {
             return None;
         }
         let (x, turn) = self.cross(a, b, a.x1)?;
@@ -165,7 +201,7 @@ impl End<'_> {
 fn between(run: &Run<'_>, lower: &End<'_>, upper: &End<'_>, low: &Part<'_>, high: &Part<'_>) -> Measured {
     let both = |end: &End<'_>, part: &Part<'_>| [end.line(part, run.left), end.line(part, run.right)];
     let (down, up) = (both(lower, low), both(upper, high));
-    let (trimmed_down, trimmed_up) = (both(&End { with_trim: true, ..*lower }, low), both(&End { with_trim: true, ..*upper }, high));
+    let (trimmed_down, trimmed_up) = (both(&lower.ordered(), low), both(&upper.ordered(), high));
     let further = |[a, b]: [f64; 2]| a.max(b);
     let (furthest_down, furthest_up) = (further(trimmed_down), further(trimmed_up));
     let [left, right] = [up[0] + down[0], up[1] + down[1]];
@@ -194,14 +230,13 @@ fn between(run: &Run<'_>, lower: &End<'_>, upper: &End<'_>, low: &Part<'_>, high
 }
 
 pub(crate) fn measure(run: &Run<'_>) -> Option<Measured> {
-    let lower = End { parts: run.lower, beside: run.lower_beside, outward: -1.0, with_trim: false };
-    let upper = End { parts: run.upper, beside: run.upper_beside, outward: 1.0, with_trim: false };
+    let (lower, upper) = (End::lower(run), End::upper(run));
     if let (Some(low), Some(high)) = (lower.only(), upper.only()) {
         return Some(between(run, &lower, &upper, low, high));
     }
     let (last_lower, last_upper) = (run.lower.len().checked_sub(1)?, run.upper.len().checked_sub(1)?);
     let ends = [run.lower, run.upper];
-    let (down, up) = (End { with_trim: true, ..lower }.furthest(), End { with_trim: true, ..upper }.furthest());
+    let (down, up) = (lower.ordered().furthest(), upper.ordered().furthest());
     let mut out = Measured {
         finished: f64::NEG_INFINITY,
         at: run.left,

@@ -12,6 +12,7 @@
 
 pub mod cautions;
 mod clip;
+mod cut_shapes;
 mod extent;
 mod grid;
 mod input;
@@ -25,6 +26,8 @@ mod placing;
 mod revision;
 mod strip_arrays;
 
+#[cfg(test)]
+mod cut_shape_tests;
 #[cfg(test)]
 mod demo_tests;
 #[cfg(test)]
@@ -40,6 +43,7 @@ mod strip_arrays_tests;
 #[cfg(test)]
 mod test_shapes;
 
+pub use cut_shapes::{CutShapes, EndShape, NotchShape, PanelShape};
 pub use grid::Start;
 pub use input::{EdgeUse, Governs, Layout, LengthLimit, NarrowChoice, NarrowLimit, OrderRounding};
 pub use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};

@@ -19,8 +19,8 @@ pub const OUT_OF_LEVEL_LIMIT: Angle = Angle::of_degrees(5.0);
 pub const COPLANAR_LIMIT: Angle = Angle::of_degrees(0.01);
 /// A roof reaches less far than this from its first vertex: 5 km; more is a mixed-up unit.
 pub const GREATEST_EXTENT: Length = Length::from_pm(5_000_000_000_000_000);
-/// Edges that run side by side within this many tolerances, and are not within one, get a caution.
-pub const NEAR_MISS_TOLERANCES: i64 = 8;
+/// Free edges of two planes that run side by side no farther apart than this, and farther than the tolerance, are a gap: 6 in. A gutter between two planes is wider.
+pub const GAP: Length = Length::inches(6);
 /// A plane as steep as this or steeper is a wall.
 pub const STEEPEST: Angle = Angle::of_degrees(89.9);
 /// How far a length read off the tape along a roof plane may be off: 1/8 in.

@@ -86,24 +86,48 @@ pub(super) struct NearMiss {
     pub(super) gap: f64,
 }
 
-/// All meetings of edges, in order. Edges up to `reach` tolerances apart are told as near misses.
-pub(super) fn meetings(edges: &[RoofEdge], tolerance: f64, tolerance_pm: i64, reach: i64) -> (Vec<Meeting>, Vec<NearMiss>) {
+/// All meetings of edges, in order, and the near misses: free edges up to `reach` apart.
+pub(super) fn meetings(edges: &[RoofEdge], tolerance: Length, reach: Length) -> (Vec<Meeting>, Vec<NearMiss>) {
     let boxes: Vec<Box2> = edges.iter().map(RoofEdge::plan_box).collect();
     let (mut met, mut missed) = (Vec::new(), Vec::new());
-    #[allow(clippy::cast_precision_loss, reason = "a handful")]
-    let far = tolerance * reach as f64;
-    for (i, j) in near_pairs(&boxes, tolerance_pm.saturating_mul(reach)) {
+    let reach = reach.max(tolerance);
+    for (i, j) in near_pairs(&boxes, reach.pm()) {
         let (Some(e), Some(f)) = (edges.get(i), edges.get(j)) else { continue };
         if e.id.plane == f.id.plane {
             continue;
         }
-        match run_together(e, f, tolerance, far) {
+        match run_together(e, f, tolerance.mm(), reach.mm()) {
             Some(Together::Met([a, b])) => met.push(Meeting { edges: (i, j), on: (a, b) }),
             Some(Together::Missed(gap)) => missed.push(NearMiss { edges: (i, j), gap }),
             None => {}
         }
     }
+    // Where a narrow plane lies between, its neighbours run side by side and have no gap.
+    if !missed.is_empty() {
+        let taken = taken_stretches(edges.len(), &met);
+        let is_free = |i: usize| match (edges.get(i), taken.get(i)) {
+            (Some(edge), Some(list)) => !free_stretches(edge, &list.iter().map(|t| t.0).collect::<Vec<_>>(), tolerance.mm()).is_empty(),
+            _ => false,
+        };
+        missed.retain(|m| is_free(m.edges.0) && is_free(m.edges.1));
+    }
     (met, missed)
+}
+
+/// The stretches of each edge that a neighbour takes, in order along it.
+pub(super) fn taken_stretches(count: usize, met: &[Meeting]) -> Vec<Vec<(Stretch, usize)>> {
+    let mut taken = vec![Vec::new(); count];
+    for m in met {
+        for (edge, stretch, other) in [(m.edges.0, m.on.0, m.edges.1), (m.edges.1, m.on.1, m.edges.0)] {
+            if let Some(list) = taken.get_mut(edge) {
+                list.push((stretch, other));
+            }
+        }
+    }
+    for list in &mut taken {
+        list.sort_by(|a, b| a.0.from.total_cmp(&b.0.from));
+    }
+    taken
 }
 
 /// The stretches along which two edges run together in plan, each at its own height, whatever lies between them: of the first and of the second.
@@ -156,9 +180,9 @@ fn run_together(e: &RoofEdge, f: &RoofEdge, tolerance: f64, far: f64) -> Option<
     if gap > far {
         return None;
     }
-    // A near miss runs nearly the same way; edges that fan out from a corner are none.
+    // A near miss is open at both ends; edges that fan out from a corner are none.
     if gap > tolerance {
-        return ((start.apart - end.apart).abs() <= tolerance && end.on_e - start.on_e > far).then_some(Together::Missed(gap));
+        return (start.apart.min(end.apart) > tolerance && end.on_e - start.on_e > far).then_some(Together::Missed(gap));
     }
     let on_e = Stretch { from: start.on_e, to: end.on_e, start: start.at, end: end.at };
     let on_f = Stretch { from: end.on_f, to: start.on_f, start: end.at, end: start.at };

@@ -83,4 +83,4 @@ pub use survey::{
 };
 pub use vertex::Vertex;
 pub use walls::Wall;
-pub use whole_roof::{Roof, RoofInput};
+pub use whole_roof::{GapChoice, Roof, RoofInput};

@@ -2,7 +2,7 @@
 
 use super::kind::{self, LineKind, Water};
 use super::line::{self, Beyond, Line, Piece};
-use super::matching::{Meeting, NearMiss, RoofEdge, Stretch, free_stretches, meetings};
+use super::matching::{Meeting, NearMiss, RoofEdge, Stretch, free_stretches, meetings, taken_stretches};
 use super::overlap::{Box2, near_pairs};
 use super::steps::{self, StepInput};
 use super::walls::Wall;
@@ -41,7 +41,11 @@ fn internal() -> Error {
 pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
     let numbered: Vec<(usize, &Plane)> = planes.iter().enumerate().collect();
     let edges = RoofEdge::all(&numbered);
-    let (met, missed) = meetings(&edges, tolerance.mm(), tolerance.pm(), practice::NEAR_MISS_TOLERANCES);
+    let (met, mut missed) = meetings(&edges, tolerance, practice::GAP);
+    missed.retain(|m| {
+        let of = |edge: usize| edges.get(edge).and_then(|e| planes.get(e.id.plane));
+        of(m.edges.0).zip(of(m.edges.1)).is_none_or(|(a, b)| !steps::parts(steps, a, b))
+    });
     let near_walls = near_walls(&edges, walls, tolerance);
     let found = steps::find(steps, planes, &edges, tolerance)?;
     let used_walls = vec![false; walls.len()];
@@ -61,6 +65,29 @@ pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], 
     namer.finish(&missed, tolerance)
 }
 
+/// A fault for each gap between planes, at the vertex that its first edge leaves.
+pub(super) fn refuse_gaps(built: &[(String, Plane)], steps: &[StepInput], tolerance: Length, faults: &mut Faults) {
+    let numbered: Vec<(usize, &Plane)> = built.iter().enumerate().map(|(i, (_, p))| (i, p)).collect();
+    let edges = RoofEdge::all(&numbered);
+    for miss in meetings(&edges, tolerance, practice::GAP).1 {
+        let (Some(e), Some(f)) = (edges.get(miss.edges.0), edges.get(miss.edges.1)) else { continue };
+        let (Some((at, plane)), Some((_, other))) = (built.get(e.id.plane), built.get(f.id.plane)) else { continue };
+        if steps::parts(steps, plane, other) {
+            continue;
+        }
+        let ring = e.id.ring.checked_sub(1).map_or_else(|| "outer".to_owned(), |h| format!("holes[{h}].ring"));
+        let said = format!("a gap between edge {} of {} and edge {} of {}", e.id.given, plane.name(), f.id.given, other.name());
+        let gap = Length::from_mm(miss.gap).map_or_else(|_| format!("{} mm", miss.gap), |gap| gap.to_string());
+        faults.add(
+            Error::new(ErrorKind::Geometry, said)
+                .at(format!("{at}.{}.{ring}[{}]", plane.form, e.id.given))
+                .value_of(&gap)
+                .accepts(format!("edges within {tolerance}, or more than {} apart", practice::GAP))
+                .cured_by(format!("move their vertices together, or snap the roof with a tolerance of at least {gap}")),
+        );
+    }
+}
+
 fn near_walls(edges: &[RoofEdge], walls: &[Wall], tolerance: Length) -> Vec<Vec<usize>> {
     let mut near = vec![Vec::new(); edges.len()];
     let boxes: Vec<Box2> = edges.iter().map(RoofEdge::plan_box).chain(walls.iter().map(Wall::plan_box)).collect();
@@ -72,22 +99,6 @@ fn near_walls(edges: &[RoofEdge], walls: &[Wall], tolerance: Length) -> Vec<Vec<
         }
     }
     near
-}
-
-/// The stretches of each edge that a neighbour takes, in order along it.
-fn taken_stretches(count: usize, met: &[Meeting]) -> Vec<Vec<(Stretch, usize)>> {
-    let mut taken = vec![Vec::new(); count];
-    for m in met {
-        for (edge, stretch, other) in [(m.edges.0, m.on.0, m.edges.1), (m.edges.1, m.on.1, m.edges.0)] {
-            if let Some(list) = taken.get_mut(edge) {
-                list.push((stretch, other));
-            }
-        }
-    }
-    for list in &mut taken {
-        list.sort_by(|a, b| a.0.from.total_cmp(&b.0.from));
-    }
-    taken
 }
 
 impl Namer<'_> {

@@ -1,6 +1,6 @@
 //! Steps: what is one, how high, and what is refused.
 
-use super::{LineKind, Outfall, PlaneInput, Point, RoofInput, Shape, StepInput, Vertex, Water};
+use super::{GapChoice, LineKind, Outfall, PlaneInput, Point, RoofInput, Shape, StepInput, Vertex, Water};
 use crate::error::ErrorKind;
 use crate::pitch::Pitch;
 use crate::record::Calculation;
@@ -46,6 +46,17 @@ fn a_step_is_one_line_and_takes_the_eave_and_the_high_edge_over_it() {
     // Without its name it is an eave over a high edge, as before.
     let plain = RoofInput { steps: vec![], ..roof() }.compute().unwrap();
     assert_eq!((plain.lines_of(LineKind::Step).count(), plain.lines_of(LineKind::HighEdge).count()), (0, 2));
+}
+
+#[test]
+fn a_low_step_is_no_gap_once_it_is_named() {
+    let mut low = RoofInput { gaps: GapChoice::Refuse, ..roof() };
+    let Shape::Plan { anchor, .. } = &mut low.planes[1].shape else { panic!("a plan") };
+    anchor.z = Length::micrometres(4_400_000);
+    assert_eq!(low.compute().unwrap().line("step 1").unwrap().riser, Some(Length::micrometres(100_000)));
+    let plain = RoofInput { steps: vec![], ..low };
+    let e = plain.compute().unwrap_err();
+    assert_eq!((e.kind(), e.value()), (ErrorKind::Geometry, Some("100 mm")), "{e}");
 }
 
 #[test]

@@ -24,6 +24,12 @@ pub struct StepInput {
     pub upper: String,
 }
 
+/// Whether these planes are the two of a step: their ends lie apart as they should.
+pub(super) fn parts(steps: &[StepInput], one: &Plane, other: &Plane) -> bool {
+    let of = |lower: &Plane, upper: &Plane| steps.iter().any(|s| s.lower == lower.name() && s.upper == upper.name());
+    of(one, other) || of(other, one)
+}
+
 /// A line of a step before it has its name, with the stretches of the edges that it takes.
 pub(super) struct FoundStep {
     pub(super) meeting: Meeting,

@@ -15,6 +15,32 @@ use crate::practice::roof as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::{Area, AreaUnit, Length};
 
+/// What becomes of gaps between planes.
+///
+/// ```
+/// use seamwright::roof::{GapChoice, RoofInput};
+/// let survey = RoofInput { gaps: GapChoice::Refuse, ..RoofInput::new(vec![]) };
+/// assert_ne!(survey.gaps, GapChoice::default());
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub enum GapChoice {
+    /// Each gets a caution: it may be meant.
+    #[default]
+    Report,
+    /// The roof is refused, with every gap.
+    Refuse,
+}
+
+impl GapChoice {
+    #[cfg(feature = "serde")]
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "as serde asks")]
+    fn is_report(&self) -> bool {
+        *self == GapChoice::Report
+    }
+}
+
 /// A roof as the caller gives it.
 ///
 /// ```
@@ -51,6 +77,10 @@ pub struct RoofInput {
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub tolerance: Option<Length>,
+    /// What becomes of gaps between planes: free edges that run side by side farther apart than the tolerance, and no more than
+    /// [`practice`](crate::practice::roof::GAP) apart.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "GapChoice::is_report"))]
+    pub gaps: GapChoice,
     /// The minimum slope of the panel or of the code; planes below it get a caution.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub minimum_slope: Option<Pitch>,
@@ -63,7 +93,16 @@ impl RoofInput {
     /// A roof of these planes, without walls, with the tolerances of common practice.
     #[must_use]
     pub fn new(planes: Vec<PlaneInput>) -> RoofInput {
-        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), steps: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+        RoofInput {
+            planes,
+            walls: Vec::new(),
+            crickets: Vec::new(),
+            steps: Vec::new(),
+            tolerance: None,
+            gaps: GapChoice::Report,
+            minimum_slope: None,
+            sliver_width: None,
+        }
     }
 
     /// The names of its planes, those of its crickets among them, in the order of the roof's planes.
@@ -211,6 +250,9 @@ impl Calculation for RoofInput {
         // Planes at fault, or holes that are, have no cricket that could be checked.
         let crickets = if faults.is_empty() { self.set_crickets(&mut built, used, &mut faults, r)? } else { Vec::new() };
         check_planes(&built, used, &mut faults);
+        if self.gaps == GapChoice::Refuse {
+            naming::refuse_gaps(&built, &self.steps, used, &mut faults);
+        }
         faults.check()?;
 
         let planes: Vec<Plane> = built.into_iter().map(|(_, p)| p).collect();

@@ -1,5 +1,5 @@
 use super::test_roofs::{ft, gable, plane, pt, tee, wall};
-use super::{LineKind, RoofInput, Shape};
+use super::{GapChoice, LineKind, RoofInput, Shape};
 use crate::error::{Error, ErrorKind};
 use crate::pitch::Pitch;
 use crate::record::Calculation;
@@ -135,6 +135,36 @@ fn cautions_on_slope_slivers_and_gaps() {
     let r = input.compute().unwrap();
     assert_eq!(r.lines_of(LineKind::Ridge).count(), 1);
     assert_eq!(r.cautions().len(), 1);
+}
+
+#[test]
+fn every_gap_is_told_with_its_edges_and_its_width_or_refused() {
+    let told = |planes: Vec<super::PlaneInput>| -> Vec<String> {
+        let r = RoofInput::new(planes).compute().unwrap();
+        r.cautions().iter().filter(|c| c.code() == super::cautions::NEAR_MISS).map(|c| c.message()).collect()
+    };
+    let south = gable().remove(0);
+    let north = |west: f64, east: f64| plane("north", &[(0.0, west), (40.0, east), (40.0, 20.0), (0.0, 20.0)], "6:12", 90.0, (0.0, west, 14.0));
+    // A ridge that is open by 1 in, by 5.9 in, and as a wedge: at its wide end 3 in across and 1 in up. A foot is a gutter.
+    for (west, east, width) in [(1.0, 1.0, "25.4 mm"), (5.9, 5.9, "149.86 mm"), (1.0, 3.0, "80.32")] {
+        let found = told(vec![south.clone(), north(10.0 + west / 12.0, 10.0 + east / 12.0)]);
+        assert!(found.len() == 1 && found[0].contains("edge 2 of south and edge 0 of north") && found[0].contains(width), "{west} {east} {found:?}");
+    }
+    assert!(told(vec![south.clone(), north(11.0, 11.0)]).is_empty());
+    // The neighbours of a plane that is 4 in deep have no gap.
+    let head = 10.0 + 1.0 / 3.0;
+    let strip = plane("strip", &[(0.0, 10.0), (40.0, 10.0), (40.0, head), (0.0, head)], "7:12", 270.0, (0.0, 10.0, 14.0));
+    let beyond = plane("beyond", &[(0.0, head), (40.0, head), (40.0, 20.0), (0.0, 20.0)], "6:12", 90.0, (0.0, head, 14.0 + 7.0 / 36.0));
+    assert!(told(vec![south.clone(), strip, beyond]).is_empty());
+
+    // Two gaps and a ring that crosses itself are refused at once.
+    let inch = 10.0 + 1.0 / 12.0;
+    let east = plane("east", &[(40.1, 0.0), (50.0, 0.0), (50.0, 10.0), (40.1, 10.0)], "6:12", 270.0, (40.1, 0.0, 9.0));
+    let crossed = plane("crossed", &[(100.0, 0.0), (104.0, 3.0), (104.0, 0.0), (100.0, 4.0)], "6:12", 0.0, (0.0, 0.0, 0.0));
+    let e = RoofInput { gaps: GapChoice::Refuse, ..RoofInput::new(vec![south, north(inch, inch), east, crossed]) }.compute().unwrap_err();
+    let paths: Vec<&str> = all(&e).into_iter().map(|(_, path)| path).collect();
+    assert_eq!(paths, ["planes[3].shape.plan.outer[0]", "planes[0].shape.plan.outer[1]", "planes[0].shape.plan.outer[2]"], "{e}");
+    assert!(e.others().iter().any(|e| e.value() == Some("25.4 mm") && e.message().contains("edge 2 of south") && e.message().contains("north")), "{e}");
 }
 
 #[test]
