@@ -1053,7 +1053,8 @@ sw_status sw_drawing_names(char *buffer, size_t capacity, size_t *needed, sw_err
 
 /**
  * The drawing or page with this name, as SVG, HTML or DXF: `roof.roof-plan` is the plan of a roof with its panels, `roof.measuring-page` the sheet of
- * what to measure on it, `trim.drawn-trim` a trim folded or flat, as SVG or as the text of a DXF file. The input is JSON as of `sw_compute_json`, with the fields of core's type of that name in the room `export`.
+ * what to measure on it, `trim.drawn-trim` a trim folded or flat and `trim.drawn-blank` a blank, as SVG or as the text of a DXF file. The input is JSON as of
+ * `sw_compute_json`, with the fields of core's type of that name in the room `export`.
  */
 sw_status sw_drawing_json(const char *name,
                           size_t name_len,

@@ -132,13 +132,17 @@ for kind in "${kinds[@]}"; do
 done
 [[ -n $cases ]] || echo "skipped: no file of cases was given"
 
-# The example of the conventions, as a reader would copy it.
+# The examples of the guide, as a reader would copy them.
 documented() {
-    sed -n '/^```c$/,/^```$/p' "$root/docs/c-conventions.md" | grep -v '^```' >"$work/example.c" &&
+    local page=$root/docs/$1
+    sed -n '/^```c$/,/^```$/p' "$page" | grep -v '^```' >"$work/example.c" &&
         gcc -std=c99 "${warnings[@]}" "${include[@]}" -o "$work/example" "$work/example.c" "${link[@]}" &&
-        diff <("$work/example") <(sed -n '/^```text$/,/^```$/p' "$root/docs/c-conventions.md" | grep -v '^```')
+        "$work/example" >"$work/example.txt" &&
+        diff "$work/example.txt" <(sed -n '/^```text$/,/^```$/p' "$page" | grep -v '^```')
 }
-check "the example in docs/c-conventions.md prints what it says" documented
+for page in c-conventions.md trims.md; do
+    check "the example in docs/$page prints what it says" documented "$page"
+done
 
 # The example of a whole job: the demo's figures, and one refusal that says where.
 summary() {

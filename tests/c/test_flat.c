@@ -175,6 +175,28 @@ static void a_trim_is_drawn(void)
     CHECK(sw_drawing_json("trim.drawn-trim", 15, NULL, 0, NULL, 0, NULL, NULL) == SW_MISSING);
 }
 
+static void a_blank_is_drawn(void)
+{
+    /* A panel that meets a hip at 45 degrees: its fold goes down. */
+    static const char asked[] = "{\"of\": {\"end-fold\": {\"width\": \"16 in\", \"meeting\": \"%d deg\", \"hem\": {\"closed-hem\": {\"width\": \"1 in\", "
+                                "\"direction\": \"down\"}}, \"thickness\": \"0.024 in\", \"rule\": \"sharp-corner\", \"ends\": \"mirrored\", "
+                                "\"shown\": \"12 in\"}}, \"name\": \"panel end\", \"format\": \"in/16\", \"view\": %s}";
+    char order[600], drawing[20000], path[64] = "";
+    size_t needed = 0;
+    sw_error *e = NULL;
+    int length = snprintf(order, sizeof order, asked, 45, "\"svg\"");
+    CHECK(sw_drawing_json("trim.drawn-blank", 16, order, (size_t)length, drawing, sizeof drawing, &needed, NULL) == SW_OK);
+    CHECK(strstr(drawing, "end fold down 180") != NULL);
+    length = snprintf(order, sizeof order, asked, 45, "{\"dxf\": {\"unit\": \"inch\"}}");
+    CHECK(sw_drawing_json("trim.drawn-blank", 16, order, (size_t)length, drawing, sizeof drawing, &needed, NULL) == SW_OK);
+    CHECK(strstr(drawing, "BEND-DOWN") != NULL);
+    length = snprintf(order, sizeof order, asked, 180, "\"svg\"");
+    CHECK(sw_drawing_json("trim.drawn-blank", 16, order, (size_t)length, drawing, sizeof drawing, &needed, &e) == SW_OUT_OF_RANGE);
+    CHECK(sw_error_path(e, path, sizeof path, NULL) == SW_OK);
+    CHECK(strcmp(path, "input.of.end-fold.meeting") == 0);
+    sw_error_free(e);
+}
+
 int main(void)
 {
     RUN(an_angle_unfolds);
@@ -184,5 +206,6 @@ int main(void)
     RUN(no_part_is_beyond_the_last);
     RUN(null_is_no_flat_pattern);
     RUN(a_trim_is_drawn);
+    RUN(a_blank_is_drawn);
     return closing_line();
 }

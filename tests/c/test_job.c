@@ -59,7 +59,7 @@ static void drawings_come_by_name(void)
     static const char page[] = "{\"job\": \"boathouse\", \"paper\": \"a4\", \"lengths\": \"mm.0\", \"sketch\": {\"planes\": [{\"name\": \"shed\", \"outer\": " RING "}]}}";
     char out[32768] = "", text[64] = "";
     sw_error *error = NULL;
-    CHECK(sw_drawing_names(out, sizeof out, NULL, NULL) == SW_OK && strcmp(out, "roof.measuring-page\nroof.roof-plan\ntrim.drawn-trim") == 0);
+    CHECK(sw_drawing_names(out, sizeof out, NULL, NULL) == SW_OK && strcmp(out, "roof.measuring-page\nroof.roof-plan\ntrim.drawn-blank\ntrim.drawn-trim") == 0);
     CHECK(sw_drawing_json(TEXT("roof.roof-plan"), TEXT(DRAWN(SHED("3:12"))), out, sizeof out, NULL, NULL) == SW_OK);
     CHECK(strstr(out, "<svg ") != NULL && strstr(out, ">shed, 3:12<") != NULL && strstr(out, ">eave 1, 20&#39;-0&quot;<") != NULL);
     CHECK(sw_drawing_json(TEXT("roof.measuring-page"), TEXT(page), out, sizeof out, NULL, NULL) == SW_OK && strstr(out, "1. shed") != NULL);

@@ -2,7 +2,9 @@
 
 import copy
 import pickle
+import re
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -373,3 +375,11 @@ def test_names_are_listed_in_the_refusal() -> None:
     with pytest.raises(InputError) as caught:
         Bend("90 deg", "left", '0"')
     assert caught.value.allowed == "up or down" and caught.value.value == "left"
+
+
+def test_the_guide_s_trims_come_out_as_by_hand() -> None:
+    page = (Path(__file__).parents[2] / "docs" / "trims.md").read_text(encoding="utf-8")
+    (example,) = re.findall(r"^```python\n(.*?)^```$", page, re.DOTALL | re.MULTILINE)
+    found: dict[str, Any] = {}
+    exec(compile(example, "docs/trims.md", "exec"), found)
+    assert {"eave", "ridge", "valley", "z", "gutter", "coping"} <= found.keys()

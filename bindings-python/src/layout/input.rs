@@ -132,6 +132,13 @@ impl Start {
 /// An argument that is a start, or the name of one.
 pub(crate) struct GivenStart(core_layout::Start);
 
+impl GivenStart {
+    /// The value.
+    pub(super) fn core(&self) -> core_layout::Start {
+        self.0
+    }
+}
+
 impl<'py> FromPyObject<'_, 'py> for GivenStart {
     type Error = PyErr;
 
@@ -176,7 +183,7 @@ impl EdgeUse {
     #[classattr]
     const SIDE: EdgeUse = EdgeUse(core_layout::EdgeUse::Side);
 
-    /// Panels end there in this way. An edge along the seams ends no panel, whatever it says.
+    /// Panels end there in this way. An edge along the seams ends no panel, whatever it says; one almost along them is refused, unless nothing is added there.
     #[staticmethod]
     fn end(panel_end: PanelEnd) -> EdgeUse {
         EdgeUse(core_layout::EdgeUse::End(panel_end.0))

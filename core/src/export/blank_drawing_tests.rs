@@ -117,3 +117,24 @@ fn nothing_cannot_be_drawn() {
     assert_eq!(drawing.dxf(DrawingUnit::Inch).unwrap_err().path(), "outline");
     assert_eq!(drawing.figure(Length::ZERO).unwrap_err().path(), "figure");
 }
+
+#[cfg(feature = "serde")]
+#[test]
+fn a_drawing_in_job_form_is_the_drawing() {
+    use crate::export::{BlankOf, BlankView, DrawnBlank};
+    use crate::record::read_json;
+    let taper =
+        Taper { near: angle(70.0), far: angle(120.0), length: mm(2000.0), rule: rule(), held: HeldLine::StartEdge, offset: Point::ORIGIN, tolerance: mm(0.01) };
+    let (made, format) = (taper.compute().unwrap(), LengthFormat::parse("mm.1").unwrap());
+    let drawing = BlankDrawing::of_taper("taper", &made, format).gauged_from(GaugeEdge::End);
+    let drawn =
+        |view, taper| DrawnBlank { of: BlankOf::Taper(taper), name: "taper".to_owned(), format, view, figure: None, paper: None, gauge: Some(GaugeEdge::End) };
+    let through_json = |d: DrawnBlank| read_json::<DrawnBlank>(serde_json::to_string(&d).unwrap().as_bytes(), 1 << 20).and_then(|d| d.compute());
+    assert_eq!(through_json(drawn(BlankView::Svg, taper.clone())).unwrap(), drawing.svg().unwrap());
+    let dxf = drawn(BlankView::Dxf { unit: DrawingUnit::Inch }, taper.clone());
+    assert_eq!(through_json(dxf).unwrap().into_bytes(), drawing.dxf(DrawingUnit::Inch).unwrap());
+    let e = through_json(drawn(BlankView::Svg, Taper { length: mm(0.0), ..taper.clone() })).unwrap_err();
+    assert_eq!(e.path(), "of.taper.length");
+    let e = through_json(DrawnBlank { figure: Some(mm(0.0)), ..drawn(BlankView::Svg, taper) }).unwrap_err();
+    assert_eq!(e.path(), "figure");
+}

@@ -1,5 +1,6 @@
 //! The crew's sheet of each line of a packet.
 
+use super::coping_sheets::counted;
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
@@ -42,7 +43,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
     let title = format!("{}, {}: {}", junction.name, planes.join(" to "), long.string(junction.along.length)?);
     // A transition is long: smaller than this its drawing could not be read.
-    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep) { 118_000 } else { 82_000 };
+    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step) { 118_000 } else { 82_000 };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
     sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(height))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
@@ -160,7 +161,7 @@ fn at_both_ends(upper: &str, lower: &str) -> String {
     if upper == lower { upper.to_owned() } else { format!("at the top {upper}; at the foot {lower}") }
 }
 
-fn bites(bites: Bites) -> &'static str {
+pub(super) fn bites(bites: Bites) -> &'static str {
     match bites {
         Bites::Structure => "into the structure",
         Bites::Panel => "into the panel alone",
@@ -217,15 +218,7 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
         None => sheet.materials.push(MaterialLine { what, quantity }),
     };
     for trim in &packet.trims {
-        for run in trim.runs.iter().filter(|r| r.line == junction.line) {
-            let mut pieces: Vec<(Length, usize)> = Vec::new();
-            for piece in &run.pieces {
-                match pieces.iter_mut().find(|(length, _)| length == piece) {
-                    Some((_, n)) => *n += 1,
-                    None => pieces.push((*piece, 1)),
-                }
-            }
-            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", long.string(length)?))).collect::<Result<Vec<_>, Error>>()?;
+        for run in trim.runs.iter().filter(|r| r.line == Some(junction.line)) {
             let tapers = match trim.tapered.as_ref().and_then(|t| Some((t.pieces.first()?, t.pieces.last()?))) {
                 Some((low, high)) => {
                     format!(
@@ -236,7 +229,7 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
                 }
                 None => String::new(),
             };
-            add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), pieces.join(", "));
+            add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
         }
     }
     if let Some(cut) = &junction.pan_end {

@@ -1,5 +1,6 @@
 //! Drawings and pages by name, from JSON: the door for callers that know names and documents and not Rust's types.
 
+use super::drawn_blank::DrawnBlank;
 use super::drawn_trim::DrawnTrim;
 use super::measuring_page::measuring_sheet_html;
 use super::plan::roof_plan_svg;
@@ -117,6 +118,7 @@ type Drawing = (&'static str, fn(&[u8]) -> Result<String, Error>);
 const DRAWINGS: &[Drawing] = &[
     ("roof.measuring-page", |json| MeasuringPage::from_json(json)?.html()),
     ("roof.roof-plan", |json| RoofPlan::from_json(json)?.svg()),
+    ("trim.drawn-blank", |json| read_json::<DrawnBlank>(json, LONGEST_INPUT)?.compute()),
     ("trim.drawn-trim", |json| read_json::<DrawnTrim>(json, LONGEST_INPUT)?.compute()),
 ];
 
@@ -129,7 +131,8 @@ pub fn drawing_names() -> impl Iterator<Item = &'static str> {
     DRAWINGS.iter().map(|(name, _)| *name)
 }
 
-/// The drawing or page of this name, SVG or HTML, from its document: `roof.roof-plan` from a [`RoofPlan`], `roof.measuring-page` from a [`MeasuringPage`].
+/// The drawing or page of this name, as text, from its document: `roof.roof-plan` from a [`RoofPlan`], `roof.measuring-page` from a [`MeasuringPage`],
+/// `trim.drawn-blank` from a [`DrawnBlank`], `trim.drawn-trim` from a [`DrawnTrim`].
 ///
 /// # Errors
 /// [`ErrorKind::Unknown`] at `name`, with the names that there are; those of reading, with the path; those of the drawing.

@@ -8,6 +8,7 @@ mod build;
 mod by_name;
 mod cautions;
 mod choices;
+mod copings;
 mod input;
 mod lay;
 mod list_columns;
@@ -17,6 +18,7 @@ mod packet;
 #[cfg(feature = "serde")]
 mod packet_json;
 mod pan_ends;
+mod pipes;
 mod plane_work;
 mod progress;
 mod revise;
@@ -32,6 +34,8 @@ mod underlay;
 mod water;
 mod wire;
 
+#[cfg(test)]
+mod annexe_tests;
 #[cfg(test)]
 mod bad_input_tests;
 #[cfg(test)]
@@ -61,6 +65,7 @@ mod water_tests;
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
 pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
+pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
@@ -68,6 +73,7 @@ pub(crate) use list_columns::check_columns;
 pub use list_columns::{ListColumn, ListField};
 pub use order::{OrderGroup, OrderLine};
 pub use packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
+pub use pipes::{PipeChoice, PipeDetail, PipeItem, PipePlace};
 pub use plane_work::{PlaneClips, PlaneHeat};
 pub use progress::{Progress, Stage};
 pub use revise::{JobRevised, JobRevision, PanelChange};

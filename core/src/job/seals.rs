@@ -21,7 +21,7 @@ fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[
     let up = starts_low(roof, junction.line);
     let mut out = Vec::new();
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
-        let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == junction.line).map(|r| (t, r)));
+        let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
             let pieces: Vec<Length> = if up { run.pieces.clone() } else { run.pieces.iter().rev().copied().collect() };
             out.push(TrimJoints::of(&item.name, item.lap, &pieces, before, junction.along.length)?);

@@ -8,7 +8,7 @@ use crate::metal::Sheet;
 use crate::record::{Calculation, Recorder};
 use crate::roof::Roof;
 use crate::stock::{CutPlan, Cutting, LapMode, LapRun, Piece};
-use crate::trim::{Flat, FlatPattern, HeldLine, Part, Point, Profile, TaperedPiece, TaperedPieces, TaperedRun, profile_along};
+use crate::trim::{Flat, FlatPattern, HeldLine, Part, Point, Profile, TaperedPieces, TaperedRun, profile_along};
 use crate::units::{Length, LineMass};
 
 /// One run of a trim along a line.
@@ -18,18 +18,18 @@ use crate::units::{Length, LineMass};
 /// use seamwright::record::Calculation;
 /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let run = &packet.trims[0].runs[0];
-/// assert!(run.run >= packet.roof.lines()[run.line].length);
+/// assert!(run.line.is_some_and(|line| run.run >= packet.roof.lines()[line].length));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "CutTrimRun"))]
 pub struct TrimRun {
-    /// Number of the line in the roof.
-    pub line: usize,
-    /// Its name.
+    /// Number of the line in the roof; none for what stands on a wall: a coping and its corners.
+    pub line: Option<usize>,
+    /// The name of the line, or of the coping.
     pub name: String,
-    /// What is covered, with what corners add.
+    /// What is covered, with what corners add; of pieces that are set apart their lengths together.
     pub run: Length,
     /// The pieces, laps and all, in the order in which they are set.
     pub pieces: Vec<Length>,
@@ -87,12 +87,45 @@ impl TrimItem {
 
 /// A trim along one line, before like ones are put together.
 pub(super) struct Wanted<'a> {
-    pub(super) line: usize,
+    pub(super) line: Option<usize>,
     pub(super) name: &'a str,
     pub(super) path: &'a str,
     pub(super) trim: &'a JunctionTrim,
-    pub(super) run: Length,
-    pub(super) taper: Option<WantedTaper>,
+    pub(super) pieces: Pieces,
+}
+
+/// How a trim is divided along its line.
+pub(super) enum Pieces {
+    /// Lapped over so much.
+    Lapped(Length),
+    /// Lapped over so much, each made for its place on a run that tapers.
+    Tapered(Length, WantedTaper),
+    /// Set as they are, apart from each other.
+    Set(Vec<Length>),
+}
+
+impl Pieces {
+    fn taper(&self) -> Option<&WantedTaper> {
+        match self {
+            Pieces::Tapered(_, taper) => Some(taper),
+            Pieces::Lapped(_) | Pieces::Set(_) => None,
+        }
+    }
+}
+
+/// The trim sheet of this thickness.
+pub(super) fn sheet_of(job: &Job, thickness: Length, path: &str) -> Result<Sheet, Error> {
+    job.metals.trims.iter().find(|s| s.thickness() == thickness).copied().ok_or_else(|| {
+        Error::new(ErrorKind::Missing, "no trim sheet of this thickness")
+            .at(path)
+            .value_of(thickness)
+            .accepts(if job.metals.trims.is_empty() {
+                "a thickness of metals.trims, which has none".to_owned()
+            } else {
+                job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", ")
+            })
+            .cured_by("add the sheet to metals.trims")
+    })
 }
 
 /// A trim that tapers along its line, walked as one sees it who looks up the line.
@@ -177,7 +210,7 @@ const ALIKE: Length = Length::micrometres(1);
 /// Whether the shop would make one trim of the two, whichever edge each is walked from. What tapers is made for its run, and walked one way.
 fn alike(a: &Wanted<'_>, b: &Wanted<'_>) -> bool {
     a.trim.name == b.trim.name
-        && match (&a.taper, &b.taper) {
+        && match (a.pieces.taper(), b.pieces.taper()) {
             (None, None) => same(&a.trim.profile, &b.trim.profile) || same(&a.trim.profile, &b.trim.profile.reversed()),
             (Some(x), Some(y)) => (x.line, x.beyond) == (y.line, y.beyond) && same(&x.upper, &y.upper) && same(&x.lower, &y.lower),
             _ => false,
@@ -217,21 +250,11 @@ pub(super) fn items<R: Recorder>(job: &Job, wanted: &[Wanted<'_>], r: &mut R) ->
 
 fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) -> Result<TrimItem, Error> {
     let first = group.first().ok_or_else(|| Error::new(ErrorKind::Internal, "a trim without a run"))?;
-    let profile = match &first.taper {
+    let profile = match first.pieces.taper() {
         Some(taper) => &taper.foot()?,
         None => &first.trim.profile,
     };
-    let sheet = *job.metals.trims.iter().find(|s| s.thickness() == profile.thickness).ok_or_else(|| {
-        Error::new(ErrorKind::Missing, "no trim sheet of this thickness")
-            .at(first.path)
-            .value_of(profile.thickness)
-            .accepts(if job.metals.trims.is_empty() {
-                "a thickness of metals.trims, which has none".to_owned()
-            } else {
-                job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", ")
-            })
-            .cured_by("add the sheet to metals.trims")
-    })?;
+    let sheet = sheet_of(job, profile.thickness, first.path)?;
     let pattern = FlatPattern { profile: profile.clone(), rule: job.bend_rule.clone() };
     let flat = r.part(|| pattern.title(), |r| pattern.run(r)).map_err(|e| e.under(&format!("trims.{mark}")))?;
     let supply = &job.supplies.trims;
@@ -247,37 +270,50 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
     let lap = supply.lap_of(&first.trim.name);
     let longest = supply.stock.iter().map(|s| s.length).max().unwrap_or_default();
     let longest = (longest - supply.end_loss).length()?;
-    let laps = LapRun { run: first.run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
-    let tapered = match &first.taper {
-        Some(taper) => {
+    let tapered = match &first.pieces {
+        Pieces::Tapered(run, taper) => {
+            let laps = LapRun { run: *run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
             let made = r.part(|| format!("tapered pieces along {}", first.name), |r| taper.pieces(r, job, &laps));
             Some(made.map_err(|e| e.under("supplies.trims"))?)
         }
-        None => None,
+        Pieces::Lapped(_) | Pieces::Set(_) => None,
     };
     let (mut runs, mut pieces): (Vec<TrimRun>, Vec<Piece>) = (Vec::new(), Vec::new());
     for wanted in group {
-        let (set, cut): (Vec<Length>, Vec<Piece>) = match &tapered {
-            Some(made) => {
-                let blank = |p: &TaperedPiece| -> Result<Piece, Error> {
-                    Ok(Piece { label: wanted.name.to_owned(), length: p.trim.blank.bounds()?.size()?.1, count: 1 })
-                };
-                let set = made.pieces.iter().map(|p| (p.to - p.from).length()).collect::<Result<_, Error>>()?;
-                (set, made.pieces.iter().map(blank).collect::<Result<_, Error>>()?)
+        let lapped = |run: Length, r: &mut R| {
+            let laps = LapRun { run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
+            r.part(|| format!("pieces along {}", wanted.name), |r| laps.run(r)).map_err(|e| e.under("supplies.trims"))
+        };
+        // What is set, and the lengths of stock that it is cut from.
+        let (run, set, cut): (Length, Vec<Length>, Vec<Length>) = match (&wanted.pieces, &tapered) {
+            (Pieces::Tapered(run, _), Some(made)) => (
+                *run,
+                made.pieces.iter().map(|p| (p.to - p.from).length()).collect::<Result<_, Error>>()?,
+                made.pieces.iter().map(|p| Ok(p.trim.blank.bounds()?.size()?.1)).collect::<Result<_, Error>>()?,
+            ),
+            (Pieces::Lapped(run) | Pieces::Tapered(run, _), _) => {
+                let set: Vec<Length> = lapped(*run, r)?.pieces.iter().map(|p| p.length).collect();
+                (*run, set.clone(), set)
             }
-            None => {
-                let lapped = LapRun { run: wanted.run, ..laps };
-                let lapped = r.part(|| format!("pieces along {}", wanted.name), |r| lapped.run(r)).map_err(|e| e.under("supplies.trims"))?;
-                (lapped.pieces.iter().map(|p| p.length).collect(), lapped.order(wanted.name))
+            (Pieces::Set(set), _) => {
+                if let Some(long) = set.iter().find(|p| **p > longest) {
+                    return Err(Error::new(ErrorKind::Impossible, format!("a piece is longer than a stock length gives by {}", (*long - longest).length()?))
+                        .at(wanted.path)
+                        .value_of(*long)
+                        .accepts(format!("pieces of at most {longest}"))
+                        .cured_by("shorter pieces, or longer stock")
+                        .about(wanted.name));
+                }
+                (Length::total(set)?, set.clone(), set.clone())
             }
         };
-        for piece in cut {
-            match pieces.iter_mut().find(|p| p.length == piece.length) {
-                Some(same) => same.count = same.count.saturating_add(piece.count),
-                None => pieces.push(piece),
+        for length in cut {
+            match pieces.iter_mut().find(|p| p.length == length) {
+                Some(same) => same.count = same.count.saturating_add(1),
+                None => pieces.push(Piece { label: wanted.name.to_owned(), length, count: 1 }),
             }
         }
-        runs.push(TrimRun { line: wanted.line, name: wanted.name.to_owned(), run: wanted.run, pieces: set });
+        runs.push(TrimRun { line: wanted.line, name: wanted.name.to_owned(), run, pieces: set });
     }
     let cutting = Cutting { stock: supply.stock.clone(), pieces, kerf: supply.kerf, end_loss: supply.end_loss };
     let cutting = r.part(|| cutting.title(), |r| cutting.run(r)).map_err(|e| e.under("supplies.trims"))?;

@@ -36,7 +36,7 @@ fn tapered_pans_are_cut_piece_by_piece_and_ordered() {
     assert!(!valleys.is_empty());
     for valley in valleys {
         let (item, run) =
-            packet.trims.iter().filter(|t| t.name == "valley pan").find_map(|t| Some((t, t.runs.iter().find(|r| r.line == valley.line)?))).unwrap();
+            packet.trims.iter().filter(|t| t.name == "valley pan").find_map(|t| Some((t, t.runs.iter().find(|r| r.line == Some(valley.line))?))).unwrap();
         let made = item.tapered.as_ref().unwrap();
         let line = &packet.roof.lines()[valley.line];
         let up = line.start.z <= line.end.z;

@@ -11,7 +11,7 @@ use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Side
 use super::support::{SectionPoint, Support};
 use super::top_closure::TopClosure;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::panel::{Hold, PanelEnd};
+use crate::panel::{Hold, PanelEnd, ends_panels};
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::Face;
@@ -330,12 +330,5 @@ pub(super) fn skew_caution(meeting: Angle, field_trim: Length) -> Option<Caution
 
 /// A side whose seams run along the line has no panel end there.
 pub(super) fn meets_seams(meeting: Angle, path: &str) -> Result<(), Error> {
-    if meeting.degrees() > 0.0 {
-        return Ok(());
-    }
-    Err(Error::new(ErrorKind::Impossible, "the seams run along the line, and no panel ends there")
-        .at(path)
-        .value_of(meeting)
-        .accepts("a meeting angle of more than 0 deg")
-        .cured_by("finish that side as a rake is finished"))
+    ends_panels(meeting).map_err(|e| e.at(path).cured_by("finish that side as a rake is finished"))
 }

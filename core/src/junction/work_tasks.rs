@@ -196,6 +196,29 @@ const TRANSITION: &[Task] = &[
         &["panel nose", "seam ends"],
     ),
 ];
+const STEP: &[Task] = &[
+    task("Run the lower underlayment up the riser. Lay the lower panels; turn each pan up at its upper end.", &["panels"], &["junction line"], &["panel end"]),
+    TAPE,
+    CLOSURES,
+    TAPE_OVER,
+    task(
+        "Set the lower flashing: flange on the seam tops, leg against the riser; fasten the leg near its top.",
+        &["lower flashing"],
+        &["tape over"],
+        &["trim lower edge", "leg"],
+    ),
+    with("rivets", task("Rivet the turned-down edge to the closures.", &["rivets"], &["lower flashing"], &[])),
+    with("continuous cleat", task("Fasten the continuous cleat over the leg, to its line.", &["continuous cleat"], &["lower flashing"], &["continuous cleat"])),
+    task(
+        "Set the upper trim to its line, its face down over the leg, its hem on the cleat where there is one. Lap pieces, two beads in each lap.",
+        &["eave trim", TOP_EDGE],
+        &["lower flashing", "rivets", "continuous cleat"],
+        &["trim top edge"],
+    ),
+    task("Fasten its deck flange; upper underlayment and flange lap as the drawing has them.", &["flange fastened"], &["eave trim"], &["deck flange"]),
+    task("Set the hook strip to its line and fasten it.", &["hook strip"], &["flange fastened"], &["hook strip"]),
+    task("Lay the upper panels; fold each end around the strip and leave the gap at the fold.", &["upper panels"], &["hook strip"], UPPER_PANELS),
+];
 const CURB_BACK: &[Task] = &[
     REGLET,
     task(
@@ -228,6 +251,7 @@ pub(super) const fn of_kind(kind: LineKind) -> &'static [Task] {
         LineKind::Sidewall | LineKind::CurbSide => SIDEWALL,
         LineKind::SteepToShallow | LineKind::ShallowToSteep => TRANSITION,
         LineKind::CurbBack => CURB_BACK,
+        LineKind::Step => STEP,
         LineKind::Unknown => &[],
     }
 }

@@ -4,7 +4,7 @@ use super::test_sections::{len, row, slope};
 use super::work_tasks::{THERE, of_kind};
 use super::{
     Datum, EaveFixing, FlangeLies, LayoutLine, LineOrder, RidgeVent, SectionWork, Side, Solved, WallCover, WorkPlan, WorkStep, WorkTask, covered_tests,
-    curb_back_tests, eave_tests, high_side_tests, order_of_work, rake_tests, ridge_tests, sidewall_tests, transition_tests, valley_tests,
+    curb_back_tests, eave_tests, high_side_tests, order_of_work, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::ErrorKind;
 use crate::record::Calculation;
@@ -43,6 +43,7 @@ fn sections() -> Vec<(LineKind, Solved)> {
         (LineKind::ShallowToSteep, transition.clone()),
         (LineKind::SteepToShallow, transition),
         (LineKind::CurbBack, curb_back_tests::curb(slope(25.0)).compute().unwrap()),
+        (LineKind::Step, step_tests::step(30.0, 20.0).compute().unwrap()),
     ]
 }
 

@@ -2,10 +2,10 @@
 
 use super::grid::Start;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::panel::{Panel, PanelEnd};
+use crate::panel::{Panel, PanelEnd, ends_panels};
 use crate::practice::layout as practice;
 use crate::roof::{Edge, Outline};
-use crate::units::{Length, ShopRounding, SurfaceMass};
+use crate::units::{Angle, Length, ShopRounding, SurfaceMass};
 
 /// What an edge of the outline is to the panels.
 ///
@@ -20,7 +20,7 @@ use crate::units::{Length, ShopRounding, SurfaceMass};
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum EdgeUse {
-    /// Panels end there in this way. An edge along the seams ends no panel, whatever it says.
+    /// Panels end there in this way. An edge along the seams ends no panel, whatever it says; one almost along them is refused, unless nothing is added there.
     End(PanelEnd),
     /// Panels run along it: a rake or a sidewall. Where it is out of parallel it cuts panels without any allowance.
     Side,
@@ -267,7 +267,8 @@ impl Layout {
     /// Whether the inputs fit each other.
     ///
     /// # Errors
-    /// Every fault at once: those of the panel and of each end, [`ErrorKind::Conflict`] where the edges are not as many as the outline's or an
+    /// Every fault at once: those of the panel and of each end, [`ErrorKind::Impossible`] for an end that adds something on an edge that is almost along the
+    /// seams, nearer than [`LEAST_MEETING`](crate::practice::panel::LEAST_MEETING), [`ErrorKind::Conflict`] where the edges are not as many as the outline's or an
     /// end lap is as long as the greatest length, [`ErrorKind::OutOfRange`] for limits that are not more than zero.
     pub fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
@@ -280,9 +281,14 @@ impl Layout {
                     .accepts(format!("{}, in the order of the outline's edges", self.outline.edge_count())),
             );
         }
+        let mut lines = self.outline.edges();
         for (k, edge) in self.edges.iter().enumerate() {
+            let line = lines.next();
             if let EdgeUse::End(end) = edge {
                 faults.keep(end.check().map_err(|e| e.under(&format!("edges[{k}]"))));
+                let meeting = line.map(|l| l.meeting()).filter(|m| *m > Angle::ZERO && !end.is_bare());
+                let ends = meeting.map_or(Ok(()), ends_panels);
+                faults.keep(ends.map_err(|e| e.at(format!("edges[{k}]")).cured_by("let panels run along that edge as along a side")));
             }
         }
         if let Some(narrow) = &self.narrow {

@@ -410,11 +410,32 @@ fn refuses_bad_input() {
     tiny.panel.coverage = Length::micrometres(0).max(Length::from_pm(1));
     tiny.panel.seam_height = inch(1);
     assert_eq!(tiny.compute().unwrap_err().kind(), ErrorKind::TooLarge);
+}
 
-    // A hold-back across a line that all but runs along the seams is longer than any length.
-    let sliver = Outline::new(vec![p(0, 0), p(32, 0), Point::new((inch(32) - Length::from_pm(1)).length().unwrap(), inch(9000)), p(0, 9000)], vec![]).unwrap();
-    let far = Layout::new(sliver, panel(16), Start::Left, |_| EdgeUse::End(PanelEnd::overhang(inch(1)))).unwrap().compute().unwrap_err();
-    assert_eq!((far.kind(), far.path()), (ErrorKind::Overflow, "strips[1].runs[0]"));
+#[test]
+fn an_end_almost_along_the_seams_is_refused_as_a_junction_refuses_it() {
+    let slanted = |off: Length| Outline::new(vec![p(0, 0), p(32, 0), Point::new((inch(32) - off).length().unwrap(), inch(9000)), p(0, 9000)], vec![]).unwrap();
+    let laid = |off: Length, end: PanelEnd| Layout::new(slanted(off), panel(16), Start::Left, move |_| EdgeUse::End(end.clone()));
+    // 9000 in up and from a picometre to 16 in across: at most a tenth of a degree from the seams.
+    for off in [Length::from_pm(1), inch(1), inch(16)] {
+        let e = laid(off, PanelEnd::overhang(inch(1))).unwrap_err();
+        assert_eq!((e.kind(), e.path(), e.others().len()), (ErrorKind::Impossible, "edges[1]", 0));
+        let text = e.to_string();
+        assert!(text.contains("a meeting angle of 1 deg or more") && e.cure().is_some(), "{text}");
+        for end in [PanelEnd::hold_back(Length::ZERO).with_field_trim(inch(2)), PanelEnd::hold_back(inch(3)).with_turn_up(inch(3))] {
+            assert_eq!(laid(off, end).unwrap_err().path(), "edges[1]");
+        }
+        // Nothing added is nothing multiplied.
+        assert!(laid(off, PanelEnd::hold_back(Length::ZERO)).unwrap().compute().is_ok());
+    }
+    // The limit: 1000 in across and 57 289.96 in up, by tan 1 deg = 0.0174550649.
+    let at = |up: i16, by: i32| {
+        let far = (inch(up) * by).length().unwrap();
+        let outline = Outline::new(vec![p(0, 0), p(1016, 0), Point::new(inch(16), far), Point::new(Length::ZERO, far)], vec![]).unwrap();
+        Layout::new(outline, panel(16), Start::Left, |_| EdgeUse::End(PanelEnd::hold_back(inch(3))))
+    };
+    assert!(at(5728, 10).is_ok());
+    assert_eq!(at(5730, 10).unwrap_err().path(), "edges[1]");
 }
 
 #[cfg(feature = "serde")]

@@ -78,7 +78,10 @@ fn laid(planes: Vec<PlaneInput>, coverage: i32, from: From, mirrored: bool) -> V
     let mut uses: Vec<Vec<EdgeUse>> = roof.planes().iter().map(|p| vec![EdgeUse::Side; p.outline().edge_count()]).collect();
     for line in roof.lines() {
         for side in line.sides() {
-            uses[side.plane][side.edge] = EdgeUse::End(end(line.kind));
+            // Almost along the seams no panel ends.
+            if side.meeting_angle.degrees() > 2.0 {
+                uses[side.plane][side.edge] = EdgeUse::End(end(line.kind));
+            }
         }
     }
     let mut out: Vec<(String, LaidPlane)> = roof

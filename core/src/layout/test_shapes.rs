@@ -3,6 +3,7 @@
 use super::EdgeUse;
 use crate::num;
 use crate::panel::{Panel, PanelEnd, Seam};
+use crate::practice::panel as practice;
 use crate::roof::{Edge, Outline, Point};
 use crate::units::Length;
 use proptest::prelude::*;
@@ -62,6 +63,10 @@ pub(super) fn bare(_: &Edge) -> EdgeUse {
 pub(super) fn by_length(e: &Edge) -> EdgeUse {
     let (dx, dy) = ((e.to.x - e.from.x).pm() as f64, (e.to.y - e.from.y).pm() as f64);
     let size = (dx * dx + dy * dy).sqrt() / 1e9;
+    // Almost along the seams an edge ends no panel; twice as far off as what is refused, so that a turn within rounding changes nothing.
+    if e.meeting().degrees() < 2.0 * practice::LEAST_MEETING.degrees() {
+        return EdgeUse::Side;
+    }
     #[allow(clippy::cast_possible_truncation, reason = "a few metres in millimetres")]
     let k = (size * 7.0) as i32 % 5;
     let end = PanelEnd::hold_back(Length::micrometres(3000 * k)).with_fold(Length::micrometres(1270 * k));

@@ -1,6 +1,7 @@
 //! What a junction tells the layout about the end of a panel.
 
 use crate::error::{Error, ErrorKind, Faults};
+use crate::practice::panel as practice;
 use crate::record::Source;
 use crate::units::{Angle, Length};
 
@@ -242,6 +243,12 @@ impl PanelEnd {
         (reach + self.gap + self.fold + self.turn_up).length()
     }
 
+    /// Whether a panel ends on the junction line itself, whatever angle the line has.
+    pub(crate) fn is_bare(&self) -> bool {
+        let (Reach::HoldBack(reach) | Reach::Overhang(reach)) = self.reach;
+        [reach, self.gap, self.fold, self.turn_up, self.field_trim].iter().all(|l| *l == Length::ZERO) && self.grows.is_none()
+    }
+
     /// [`allowance`](Self::allowance) along a seam that meets the junction line at this angle.
     ///
     /// # Errors
@@ -257,6 +264,16 @@ impl PanelEnd {
     pub fn field_trim_along_seam(&self, meeting: Angle) -> Result<Length, Error> {
         along_seam(self.field_trim, meeting)
     }
+}
+
+/// Whether a panel can end on a line that its seams meet at this angle, 90 degrees being square.
+pub(crate) fn ends_panels(meeting: Angle) -> Result<(), Error> {
+    if meeting >= practice::LEAST_MEETING {
+        return Ok(());
+    }
+    Err(Error::new(ErrorKind::Impossible, "the seams run along the line, and no panel ends there")
+        .value_of(meeting)
+        .accepts(format!("a meeting angle of {} or more", practice::LEAST_MEETING)))
 }
 
 /// A distance square to a junction line, measured along a seam that meets the line at this angle: d / sin(meeting).

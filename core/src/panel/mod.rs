@@ -16,5 +16,6 @@ mod section;
 #[cfg(test)]
 mod panel_tests;
 
+pub(crate) use end::ends_panels;
 pub use end::{Growth, Hold, PanelEnd, Reach, along_seam};
 pub use section::{DevelopedWidth, Leg, Levels, Panel, Seam};

@@ -1,6 +1,7 @@
 //! Habits of the trade for panels and their ends.
 
-use crate::units::Length;
+use super::roof::TRUE_LIMIT;
+use crate::units::{Angle, Length};
 
 /// Width of the lock of a folded seam.
 pub const LOCK_WIDTH: Length = Length::inches_64(16);
@@ -14,3 +15,5 @@ pub const SKEW_FIELD_TRIM_LEAST: Length = Length::inches(1);
 pub const SKEW_FIELD_TRIM: Length = Length::inches(2);
 /// The most that is left on a skew end to be cut on the roof.
 pub const SKEW_FIELD_TRIM_MOST: Length = Length::inches(3);
+/// Nearer to the seams than this a line is along them, and no panel ends on it: what is added square to it would be some sixty times as much along a seam.
+pub const LEAST_MEETING: Angle = TRUE_LIMIT;

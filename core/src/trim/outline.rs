@@ -162,29 +162,48 @@ impl Bounds {
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Outline {
-    upper: Vec<Piece>,
-    lower: Vec<Piece>,
-    neutral: Vec<Piece>,
+    // The lower face, the upper face and the neutral line, equally many pieces each, in one store: to get and free three takes longer than the folding.
+    pieces: Vec<Piece>,
     bounds: Bounds,
+}
+
+/// An outline as it is written.
+#[cfg(feature = "serde")]
+#[derive(serde::Serialize)]
+struct Written<'a> {
+    upper: &'a [Piece],
+    lower: &'a [Piece],
+    neutral: &'a [Piece],
+    bounds: Bounds,
+}
+
+#[cfg(feature = "serde")]
+impl serde::Serialize for Outline {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        Written { upper: self.face(Face::Upper), lower: self.face(Face::Lower), neutral: self.neutral(), bounds: self.bounds }.serialize(serializer)
+    }
 }
 
 impl Outline {
     /// The pieces of one face, from the start edge to the end edge.
     #[must_use]
     pub fn face(&self, face: Face) -> &[Piece] {
-        match face {
-            Face::Upper => &self.upper,
-            Face::Lower => &self.lower,
-        }
+        self.third(match face {
+            Face::Lower => 0,
+            Face::Upper => 1,
+        })
     }
 
     /// The pieces of the neutral line, from the start edge to the end edge.
     #[must_use]
     pub fn neutral(&self) -> &[Piece] {
-        &self.neutral
+        self.third(2)
+    }
+
+    fn third(&self, which: usize) -> &[Piece] {
+        let each = self.pieces.len() / 3;
+        self.pieces.get(which * each..(which + 1) * each).unwrap_or_default()
     }
 
     /// The box around both faces, arcs included.
@@ -196,13 +215,14 @@ impl Outline {
     /// The closed contour, counter-clockwise where the section does not cross itself: the lower face, the end edge, the upper face backwards, the start edge.
     #[must_use]
     pub fn contour(&self) -> Vec<Piece> {
-        let mut out = Vec::with_capacity(2 * self.lower.len() + 2);
-        out.extend_from_slice(&self.lower);
-        if let (Some(lower), Some(upper)) = (self.lower.last(), self.upper.last()) {
+        let (low, high) = (self.face(Face::Lower), self.face(Face::Upper));
+        let mut out = Vec::with_capacity(2 * low.len() + 2);
+        out.extend_from_slice(low);
+        if let (Some(lower), Some(upper)) = (low.last(), high.last()) {
             out.push(Piece { part: lower.part, from: lower.to, to: upper.to, arc: None });
         }
-        out.extend(self.upper.iter().rev().map(Piece::reversed));
-        if let (Some(lower), Some(upper)) = (self.lower.first(), self.upper.first()) {
+        out.extend(high.iter().rev().map(Piece::reversed));
+        if let (Some(lower), Some(upper)) = (low.first(), high.first()) {
             out.push(Piece { part: lower.part, from: upper.from, to: lower.from, arc: None });
         }
         out
@@ -415,8 +435,17 @@ impl Flat {
     #[inline(always)]
     fn fold(&self, mut pen: Pen, put: impl Fn((f64, f64)) -> Result<Point, Error>) -> Result<(Outline, f64), Error> {
         let t = self.thickness().mm();
-        let pieces = 2 * self.bends().len() + 1;
-        let (mut upper, mut lower, mut neutral) = (Vec::with_capacity(pieces), Vec::with_capacity(pieces), Vec::with_capacity(pieces));
+        let each = 2 * self.bends().len() + 1;
+        let blank = Piece { part: Part::Body(0), from: Point::ORIGIN, to: Point::ORIGIN, arc: None };
+        let mut pieces = vec![blank; 3 * each];
+        let (lower, rest) = pieces.split_at_mut(each);
+        let (upper, neutral) = rest.split_at_mut(each);
+        let mut places = lower.iter_mut().zip(upper).zip(neutral);
+        let mut write = |l: Piece, u: Piece, n: Piece| {
+            if let Some(((lower, upper), neutral)) = places.next() {
+                (*lower, *upper, *neutral) = (l, u, n);
+            }
+        };
         let mut reach = Reach { least: (f64::INFINITY, f64::INFINITY), greatest: (f64::NEG_INFINITY, f64::NEG_INFINITY) };
         // No centre, and no point of the neutral line, lies farther from the faces than this.
         let mut widest = 0.0;
@@ -426,9 +455,7 @@ impl Flat {
             pen.forward(leg.length().mm());
             let to = Across::of(&pen, t, &mut reach, &put)?;
             let line = |from: Point, to: Point| Piece { part: leg.part, from, to, arc: None };
-            lower.push(line(from.lower, to.lower));
-            upper.push(line(from.upper, to.upper));
-            neutral.push(line(from.neutral, to.neutral));
+            write(line(from.lower, to.lower), line(from.upper, to.upper), line(from.neutral, to.neutral));
             if let Some(bend) = self.bends().get(i) {
                 let swing = pen.swing(bend, t);
                 reach.take_swing(&swing);
@@ -440,17 +467,16 @@ impl Flat {
                 };
                 let (centre, turn) = (put(swing.centre)?, Angle::of_degrees(swing.turn));
                 let arc = |radius: Length, from: Point, to: Point| Piece { part: bend.part, from, to, arc: Some(Arc { centre, radius, turn }) };
-                lower.push(arc(below, to.lower, from.lower));
-                upper.push(arc(above, to.upper, from.upper));
                 let radius = bend.allowance().mm() / bend.angle.angle().radians();
                 widest = more(widest, more(radius, swing.outer));
                 let on = |out: (f64, f64)| put((swing.centre.0 + radius * out.0, swing.centre.1 + radius * out.1));
-                neutral.push(arc(to_length(radius)?, on(swing.out)?, on(swing.out_after)?));
+                let middle = arc(to_length(radius)?, on(swing.out)?, on(swing.out_after)?);
+                write(arc(below, to.lower, from.lower), arc(above, to.upper, from.upper), middle);
             }
         }
         let bounds = Bounds { least: put(reach.least)?, greatest: put(reach.greatest)? };
         let far = [reach.least.0, reach.least.1, reach.greatest.0, reach.greatest.1].into_iter().fold(0.0, |far, p| more(far, p.abs()));
-        Ok((Outline { upper, lower, neutral, bounds }, far + 2.0 * widest))
+        Ok((Outline { pieces, bounds }, far + 2.0 * widest))
     }
 
     /// Where the walk must start so that the anchored leg comes to lie where it is put.
