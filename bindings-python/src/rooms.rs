@@ -33,8 +33,8 @@ pub(crate) mod assembly {
     #[pymodule_export]
     use crate::assembly::{
         Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingPiece, CopingPieces, CopingRun,
-        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanelPin, PlaneMovement, PlanePins, RoofCorners, SealBreak,
-        SealCheck, SealedLine, SeamPlugs, SideBays, SideSeal, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanEndCut, PanEndLeg, PanelPin, PlaneMovement, PlanePins,
+        RoofCorners, SealBreak, SealCheck, SealedLine, SeamPlugs, SideBays, SideSeal, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
     };
 }
 

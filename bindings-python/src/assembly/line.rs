@@ -141,6 +141,8 @@ part! {
     trim(trim) -> usize = trim.trim;
     /// Its profile.
     profile(trim) -> Profile = Profile(trim.profile.clone());
+    /// Its profile at the line's lower end, where it tapers; else ``None``.
+    lower(trim) -> Option<Profile> = trim.lower.clone().map(Profile);
     /// True length of the line.
     line(trim) -> Length = Length(trim.length.line);
     /// What the corner adds beyond the line's start.

@@ -1,7 +1,7 @@
 //! `seamwright.job.Packet` and its junctions.
 
 use super::{Job, OrderLine, PlaneClips, PlaneHeat, PlaneLay, Summary, TrimItem, UnderlaymentPlan};
-use crate::assembly::{LineAssembly, RoofCorners, SideSeal};
+use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
 use crate::given::Text;
 use crate::json::{dict, written};
@@ -260,6 +260,8 @@ part! {
     section(item, here) -> Solved = here.one("section", &item.section);
     /// What lies along the real line: bays, closures, tapes, beads, rows of fasteners, cleats, trims, lines to strike.
     along(item, here) -> LineAssembly = here.one("along", &item.along);
+    /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known; else ``None``.
+    pan_end(item, here) -> Option<PanEndCut> = item.pan_end.as_ref().map(|end| here.one("pan_end", end));
     /// The sealed line of each side, from one end of the line to the other.
     sealed(item, here) -> Vec<SideSeal> = here.all("sealed", &item.sealed);
     /// Water on its section.

@@ -3,7 +3,7 @@
 use crate::error::Raise;
 use crate::place::{lengths, part};
 use crate::stock::CutPlan;
-use crate::trim::{Flat, Profile};
+use crate::trim::{Flat, Profile, TaperedPieces};
 use crate::units::{Length, LineMass};
 use pyo3::prelude::*;
 use seamwright::job as core_job;
@@ -35,6 +35,8 @@ part! {
     cutting(trim, here) -> CutPlan = here.one("cutting", &trim.cutting);
     /// Whose lengths ``cutting`` counts, by their labels.
     stock(trim) -> Vec<String> = trim.stock.clone();
+    /// Where it tapers, its pieces from the lower end of the run up, each with its profiles and its blank; else ``None``.
+    tapered(trim, here) -> Option<TaperedPieces> = trim.tapered.as_ref().map(|made| here.one("tapered", made));
 }
 
 part! {

@@ -28,6 +28,8 @@ part! {
     lines(solved, here) -> Vec<LayoutLine> = here.all("lines", &solved.lines);
     /// The same lines at the lower end of the junction line, where they turn away from it: then ``lines`` are those at its upper end. Else none.
     lower_lines(solved, here) -> Vec<LayoutLine> = here.all("lower_lines", &solved.lower_lines);
+    /// The same trims as they are and lie at the lower end of the line, where they turn away from it or taper; else none.
+    lower_trims(solved, here) -> Vec<JunctionTrim> = here.all("lower_trims", &solved.lower_trims);
     /// What others build there.
     adjoining(solved, here) -> Vec<Adjoining> = here.all("adjoining", &solved.adjoining);
     /// What must be said beside it.

@@ -949,6 +949,103 @@ class LineAssembly:
         """
 
 @final
+class PanEndCut:
+    """
+    The lower end of a valley's pan: how each leg is cut, folded and sealed there.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def bead_depth(self, /) -> Length:
+        """
+        Depth of each of them.
+        """
+    @property
+    def bead_length(self, /) -> Length:
+        """
+        The length of all of them together.
+        """
+    @property
+    def bead_width(self, /) -> Length:
+        """
+        Width of each of them.
+        """
+    @property
+    def beads(self, /) -> int:
+        """
+        Beads of sealant under each end that laps over an eave or a roof.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is cut.
+        """
+    @property
+    def first(self, /) -> PanEndLeg:
+        """
+        The leg on the first side.
+        """
+    @property
+    def run_on(self, /) -> Length:
+        """
+        How far the metal runs on beyond the end of the junction line.
+        """
+    @property
+    def second(self, /) -> PanEndLeg:
+        """
+        The leg on the second side.
+        """
+
+@final
+class PanEndLeg:
+    """
+    How a leg of a pan is cut at its lower end.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def angle(self, /) -> Angle:
+        """
+        Between the pan's centreline going up and the cut, along the leg.
+        """
+    @property
+    def at_centre(self, /) -> Length:
+        """
+        Where the cut meets the pan's centreline, down from the end of the junction line; negative is up from it.
+        """
+    @property
+    def at_edge(self, /) -> Length:
+        """
+        Where it meets the pan's edge.
+        """
+    @property
+    def cut(self, /) -> Length:
+        """
+        The length of the cut.
+        """
+    @property
+    def fold(self, /) -> Length:
+        """
+        From the fold's line to the cut, square to it; 0 for a raw end.
+        """
+    @property
+    def fold_along(self, /) -> Length:
+        """
+        The same along the pan.
+        """
+    @property
+    def on(self, /) -> str:
+        """
+        What it comes to: ``eave``, ``roof``, or ``against`` what its plane ends on.
+        """
+
+@final
 class PanelPin:
     """
     Where one panel is held.
@@ -1466,6 +1563,11 @@ class TrimRun:
     def line(self, /) -> Length:
         """
         True length of the line.
+        """
+    @property
+    def lower(self, /) -> Profile | None:
+        """
+        Its profile at the line's lower end, where it tapers; else ``None``.
         """
     @property
     def name(self, /) -> str:

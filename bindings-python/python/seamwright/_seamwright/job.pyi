@@ -2,7 +2,7 @@
 The classes of `seamwright.job`.
 """
 
-from .assembly import ClipSchedule, LineAssembly, PlaneMovement, PlanePins, RoofCorners, SideSeal
+from .assembly import ClipSchedule, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, SideSeal
 from .junction import Levels, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
 from .metal import MetalMeeting
@@ -10,7 +10,7 @@ from .panel import Panel
 from .record import Caution, Source, Worksheet
 from .roof import Roof, RoofInput
 from .stock import CutPlan
-from .trim import Flat, Profile
+from .trim import Flat, Profile, TaperedPieces
 from .underlayment import EaveBand, LaidCourses, ValleyStrip
 from .units import Angle, Area, Length, LengthFormat, LineMass, Mass
 from collections.abc import Callable
@@ -240,6 +240,11 @@ class JunctionItem:
     def not_engineered(self, /) -> list[str]:
         """
         Rows of fasteners whose spacing no engineer gave.
+        """
+    @property
+    def pan_end(self, /) -> PanEndCut | None:
+        """
+        How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known; else ``None``.
         """
     @property
     def sealed(self, /) -> list[SideSeal]:
@@ -915,6 +920,11 @@ class TrimItem:
     def stock(self, /) -> list[str]:
         """
         Whose lengths ``cutting`` counts, by their labels.
+        """
+    @property
+    def tapered(self, /) -> TaperedPieces | None:
+        """
+        Where it tapers, its pieces from the lower end of the run up, each with its profiles and its blank; else ``None``.
         """
     @property
     def total(self, /) -> Length:

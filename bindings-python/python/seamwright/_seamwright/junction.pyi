@@ -1485,6 +1485,11 @@ class Solved:
         """
         The same lines at the lower end of the junction line, where they turn away from it: then ``lines`` are those at its upper end. Else none.
         """
+    @property
+    def lower_trims(self, /) -> list[JunctionTrim]:
+        """
+        The same trims as they are and lie at the lower end of the line, where they turn away from it or taper; else none.
+        """
     def trim(self, /, name: str) -> JunctionTrim | None:
         """
         The trim of this name, if there is one.
