@@ -264,7 +264,7 @@ impl Job {
                 if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;
                     let water = r.part(|| format!("water on {}", line.name), |r| water::of(r, self, line, &solved, first, second))?;
-                    let order = SectionWork { kind: line.kind, solved: &solved };
+                    let order = SectionWork { kind: line.kind.into(), solved: &solved };
                     let work = r.part(|| order.title(), |r| order.run(r)).map_err(|e| e.about(&line.name))?;
                     let detail = chosen.path.clone();
                     out.push(JunctionItem {

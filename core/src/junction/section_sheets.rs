@@ -1,6 +1,5 @@
 //! The sheets of a solved section along each of its faces: where each lies up the slope, and how high over the deck.
 
-use super::draft::{along, through};
 use super::levels::Levels;
 use super::parts::{Adjoining, JunctionTrim, Side, Solved};
 use super::support::SectionPoint;
@@ -101,12 +100,21 @@ impl Leg {
 /// A direction and the foot from which positions along it are told.
 struct Face {
     rise: Angle,
+    sin: f64,
+    cos: f64,
     way: i32,
 }
 
 impl Face {
+    fn new(rise: Angle, way: i32) -> Face {
+        Face { rise, sin: rise.sin(), cos: rise.cos(), way }
+    }
+
+    /// Along the face, and out of it, as the sections themselves measure.
     fn at(&self, p: SectionPoint) -> Result<(Length, Length), Error> {
-        Ok(((along(p, self.rise)? * self.way).length()?, through(p, self.rise)?.height))
+        let (x, z) = (p.x.mm(), p.z.mm());
+        let along = Length::from_mm(x * self.cos + z * self.sin)?;
+        Ok(((along * self.way).length()?, Length::from_mm(z * self.cos - x * self.sin)?))
     }
 
     /// The stretch of a trim's legs that lie along this face.
@@ -161,7 +169,7 @@ pub(super) fn panels(solved: &Solved, of: &WaterSide) -> Result<Option<FaceSheet
 /// The trims along the deck of a side. Between two decks a leg lies along the one whose direction it is nearer to, if it reaches onto that side; where both have one
 /// direction, and where there is one deck alone, its middle tells.
 pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angle>) -> Result<Vec<FaceSheet<'a>>, Error> {
-    let face = Face { rise: of.rise, way: of.way() };
+    let face = Face::new(of.rise, of.way());
     let away = of.water == Water::Away;
     let mine = |leg: &Leg| match other.map(|rise| leg.off(rise) - leg.off(of.rise)) {
         // Some of it on this side, and none of it under the deck: the drip of the other side may run in this one's direction.
@@ -180,7 +188,7 @@ pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angl
 
 /// The trims along a wall at the line and the cladding on it, in positions up the wall.
 pub(super) fn on_wall(solved: &Solved) -> Result<Vec<FaceSheet<'_>>, Error> {
-    let face = Face { rise: Angle::SQUARE, way: 1 };
+    let face = Face::new(Angle::SQUARE, 1);
     let mut out = Vec::new();
     for (k, trim) in solved.trims.iter().enumerate() {
         out.extend(face.sheet(k, trim, |leg| leg.middle > Length::ZERO && leg.out <= OFF_WALL)?);
