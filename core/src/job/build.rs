@@ -90,7 +90,9 @@ impl Job {
         let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
         let trims = self.trims(r, teller, &junctions)?;
         for junction in &mut junctions {
-            junction.sealed = seals::of(r, self, junction, &corners, &trims)?;
+            let (sealed, beads) = seals::of(r, self, junction, &corners, &trims)?;
+            junction.sealed = sealed;
+            junction.along.beads.extend(beads);
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;

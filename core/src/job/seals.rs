@@ -3,7 +3,7 @@
 use super::input::Job;
 use super::packet::JunctionItem;
 use super::trims::TrimItem;
-use crate::assembly::{LineEnd, LineSeals, PairRule, RoofCorners, SideSeal, TrimJoints};
+use crate::assembly::{BeadRun, LineEnd, LineSeals, PairRule, RoofCorners, SideSeal, TrimJoints};
 use crate::error::Error;
 use crate::record::{Calculation, Recorder};
 use crate::units::Length;
@@ -20,17 +20,25 @@ fn joints(junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) ->
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
         let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == junction.line).map(|r| (t, r)));
         if let Some((item, run)) = made {
-            out.push(TrimJoints::of(&item.name, item.lap, &run.pieces, before, junction.along.length)?);
+            out.push(TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &run.pieces, before, junction.along.length)?);
         }
     }
     Ok(out)
 }
 
 /// The sealed lines of a junction.
-pub(super) fn of<R: Recorder>(r: &mut R, job: &Job, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<SideSeal>, Error> {
+pub(super) fn of<R: Recorder>(
+    r: &mut R,
+    job: &Job,
+    junction: &JunctionItem,
+    corners: &RoofCorners,
+    trims: &[TrimItem],
+) -> Result<(Vec<SideSeal>, Vec<BeadRun>), Error> {
     let joints = joints(junction, corners, trims)?;
     let sealant = &job.supplies.sealant;
     let joined = [LineEnd::Start, LineEnd::End].map(|end| joined(corners, junction, end));
     let seals = LineSeals { along: &junction.along, solved: &junction.section, tape: sealant.tape_laps, choices: &sealant.line, joints: &joints, joined };
-    r.part(|| seals.title(), |r| seals.run(r)).map_err(|e| e.moved("choices", "supplies.sealant.line"))
+    let placed = |e: Error| e.moved("choices", "supplies.sealant.line");
+    let sealed = r.part(|| seals.title(), |r| seals.run(r)).map_err(placed)?;
+    Ok((sealed, seals.beads().map_err(placed)?))
 }
