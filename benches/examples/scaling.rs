@@ -1,9 +1,12 @@
-//! One piece of work of one size, to be counted by valgrind: `scaling lines-square 10000`, `lines-row`, `lines-comb`, `lines-corners`, `panels`. With a third
-//! word, `input`, the input alone is made, so that its share can be taken off.
+//! One piece of work of one size, to be counted by valgrind: `scaling lines-square 10000`, `lines-row`, `lines-comb`, `lines-corners`, `panels`, `panels-kept`,
+//! `strips-4`, `strips-12`, `strips-99`. With a third word, `input`, the input alone is made, so that its share can be taken off.
 
 use seamwright::error::Error;
+use seamwright::layout::{PolygonArrays, Start, strips};
 use seamwright::record::Calculation;
-use seamwright_benches::roofs::{Stand, comb, hips, list, planes};
+use seamwright::units::{Length, LengthArray, LengthUnit};
+use seamwright_benches::polygons::{COVERAGE, FORMS, polygons_of};
+use seamwright_benches::roofs::{Stand, comb, hips, list, list_kept, planes};
 use std::process::ExitCode;
 
 fn work(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error> {
@@ -16,9 +19,22 @@ fn work(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error
             let made = planes(count)?;
             return Ok(Some(if input_only { made.len() } else { list(&made)?.0 }));
         }
-        _ => return Ok(None),
+        "panels-kept" => {
+            let made = planes(count)?;
+            return Ok(Some(if input_only { made.len() } else { list_kept(&made)?.iter().map(|(listed, _)| listed.pieces.len()).sum() }));
+        }
+        _ => return cut(what, count, input_only),
     };
     Ok(Some(if input_only { roof.planes.len() } else { roof.compute()?.lines().len() }))
+}
+
+/// The strips of so many polygons of the form with this number of vertices in its outer ring.
+fn cut(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error> {
+    let Some(form) = FORMS.into_iter().find(|(outer, _)| what == format!("strips-{outer}")) else { return Ok(None) };
+    let (values, rings, polygons) = polygons_of(form, usize::try_from(count).unwrap_or_default());
+    let given = PolygonArrays { coordinates: LengthArray { values: &values, unit: LengthUnit::Millimetre }, rings: &rings, polygons: &polygons };
+    let coverage = Length::from_f64(f64::from(COVERAGE), LengthUnit::Millimetre)?;
+    Ok(Some(if input_only { given.count() } else { strips(given, coverage, Start::Left, LengthUnit::Millimetre)?.strip.len() }))
 }
 
 #[allow(clippy::print_stdout, clippy::print_stderr, reason = "a tool for the command line")]
@@ -35,7 +51,9 @@ fn main() -> ExitCode {
             return ExitCode::FAILURE;
         }
         _ => {
-            eprintln!("which work (lines-square, lines-row, lines-comb, lines-corners, panels), and how many faces or panels");
+            eprintln!(
+                "which work (lines-square, lines-row, lines-comb, lines-corners, panels, panels-kept, strips-4, strips-12, strips-99), and how many faces, panels or polygons"
+            );
             return ExitCode::FAILURE;
         }
     }

@@ -5,8 +5,10 @@ import sys
 
 import girths
 import numpy as np
+import polygons
+import shapely
 from peers import median
-from seamwright import trim
+from seamwright import layout, trim
 
 
 def profile(degrees: list[float]) -> trim.Profile:
@@ -33,6 +35,17 @@ def main() -> None:
     for name, by_bends, _ in girths.works():
         shape, rule = next((s, n) for s in girths.SHAPES for n in rules if s in name and name.endswith(n))
         assert np.allclose(by_bends(), trim.girths(profile(girths.SHAPES[shape]), rules[rule], t, r, unit="mm"), rtol=0, atol=1e-10), name
+    for form in polygons.FORMS:
+        given = polygons.polygons(form)
+        _, coordinates, (rings, starts) = shapely.to_ragged_array(given)
+        lay = lambda: layout.strips(coordinates, rings, starts, f"{polygons.COVERAGE} mm", "left", unit="mm")  # noqa: E731
+        told[polygons.name(form)] = median(lay, 9)
+        found, cut = lay(), polygons.by_intersection(given)
+        # Where a corner touches a strip, shapely leaves a point or a line.
+        assert len(found) == np.count_nonzero(shapely.area(shapely.get_parts(cut.ravel()))), form
+        sums = np.zeros(cut.shape)
+        np.add.at(sums, (found.polygon, found.strip), found.area)
+        assert np.allclose(sums, shapely.area(cut), rtol=1e-9, atol=1e-6), form
     json.dump(told, sys.stdout)
 
 

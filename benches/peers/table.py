@@ -71,20 +71,20 @@ def main() -> None:
         figures = (f"{told(a):>10} {ratio(a, own[row]):>7}", f"{told(f):>10} {ratio(f, own[row]):>7}", f"{told(b):>10} {ratio(a, b):>7}")
         print(f"{row:52} {told(own[row]):>10} {' '.join(figures)}")
     print("By bends: NumPy as one would write it. Folded: NumPy folded by hand and in blocks. Binding: seamwright.trim.girths, beside NumPy by bends.")
-    print(f"\n{'':52} {'Rust':>10} {'intersect':>10} {'ratio':>7} {'clip':>10} {'ratio':>7}")
+    print(f"\n{'':52} {'Rust':>10} {'intersect':>10} {'ratio':>7} {'clip':>10} {'ratio':>7} {'binding':>10} {'ratio':>7}")
     strips = [name(form) for form in FORMS]
     for row in strips:
         if row not in own:
             print(f"{row:52} not measured")
             continue
         each = COUNT * PANELS
-        whole, clipped, mine = (ns / each for ns in (peers[f"{row}, intersection"], peers[f"{row}, clip_by_rect"], own[row]))
-        figures = (f"{told(whole):>10} {ratio(whole, mine):>7}", f"{told(clipped):>10} {ratio(clipped, mine):>7}")
+        whole, clipped, mine, through = (ns / each for ns in (peers[f"{row}, intersection"], peers[f"{row}, clip_by_rect"], own[row], binding[row]))
+        figures = (f"{told(whole):>10} {ratio(whole, mine):>7}", f"{told(clipped):>10} {ratio(clipped, mine):>7}", f"{told(through):>10} {ratio(clipped, through):>7}")
         print(f"{row:52} {told(mine):>10} {' '.join(figures)}")
-    print("A strip each. Shapely's intersection and its clip_by_rect, both over arrays; the shapes alone.")
+    print("A strip each. Shapely's intersection and its clip_by_rect, both over arrays; the shapes alone. Binding: seamwright.layout.strips, beside clip_by_rect.")
     print("\nThrough the Python package")
     for row, ns in binding.items():
-        if row not in BATCHES:
+        if row not in [*BATCHES, *strips]:
             print(f"{row:52} {told(ns):>10}")
 
 

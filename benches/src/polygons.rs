@@ -21,16 +21,22 @@ pub fn name((outer, hole): (usize, usize)) -> String {
 /// Polygons in ragged arrays, in millimetres: coordinates, rings, polygons.
 pub type Ragged = (Vec<f64>, Vec<usize>, Vec<usize>);
 
-/// Rings about a centre, seldom convex, each exactly [`PANELS`] wide.
+/// [`COUNT`] rings about a centre, seldom convex, each exactly [`PANELS`] wide.
 #[must_use]
-pub fn polygons((outer, hole): (usize, usize)) -> Ragged {
+pub fn polygons(form: (usize, usize)) -> Ragged {
+    polygons_of(form, COUNT)
+}
+
+/// The first so many of such polygons.
+#[must_use]
+pub fn polygons_of((outer, hole): (usize, usize), count: usize) -> Ragged {
     let mut state = 20_240_229_u64;
     let mut draw = move || {
         state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
         f64::from(u32::try_from(state >> 32).unwrap_or(0)) / 4_294_967_296.0
     };
     let (mut coordinates, mut rings, mut polygons) = (Vec::new(), vec![0], vec![0]);
-    for _ in 0..COUNT {
+    for _ in 0..count {
         let mut ring = star(outer, 600.0, 1000.0, &mut draw);
         let low = ring.iter().map(|p| p[0]).fold(f64::INFINITY, f64::min);
         let high = ring.iter().map(|p| p[0]).fold(f64::NEG_INFINITY, f64::max);

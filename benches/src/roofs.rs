@@ -1,7 +1,7 @@
 //! Roofs of any size: planes with many panels, and many planes with lines between them.
 
 use seamwright::error::Error;
-use seamwright::layout::{EdgeUse, LayDirection, Layout, ListChoices, MarkFrom, PanelList, SeamMarks, Start};
+use seamwright::layout::{EdgeUse, LayDirection, Layout, ListChoices, ListedPlane, MarkFrom, MarkedSeams, PanelList, SeamMarks, Start};
 use seamwright::panel::{Panel, PanelEnd, Seam};
 use seamwright::record::Calculation;
 use seamwright::roof::{Outline, PlaneInput, Point, RoofInput, Shape, Vertex};
@@ -40,15 +40,25 @@ pub fn planes(panels: u32) -> Result<Vec<Layout>, Error> {
 /// # Errors
 /// None for [`planes`].
 pub fn list(planes: &[Layout]) -> Result<(usize, usize), Error> {
+    planes.iter().try_fold((0, 0), |(pieces, seams), layout| {
+        let (listed, marked) = listed(layout)?;
+        Ok((pieces + listed.pieces.len(), seams + marked.seams.len()))
+    })
+}
+
+/// The same with the lists and marks of all planes kept, as a program would that numbers the whole roof.
+///
+/// # Errors
+/// None for [`planes`].
+pub fn list_kept(planes: &[Layout]) -> Result<Vec<(ListedPlane, MarkedSeams)>, Error> {
+    planes.iter().map(listed).collect()
+}
+
+fn listed(layout: &Layout) -> Result<(ListedPlane, MarkedSeams), Error> {
     let tape = ShopRounding::new(Length::inches_64(4), Rounding::HalfAway)?;
-    let (mut pieces, mut seams) = (0, 0);
-    for layout in planes {
-        let listed = PanelList { layout: layout.clone(), choices: ListChoices::laid(LayDirection::LeftToRight) }.compute()?;
-        let marked = SeamMarks { layout: layout.clone(), from: MarkFrom::Left, tape, creep: None }.compute()?;
-        pieces += listed.pieces.len();
-        seams += marked.seams.len();
-    }
-    Ok((pieces, seams))
+    let listed = PanelList { layout: layout.clone(), choices: ListChoices::laid(LayDirection::LeftToRight) }.compute()?;
+    let marked = SeamMarks { layout: layout.clone(), from: MarkFrom::Left, tape, creep: None }.compute()?;
+    Ok((listed, marked))
 }
 
 /// How the houses of a roof stand.

@@ -5,6 +5,7 @@
 
 #![forbid(unsafe_code)]
 
+mod arrays;
 mod assembly;
 mod by_name;
 mod closure;

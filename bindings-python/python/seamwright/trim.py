@@ -189,19 +189,10 @@ def girths(
     """
     import numpy as np
 
-    given = np.broadcast_arrays(_numbers(thickness, "thickness"), _numbers(inside_radius, "inside_radius"))
+    from ._arrays import numbers
+
+    given = np.broadcast_arrays(numbers(thickness, "thickness"), numbers(inside_radius, "inside_radius"))
     flat = [np.ascontiguousarray(array).reshape(-1) for array in given]
     out = np.empty(given[0].shape)
     _girths_into(profile, rule, flat[0], flat[1], out.reshape(-1), unit)
     return out
-
-
-def _numbers(given: npt.ArrayLike, name: str) -> npt.NDArray[np.float64]:
-    import numpy as np
-
-    if isinstance(given, np.ma.MaskedArray):
-        raise TypeError(f"{name}: a masked array has elements without a value; fill or drop them first")
-    array = np.asarray(given)
-    if array.dtype.kind not in "fiu":
-        raise TypeError(f"{name}: numbers are expected, not {array.dtype}")
-    return np.asarray(array, dtype=np.float64)

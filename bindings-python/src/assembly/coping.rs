@@ -43,6 +43,8 @@ part! {
     joints(made) -> u64 = made.joints;
     /// Free ends, each with a cap.
     end_caps(made) -> u64 = made.end_caps;
+    /// Ends turned up against a higher wall.
+    wall_ends(made) -> u64 = made.wall_ends;
     /// The gap to leave at the laying temperature.
     gap_when_laid(made) -> Length = Length(made.gap_when_laid);
     /// The gap at its widest, in the cold.
@@ -55,6 +57,8 @@ part! {
     plate(made) -> Profile = Profile(made.plate.clone());
     /// Beads in all joints together.
     bead(made) -> Length = Length(made.bead);
+    /// Beads in caps and wall ends together: one across each.
+    end_bead(made) -> Length = Length(made.end_bead);
     /// The cleats.
     cleats(made, here) -> Vec<CopingCleat> = here.all("cleats", &made.cleats);
     /// The rows of screws.
@@ -81,7 +85,7 @@ part! {
     side(cleat) -> String = name_of(&cleat.side)?;
     /// How many pieces.
     pieces(cleat) -> u64 = cleat.pieces;
-    /// Their length together: the run less the gaps.
+    /// Their length together: the run less the gaps, and less what other walls take of it.
     length(cleat) -> Length = Length(cleat.length);
 }
 
@@ -94,6 +98,8 @@ part! {
     name(row) -> String = row.name.clone();
     /// On which face: ``first``, the roof side, or ``second``, the outside.
     side(row) -> String = name_of(&row.side)?;
+    /// On centre, at the most.
+    spacing(row) -> Length = Length(row.spacing);
     /// How many.
     count(row) -> u64 = row.count;
     /// Whether an engineer gave the spacing.

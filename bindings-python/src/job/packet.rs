@@ -130,6 +130,24 @@ impl Packet {
         Packet::nth(slf, "junctions", all, all.iter().position(|j| j.name == name.0))
     }
 
+    /// The copings, run by run, each as a dict with every quantity as text in its canonical form.
+    #[getter]
+    fn copings<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        self.packet.copings.iter().map(|coping| dict(py, &written(coping)?)).collect()
+    }
+
+    /// Where copings meet: each corner and tee piece once, as a dict.
+    #[getter]
+    fn coping_corners<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        self.packet.coping_corners.iter().map(|corner| dict(py, &written(corner)?)).collect()
+    }
+
+    /// The pipes, each as a dict.
+    #[getter]
+    fn pipes<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+        self.packet.pipes.iter().map(|pipe| dict(py, &written(pipe)?)).collect()
+    }
+
     /// Where lines meet.
     #[getter]
     fn corners(slf: &Bound<'_, Self>) -> RoofCorners {

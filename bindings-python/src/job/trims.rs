@@ -42,8 +42,8 @@ part! {
     TrimRun(core_job::TrimRun) in "seamwright.job",
     shown run: format_args!("{}, {} in {} pieces", run.name, run.run, run.pieces.len());
 
-    /// Number of the line in the roof.
-    line(run) -> usize = run.line;
+    /// Number of the line in the roof; ``None`` for what stands on a wall: a coping and its corners.
+    line(run) -> Option<usize> = run.line;
     /// Its name.
     name(run) -> String = run.name.clone();
     /// What is covered, with what corners add.

@@ -132,6 +132,13 @@ impl Start {
 /// An argument that is a start, or the name of one.
 pub(crate) struct GivenStart(core_layout::Start);
 
+impl GivenStart {
+    /// The value.
+    pub(super) fn core(&self) -> core_layout::Start {
+        self.0
+    }
+}
+
 impl<'py> FromPyObject<'_, 'py> for GivenStart {
     type Error = PyErr;
 

@@ -5,6 +5,7 @@ mod laid;
 mod limits;
 mod lists;
 mod placing;
+mod strips;
 
 pub(crate) use input::{EdgeUse, Layout, Start};
 pub(crate) use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
@@ -16,3 +17,4 @@ pub(crate) use placing::{
     CreepCheck, DirectionCost, DirectionOfLay, EndMark, LayCost, LayDirections, MarkedSeams, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
     TaperedLay, TaperedPanels,
 };
+pub(crate) use strips::_strips;

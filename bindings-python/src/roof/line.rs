@@ -79,6 +79,12 @@ impl Line {
         self.line.dihedral.map(Angle)
     }
 
+    /// At a step, from the line up to the edge of the plane above; ``None`` at any other line.
+    #[getter]
+    fn riser(&self) -> Option<Length> {
+        self.line.riser.map(Length)
+    }
+
     /// The bend of a trim that lies on both planes, from flat: more than 0 where they bend down from the line (ridge, hip), less than 0
     /// where they bend up (valley).
     #[getter]

@@ -1,10 +1,11 @@
 //! A run of coping: its pieces, the gaps at its joints, the plates under them, cleats, beads and screws.
 
+use super::coping_walls::TeeOnRun;
 use super::fastener_rows::FastenerRun;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Along, Coping, Side, WallRule};
+use crate::junction::{Along, Bites, Coping, Side, Solved, WallRule};
 use crate::movement::HeatRange;
-use crate::record::{Calculation, Recorder, Source, Step};
+use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::Profile;
 use crate::units::{Length, Sum};
 
@@ -26,6 +27,31 @@ pub enum CopingEnd {
         /// From the corner along this run to the leg's end.
         leg: Length,
     },
+    /// It ends against a higher wall, turned up behind what covers that wall's face.
+    Wall,
+}
+
+/// Where another run of coping meets this one between its ends: a tee piece, which belongs to that place and is counted there.
+///
+/// ```
+/// use seamwright::assembly::CopingTee;
+/// use seamwright::junction::Side;
+/// use seamwright::units::Length;
+/// let tee = CopingTee { at: Length::feet(20), width: Length::inches(8), leg: Length::inches(12), side: Side::First };
+/// assert!(tee.leg > tee.width);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct CopingTee {
+    /// From the start of the run to the middle of the other wall.
+    pub at: Length,
+    /// How much of this run the other wall takes.
+    pub width: Length,
+    /// From the other wall's faces along this run to the ends of the tee piece.
+    pub leg: Length,
+    /// The face that the other wall stands against.
+    pub side: Side,
 }
 
 /// The joint between two pieces of coping: a gap over a plate of the coping's own section, which is fastened to neither.
@@ -117,6 +143,7 @@ pub struct CopingJoint {
 ///     cleat_piece: Length::feet(10),
 ///     cleat_gap: inch("1/4\"")?,
 ///     end_distance: Length::inches(1),
+///     tees: vec![],
 ///     range: HeatRange {
 ///         expansion: Expansion::parse("12e-6 /K")?,
 ///         coldest: Temperature::parse("-20 degC")?,
@@ -154,6 +181,9 @@ pub struct CopingRun {
     pub cleat_gap: Length,
     /// From each end of the run to the first of a row's fasteners.
     pub end_distance: Length,
+    /// Where other runs meet it between its ends, from its start on.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub tees: Vec<CopingTee>,
     /// The temperatures of its metal.
     pub range: HeatRange,
 }
@@ -178,7 +208,7 @@ pub struct CopingCleat {
     pub side: Side,
     /// How many pieces.
     pub pieces: u64,
-    /// Their length together: the run less the gaps.
+    /// Their length together: the run less the gaps, and less what other walls take of it.
     pub length: Length,
 }
 
@@ -191,6 +221,10 @@ pub struct CopingScrews {
     pub name: String,
     /// On which face.
     pub side: Side,
+    /// What they bite.
+    pub bites: Bites,
+    /// On centre, at the most.
+    pub spacing: Length,
     /// How many.
     pub count: u64,
     /// Whether an engineer gave the spacing.
@@ -210,6 +244,8 @@ pub struct CopingPieces {
     pub joints: u64,
     /// Free ends, each with a cap.
     pub end_caps: u64,
+    /// Ends turned up against a higher wall.
+    pub wall_ends: u64,
     /// The gap to leave at the laying temperature.
     pub gap_when_laid: Length,
     /// The gap at its widest, in the cold.
@@ -222,10 +258,14 @@ pub struct CopingPieces {
     pub plate: Profile,
     /// Beads in all joints together.
     pub bead: Length,
+    /// Beads in caps and wall ends together: one across each.
+    pub end_bead: Length,
     /// The cleats.
     pub cleats: Vec<CopingCleat>,
     /// The rows of screws.
     pub screws: Vec<CopingScrews>,
+    /// What the reader must know of its rows.
+    pub cautions: Vec<Caution>,
 }
 
 /// More pieces than any wall takes.
@@ -282,53 +322,93 @@ impl CopingRun {
                 self.corner_leg.check(&mut faults, &format!("ends[{i}].corner.leg"), *leg, *leg, cure)?;
             }
         }
+        for (i, tee) in self.tees.iter().enumerate() {
+            let path = format!("tees[{i}]");
+            faults.keep(tee.width.positive(&format!("{path}.width")));
+            self.corner_leg.check(&mut faults, &format!("{path}.leg"), tee.leg, tee.leg, "a tee piece with longer legs".to_owned())?;
+            if tee.side == Side::Riser {
+                let error = Error::new(ErrorKind::OutOfRange, "a coping has no such face").at(format!("{path}.side")).value_of("riser");
+                faults.add(error.accepts("first, the roof side, or second, the outside"));
+            }
+        }
         faults.check()
     }
+}
 
-    /// The straight pieces, and the corner legs beside them.
+/// What lies between the places where a face is broken by the walls that stand against it, as lengths.
+fn stretches(breaks: impl IntoIterator<Item = (Length, Length)>, run: Length) -> Result<Vec<Length>, Error> {
+    let (mut out, mut from) = (Vec::new(), Sum::ZERO);
+    for (at, width) in breaks {
+        let half = width.station(1, 2)?;
+        out.push((Sum::from(at) - half - from).length()?);
+        from = Sum::from(at) - half + width;
+    }
+    out.push((Sum::from(run) - from).length()?);
+    Ok(out)
+}
+
+/// The stretches of one face of a run of coping between the walls that stand against it.
+pub(crate) fn coping_stretches(tees: &[TeeOnRun], run: Length, side: Side) -> Result<Vec<Length>, Error> {
+    stretches(tees.iter().filter(|t| t.side == side).map(|t| (t.at, t.width)), run)
+}
+
+impl CopingRun {
+    /// The straight pieces, in the order in which they are set, and the joints between them and to the pieces of corners and tees.
     fn split(&self, gap: Length) -> Result<(Vec<CopingPiece>, u64), Error> {
-        let legs = self.ends.iter().filter_map(|e| if let CopingEnd::Corner { leg } = e { Some(leg) } else { None });
-        let corners = legs.clone().fold(0, |n, _| n + 1);
-        let taken = legs.fold(Sum::ZERO, |s, leg| s + *leg) + (gap * corners);
-        let straight = Sum::from(self.run) - taken;
+        let taken = |end: &CopingEnd| match end {
+            CopingEnd::Corner { leg } => *leg + gap,
+            CopingEnd::Free | CopingEnd::Wall => Sum::ZERO,
+        };
+        let (mut out, mut joints) = (Vec::new(), 0_u64);
+        let mut from = taken(&self.ends[0]);
+        for (i, tee) in self.tees.iter().enumerate() {
+            let half = tee.width.station(1, 2)?;
+            let to = Sum::from(tee.at) - half - tee.leg - gap;
+            joints += self.segment(from, to, gap, &format!("tees[{i}]"), &mut out)? + 2;
+            from = Sum::from(tee.at) - half + tee.width + tee.leg + gap;
+        }
+        let to = Sum::from(self.run) - taken(&self.ends[1]);
+        let path = if self.tees.is_empty() { "ends".to_owned() } else { format!("tees[{}]", self.tees.len() - 1) };
+        joints += self.segment(from, to, gap, &path, &mut out)?;
+        let corners = self.ends.iter().filter(|e| matches!(e, CopingEnd::Corner { .. })).fold(0, |n, _| n + 1);
+        Ok((out, joints + corners))
+    }
+
+    /// The pieces of one straight stretch; gives the joints between them.
+    fn segment(&self, from: Sum, to: Sum, gap: Length, path: &str, out: &mut Vec<CopingPiece>) -> Result<u64, Error> {
+        let straight = to - from;
         if straight <= Sum::ZERO {
             return Err(Error::new(ErrorKind::Impossible, "the corner pieces leave no room for a piece between them")
-                .at("ends")
-                .value_of(taken.length()?)
+                .at(path)
+                .value_of((Sum::from(self.run) - straight).length()?)
                 .accepts(format!("less than {}", self.run))
                 .cured_by("corner pieces with shorter legs, or one piece with both corners"));
         }
         let n = pieces(straight, self.piece, gap, "piece")?;
         let full = i32::try_from(n - 1).map_err(|_| Error::new(ErrorKind::Internal, "pieces beyond counting").value_of(n))?;
         let last = (straight - (gap * full) - (self.piece * full)).length()?;
-        let group = |count: i128, length: Length| CopingPiece { count: self::count(count), length };
-        let pieces = if last < self.least_piece && n > 1 {
+        let mut add = |count: i128, length: Length| match out.last_mut().filter(|p| p.length == length) {
+            Some(same) => same.count = same.count.saturating_add(self::count(count)),
+            None if count > 0 => out.push(CopingPiece { count: self::count(count), length }),
+            None => {}
+        };
+        if last < self.least_piece && n > 1 {
             // The rest is too short to be held: the last two share.
             let shared = (self.piece + last).length()?;
             let half = shared.station(1, 2)?;
-            let other = (shared - half).length()?;
-            let two = if half == other { vec![group(2, half)] } else { vec![group(1, half), group(1, other)] };
-            core::iter::once(group(n - 2, self.piece)).filter(|p| p.count > 0).chain(two).collect()
-        } else if last == self.piece {
-            vec![group(n, last)]
+            add(n - 2, self.piece);
+            add(1, half);
+            add(1, (shared - half).length()?);
         } else {
-            core::iter::once(group(n - 1, self.piece)).filter(|p| p.count > 0).chain([group(1, last)]).collect()
-        };
-        let joints = self::count(n - 1) + u64::try_from(corners).unwrap_or_default();
-        Ok((pieces, joints))
-    }
-}
-
-impl Calculation for CopingRun {
-    type Out = CopingPieces;
-
-    fn title(&self) -> String {
-        format!("run of coping, {}", self.run)
+            add(n - 1, self.piece);
+            add(1, last);
+        }
+        Ok(self::count(n - 1))
     }
 
-    fn run<R: Recorder>(&self, r: &mut R) -> Result<CopingPieces, Error> {
+    /// As computing, of a coping that is solved already: the spacings of its rows are those of the section.
+    pub(crate) fn of_section<R: Recorder>(&self, solved: &Solved, r: &mut R) -> Result<CopingPieces, Error> {
         self.check()?;
-        let solved = r.part(|| self.coping.title(), |r| self.coping.run(r)).map_err(|e| e.under("coping"))?;
         let joint = &self.joint;
         let closes = self.range.warming(self.piece, r)?;
         let opens = self.range.cooling(self.piece, r)?;
@@ -349,7 +429,7 @@ impl Calculation for CopingRun {
         joint.plate_lap.check(&mut faults, "joint.plate", plate_lap, joint.plate, format!("a plate longer by {}", longer.length()?))?;
         faults.check()?;
         let (pieces_of, joints) = self.split(gap_when_laid)?;
-        r.step(|| Step::new("joints").formula("pieces - 1 + corner pieces").gives(joints).source(Source::geometry()));
+        r.step(|| Step::new("joints").formula("pieces - 1 + corner pieces + 2 tees").gives(joints).source(Source::geometry()));
         let plate = self.coping.joint_plate().map_err(|e| e.under("coping"))?;
         let across = Length::total(plate.legs.iter().map(|l| &l.length))?;
         let lines = i64::from(joint.beads) * 2 * i64::try_from(joints).unwrap_or(i64::MAX);
@@ -359,24 +439,66 @@ impl Calculation for CopingRun {
             step.with("across", across).gives(bead).source(Source::geometry())
         });
         let mut cleats = Vec::new();
-        let mut screws = Vec::new();
+        let (mut screws, mut cautions) = (Vec::new(), Vec::new());
         for line in &solved.along {
+            let stretches = stretches(self.tees.iter().filter(|t| t.side == line.side).map(|t| (t.at, t.width)), self.run)?;
             match &line.what {
                 Along::ContinuousCleat => {
-                    let n = pieces(self.run.into(), self.cleat_piece, self.cleat_gap, "cleat_piece")?;
-                    let gaps = self.cleat_gap * i32::try_from(n - 1).unwrap_or(i32::MAX);
-                    cleats.push(CopingCleat { side: line.side, pieces: count(n), length: (Sum::from(self.run) - gaps).length()? });
+                    let (mut all, mut length) = (0, Sum::ZERO);
+                    for run in stretches {
+                        let n = pieces(run.into(), self.cleat_piece, self.cleat_gap, "cleat_piece")?;
+                        all += n;
+                        length += (Sum::from(run) - (self.cleat_gap * i32::try_from(n - 1).unwrap_or(i32::MAX))).length()?;
+                    }
+                    cleats.push(CopingCleat { side: line.side, pieces: count(all), length: length.length()? });
                 }
-                Along::Fasteners { spacing, source, .. } => {
-                    let row = FastenerRun { run: self.run, end_distance: self.end_distance, spacing: *spacing, source: source.clone() };
-                    let found = r.part(|| line.name.to_string(), |r| row.run(r))?;
-                    let count = u64::try_from(found.stations.count()).unwrap_or(u64::MAX);
-                    screws.push(CopingScrews { name: line.name.to_string(), side: line.side, count, engineered: found.engineered, source: source.clone() });
+                Along::Fasteners { spacing, source, bites } => {
+                    let (mut all, mut engineered) = (0_u64, true);
+                    for run in stretches {
+                        let row = FastenerRun { run, end_distance: self.end_distance, spacing: *spacing, source: source.clone() };
+                        let found = r.part(|| line.name.to_string(), |r| row.run(r))?;
+                        all = all.saturating_add(u64::try_from(found.stations.count()).unwrap_or(u64::MAX));
+                        engineered &= found.engineered;
+                        cautions.extend(found.cautions.into_iter().filter(|c| !cautions.contains(c)).collect::<Vec<_>>());
+                    }
+                    let (name, source) = (line.name.to_string(), source.clone());
+                    screws.push(CopingScrews { name, side: line.side, bites: *bites, spacing: *spacing, count: all, engineered, source });
                 }
                 _ => {}
             }
         }
-        let end_caps = count(self.ends.iter().filter(|e| **e == CopingEnd::Free).fold(0, |n, _| n + 1));
-        Ok(CopingPieces { pieces: pieces_of, joints, end_caps, gap_when_laid, gap_widest, gap_least, plate_lap, plate, bead, cleats, screws })
+        let ends = |kind: CopingEnd| count(self.ends.iter().filter(|e| **e == kind).fold(0, |n, _| n + 1));
+        let (end_caps, wall_ends) = (ends(CopingEnd::Free), ends(CopingEnd::Wall));
+        let end_bead = (across * i32::try_from(end_caps + wall_ends).unwrap_or(i32::MAX)).length()?;
+        Ok(CopingPieces {
+            pieces: pieces_of,
+            joints,
+            end_caps,
+            wall_ends,
+            gap_when_laid,
+            gap_widest,
+            gap_least,
+            plate_lap,
+            plate,
+            bead,
+            end_bead,
+            cleats,
+            screws,
+            cautions,
+        })
+    }
+}
+
+impl Calculation for CopingRun {
+    type Out = CopingPieces;
+
+    fn title(&self) -> String {
+        format!("run of coping, {}", self.run)
+    }
+
+    fn run<R: Recorder>(&self, r: &mut R) -> Result<CopingPieces, Error> {
+        self.check()?;
+        let solved = r.part(|| self.coping.title(), |r| self.coping.run(r)).map_err(|e| e.under("coping"))?;
+        self.of_section(&solved, r)
     }
 }

@@ -1,8 +1,8 @@
 //! Runs of coping.
 
-use super::{CopingEnd, CopingJoint, CopingRun};
+use super::{CopingEnd, CopingJoint, CopingRun, CopingTee};
 use crate::error::ErrorKind;
-use crate::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, TrimSheet, WallRule};
+use crate::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, Side, TrimSheet, WallRule};
 use crate::movement::HeatRange;
 use crate::practice::{junction as practice, movement};
 use crate::record::Calculation;
@@ -47,6 +47,7 @@ fn run() -> CopingRun {
         cleat_piece: Length::feet(10),
         cleat_gap: Length::ZERO,
         end_distance: len("1\""),
+        tees: vec![],
         range: HeatRange {
             expansion: Expansion::parse("24e-6 /K").unwrap(),
             coldest: Temperature::parse("-20 degC").unwrap(),
@@ -93,6 +94,41 @@ fn corner_pieces_take_their_legs_and_a_short_rest_is_shared() {
     assert_eq!((made.joints, made.end_caps), (4, 0));
     assert_eq!(made.pieces.iter().map(|p| p.count).collect::<Vec<_>>(), [1, 2]);
     assert!((covers(&r) - r.run.mm()).abs() < 1e-9);
+}
+
+#[test]
+fn a_tee_takes_its_piece_out_of_the_run_and_breaks_one_face() {
+    let mut r = run();
+    r.tees = vec![CopingTee { at: Length::feet(15), width: len("8\""), leg: len("12\""), side: Side::First }];
+    let made = r.compute().unwrap();
+    // 14 ft less 4 in and 24 ft less 4 in beside the tee piece, less a gap of 7.56412 mm at it and those between the pieces.
+    let all: f64 = made.pieces.iter().map(|p| p.length.mm() * f64::from(u32::try_from(p.count).unwrap())).sum();
+    let (n, gap) = (made.pieces.iter().map(|p| p.count).sum::<u64>(), made.gap_when_laid.mm());
+    assert_eq!((n, made.joints), (5, 5));
+    assert!((all + 5.0 * gap + 32.0 * 25.4 - 40.0 * 304.8).abs() < 1e-9);
+    // The cleat of the roof side leaves the other wall out, that of the outside goes through; so do the screws.
+    let cleat = |side| made.cleats.iter().find(|c| c.side == side).map(|c| (c.pieces, c.length));
+    assert_eq!(cleat(Side::First), Some((5, (Length::feet(40) - len("8\"")).length().unwrap())));
+    assert_eq!(cleat(Side::Second), Some((4, Length::feet(40))));
+    let screws = |side| made.screws.iter().find(|s| s.side == side).map(|s| s.count);
+    // 14 ft 8 in and 24 ft 8 in, an inch off at each end of both: 15 and 25 spaces.
+    assert_eq!((screws(Side::First), screws(Side::Second)), (Some(16 + 26), Some(41)));
+    r.tees[0].leg = len("6\"");
+    assert_eq!(r.compute().unwrap_err().path(), "tees[0].leg");
+    (r.tees[0].leg, r.tees[0].at) = (len("12\""), len("10\""));
+    assert_eq!((r.compute().unwrap_err().kind(), r.compute().unwrap_err().path()), (ErrorKind::Impossible, "tees[0]"));
+    r.tees[0] = CopingTee { at: Length::feet(50), side: Side::Riser, ..r.tees[0] };
+    assert_eq!(r.compute().unwrap_err().path(), "tees[0].side");
+}
+
+#[test]
+fn an_end_against_a_wall_has_no_cap() {
+    let mut r = run();
+    r.ends = [CopingEnd::Wall, CopingEnd::Free];
+    let made = r.compute().unwrap();
+    assert_eq!((made.end_caps, made.wall_ends, made.joints), (1, 1, 3));
+    let across: f64 = made.plate.legs.iter().map(|l| l.length.mm()).sum();
+    assert!((made.end_bead.mm() - 2.0 * across).abs() < 1e-6);
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Which trim laps over which where lines meet.
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
-//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's over the sidewall's; at a curb back over
+//! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's and a step's over the sidewall's; at a curb back over
 //! side over front, and its sides over the lines of a cricket behind it. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake. Common practice, no published source.
 
 use crate::roof::{Line, LineKind};
@@ -19,6 +19,8 @@ const OVER: &[(LineKind, &[LineKind])] = &[
     (LineKind::ShallowToSteep, &[LineKind::Eave]),
     (LineKind::Headwall, BELOW_A_HEADWALL),
     (LineKind::Sidewall, BELOW_WALLS),
+    // The flashing at a riser's foot is a headwall's to the plane below it.
+    (LineKind::Step, BELOW_A_HEADWALL),
     (LineKind::CurbBack, &[LineKind::CurbSide]),
     (LineKind::CurbSide, BESIDE_A_CURB),
 ];

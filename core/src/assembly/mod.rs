@@ -12,6 +12,7 @@ pub mod cautions;
 mod clips;
 mod closures;
 mod coping_run;
+mod coping_walls;
 mod corner_rules;
 mod corners;
 mod end_movement;
@@ -36,6 +37,8 @@ mod bay_tests;
 #[cfg(test)]
 mod coping_run_tests;
 #[cfg(test)]
+mod coping_walls_tests;
+#[cfg(test)]
 mod plane_tests;
 #[cfg(test)]
 mod sealed_line_tests;
@@ -46,7 +49,9 @@ pub use crate::units::TapeReading;
 pub use bay::{Bay, BayEnd, Beside, Flank, Hand, PanelEdge, SideBays, Stretch};
 pub use clips::{ClipGroup, ClipPlan, ClipRule, ClipSchedule, FixedZone};
 pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
-pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews};
+pub(crate) use coping_run::coping_stretches;
+pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews, CopingTee};
+pub use coping_walls::{CopedWall, CopingCorner, CopingCornerKind, CopingMeets, CopingPlan, CopingWalls, PlainWall, RunOfCoping, TeeOnRun};
 pub use corner_rules::laps_over;
 pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, PairRule, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};

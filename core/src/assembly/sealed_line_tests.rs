@@ -100,7 +100,7 @@ fn a_high_edge_with_everything_goes_through() {
         let web = along.closures[0].web;
         assert_eq!(found, [("laps of the cap", inch(108.0)), ("corners of the closures", web.station(60, 1).unwrap())]);
         // 108 in of 1/4 by 1/8 in.
-        let cubic_inch = 25.4_f64.powi(3) * 1e-9;
+        let cubic_inch = 25.4 * 25.4 * 25.4 * 1e-9;
         let volume = beads[0].volume.get(crate::units::VolumeUnit::CubicMetre);
         assert!((volume - 108.0 / 32.0 * cubic_inch).abs() < 1e-15, "{volume}");
         assert_eq!(of(&SealChoices { bedded_laps: false, ..choices }).len(), 1);

@@ -82,6 +82,37 @@ pub struct SealantTotals {
     pub plugs: usize,
 }
 
+impl SealantTotals {
+    /// Adds so much of a bead of this size.
+    pub(crate) fn add_bead(&mut self, width: Length, depth: Length, length: Length) -> Result<(), Error> {
+        if !length.is_positive() {
+            return Ok(());
+        }
+        match self.beads.binary_search_by_key(&(width, depth), |b| (b.width, b.depth)) {
+            Ok(at) => {
+                if let Some(bead) = self.beads.get_mut(at) {
+                    bead.length = (bead.length + length).length()?;
+                }
+            }
+            Err(at) => self.beads.insert(at, BeadTotal { width, depth, length }),
+        }
+        Ok(())
+    }
+
+    /// Adds so much tape of this width.
+    pub(crate) fn add_tape(&mut self, width: Length, length: Length) -> Result<(), Error> {
+        match self.tapes.binary_search_by_key(&width, |t| t.width) {
+            Ok(at) => {
+                if let Some(tape) = self.tapes.get_mut(at) {
+                    tape.length = (tape.length + length).length()?;
+                }
+            }
+            Err(at) => self.tapes.insert(at, TapeTotal { width, length }),
+        }
+        Ok(())
+    }
+}
+
 /// The sealant of these lines, by size.
 ///
 /// # Errors

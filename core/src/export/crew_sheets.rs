@@ -1,5 +1,6 @@
 //! The crew's sheet of each line of a packet.
 
+use super::coping_sheets::counted;
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
@@ -10,7 +11,7 @@ use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
-use crate::junction::{Bites, Datum, Side};
+use crate::junction::{Bites, Datum, Side, WorkStep};
 use crate::panel::Reach;
 use crate::roof::{LineKind, Water};
 use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
@@ -41,7 +42,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
     let title = format!("{}, {}: {}", junction.name, planes.join(" to "), long.string(junction.along.length)?);
     // A transition is long: smaller than this its drawing could not be read.
-    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep) { 118_000 } else { 82_000 };
+    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step) { 118_000 } else { 82_000 };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
     sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(height))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
@@ -61,7 +62,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     sheet.line_plan = line_plan(packet, junction, drawing, format)?;
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
-    sheet.steps = steps(junction, drawing);
+    sheet.steps = steps(&junction.work, drawing);
     sheet.steps.extend(movement(packet, junction, format)?);
     sheet.water = crew_water::lines(packet, junction, format)?;
     let seals: Vec<_> = junction.sealed.iter().filter_map(crate::assembly::SideSeal::caution).collect();
@@ -79,11 +80,11 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     Ok(sheet)
 }
 
-/// The order of work, each step with the letters of the lines that are struck for it.
-fn steps(junction: &JunctionItem, drawing: &JunctionDrawing<'_>) -> Vec<String> {
+/// An order of work, each step with the letters of the lines that are struck for it.
+pub(super) fn steps(work: &[WorkStep], drawing: &JunctionDrawing<'_>) -> Vec<String> {
     let keys = drawing.lines();
-    let mut out = Vec::with_capacity(junction.work.len());
-    for step in &junction.work {
+    let mut out = Vec::with_capacity(work.len());
+    for step in work {
         let mut marks: Vec<&str> = step.lines.iter().filter_map(|i| keys.get(*i)).map(|k| k.mark.as_str()).collect();
         marks.sort_unstable();
         marks.dedup();
@@ -159,7 +160,7 @@ fn at_both_ends(upper: &str, lower: &str) -> String {
     if upper == lower { upper.to_owned() } else { format!("at the top {upper}; at the foot {lower}") }
 }
 
-fn bites(bites: Bites) -> &'static str {
+pub(super) fn bites(bites: Bites) -> &'static str {
     match bites {
         Bites::Structure => "into the structure",
         Bites::Panel => "into the panel alone",
@@ -216,16 +217,8 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
         None => sheet.materials.push(MaterialLine { what, quantity }),
     };
     for trim in &packet.trims {
-        for run in trim.runs.iter().filter(|r| r.line == junction.line) {
-            let mut pieces: Vec<(Length, usize)> = Vec::new();
-            for piece in &run.pieces {
-                match pieces.iter_mut().find(|(length, _)| length == piece) {
-                    Some((_, n)) => *n += 1,
-                    None => pieces.push((*piece, 1)),
-                }
-            }
-            let pieces = pieces.into_iter().map(|(length, n)| Ok(format!("{n} of {}", long.string(length)?))).collect::<Result<Vec<_>, Error>>()?;
-            add(format!("{} {}, lap {}", trim.mark, trim.name, format.string(trim.lap)?), pieces.join(", "));
+        for run in trim.runs.iter().filter(|r| r.line == Some(junction.line)) {
+            add(format!("{} {}, lap {}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
         }
     }
     for row in &junction.along.closures {

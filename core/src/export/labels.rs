@@ -26,6 +26,11 @@ impl Area {
         Area { low: (self.low.0 - by, self.low.1 - by), high: (self.high.0 + by, self.high.1 + by) }
     }
 
+    /// With the room that other labels leave around it.
+    fn roomy(self) -> Area {
+        Area { low: (self.low.0 - 2.0 * ROOM, self.low.1 - ROOM), high: (self.high.0 + 2.0 * ROOM, self.high.1 + ROOM) }
+    }
+
     pub(super) fn meets(&self, other: &Area) -> bool {
         self.low.0 < other.high.0 && other.low.0 < self.high.0 && self.low.1 < other.high.1 && other.low.1 < self.high.1
     }
@@ -79,8 +84,8 @@ pub(super) struct Placed {
     pub(super) leader: Option<(Point, Point)>,
 }
 
-/// Room between labels, and between a label and a leader.
-const ROOM: f64 = 0.5;
+/// Room between labels, and between a label and a leader; twice that where they stand side by side, so that two are not read as one.
+const ROOM: f64 = 0.6;
 /// From this distance on a label has a leader.
 const LEADER_FROM: f64 = 2.2;
 const RINGS: u32 = 30;
@@ -130,34 +135,71 @@ type Spot = (Area, Option<(Point, Point)>);
 fn in_rings(want: &Wanted, placed: &[Placed], chords: &Figure<'_>, clear: f64, strict: bool) -> Option<Spot> {
     let length = (want.towards.0 * want.towards.0 + want.towards.1 * want.towards.1).sqrt();
     let (x, y) = if length > 0.0 { (want.towards.0 / length, want.towards.1 / length) } else { (0.0, 1.0) };
+    // Ahead, half aside, behind, half behind, square aside; then what lies between these. Cosine and sine of 45 and of 22.5 degrees.
     const HALF: f64 = core::f64::consts::FRAC_1_SQRT_2;
-    // Ahead, half aside, behind, half behind, square aside.
-    const TURNS: [(f64, f64); 8] = [(1.0, 0.0), (HALF, HALF), (HALF, -HALF), (-1.0, 0.0), (-HALF, HALF), (-HALF, -HALF), (0.0, 1.0), (0.0, -1.0)];
+    const C: f64 = 0.923_879_532_511_286_7;
+    const S: f64 = 0.382_683_432_365_089_8;
+    const TURNS: [(f64, f64); 16] = [
+        (1.0, 0.0),
+        (HALF, HALF),
+        (HALF, -HALF),
+        (-1.0, 0.0),
+        (-HALF, HALF),
+        (-HALF, -HALF),
+        (0.0, 1.0),
+        (0.0, -1.0),
+        (C, S),
+        (C, -S),
+        (S, C),
+        (S, -C),
+        (-C, S),
+        (-C, -S),
+        (-S, C),
+        (-S, -C),
+    ];
     for ring in 0..RINGS {
-        let off = clear + 0.2 + RING * f64::from(ring);
+        let off = 0.2 + RING * f64::from(ring);
         for (c, s) in TURNS {
-            if want.one_side && c < 0.5 {
+            if want.one_side && c < HALF {
                 continue;
             }
-            let way = (x * c - y * s, x * s + y * c);
-            let reach = off + (way.0.abs() * want.width + way.1.abs() * want.height) / 2.0;
-            let area = Area::about((want.anchor.0 + way.0 * reach, want.anchor.1 + way.1 * reach), want.width, want.height);
-            let end = area.nearest(want.anchor);
-            let leader = (want.one_side || off > clear + LEADER_FROM).then_some((want.anchor, end));
-            let free = |p: &Placed| {
-                !p.area.grown(ROOM).meets(&area)
-                    && p.leader.is_none_or(|(a, b)| !area.grown(ROOM).is_hit_by(a, b))
-                    && leader.is_none_or(|(a, b)| !p.area.grown(ROOM).is_hit_by(a, b))
-                    && (!strict || leader.is_none_or(|l| p.leader.is_none_or(|m| !cross(l, m))))
-            };
-            let room = area.grown(clear);
-            let off_figure = chords.near(room).all(|(a, b)| !room.is_hit_by(*a, *b));
-            if off_figure && placed.iter().all(free) && (!strict || leader.is_none_or(|l| is_clear_of(l, chords, clear))) {
-                return Some((area, leader));
+            for area in beside(want, (x * c - y * s, x * s + y * c), off, clear) {
+                let end = area.nearest(want.anchor);
+                let leader = (want.one_side || apart(want.anchor, end) > clear + LEADER_FROM).then_some((want.anchor, end));
+                let free = |p: &Placed| {
+                    !p.area.roomy().meets(&area)
+                        && p.leader.is_none_or(|(a, b)| !area.roomy().is_hit_by(a, b))
+                        && leader.is_none_or(|(a, b)| !p.area.roomy().is_hit_by(a, b))
+                        && (!strict || leader.is_none_or(|l| p.leader.is_none_or(|m| !cross(l, m))))
+                };
+                let room = area.grown(clear);
+                let off_figure = chords.near(room).all(|(a, b)| !room.is_hit_by(*a, *b));
+                if off_figure && placed.iter().all(free) && (!strict || leader.is_none_or(|l| is_clear_of(l, chords, clear))) {
+                    return Some((area, leader));
+                }
             }
         }
     }
     None
+}
+
+/// Places for the label's box, this way from its anchor; with `clear` all around it, it is off by so much from the line through the anchor square to the way.
+/// Centred on the way a wide box leaves its anchor behind where the way is slanted; so it may slide along that line until its nearest corner stands on the way.
+/// Where some of these places need no leader, they are those.
+fn beside(want: &Wanted, way: Point, off: f64, clear: f64) -> impl Iterator<Item = Area> {
+    let half = ((want.width / 2.0 + clear) * way.0.signum(), (want.height / 2.0 + clear) * way.1.signum());
+    let reach = off + half.0 * way.0 + half.1 * way.1;
+    let whole = way.0 * half.1 - way.1 * half.0;
+    let at = move |part: f64| {
+        let along = whole * part;
+        Area::about((want.anchor.0 + way.0 * reach - way.1 * along, want.anchor.1 + way.1 * reach + way.0 * along), want.width, want.height)
+    };
+    let near = move |area: &Area| apart(want.anchor, area.nearest(want.anchor)) <= clear + LEADER_FROM;
+    let some_near = near(&at(0.0)) || near(&at(1.0));
+    const ALL: &[f64] = &[0.0, 0.25, 0.5, 0.75, 1.0];
+    const ENDS: &[f64] = &[0.0, 1.0];
+    let parts = if some_near { ALL } else { ENDS };
+    parts.iter().map(move |part| at(*part)).filter(move |area| !some_near || near(area))
 }
 
 /// Below everything, in a row of its own: there is always room there.
@@ -178,13 +220,17 @@ fn is_clear_of((start, end): (Point, Point), chords: &Figure<'_>, clear: f64) ->
     chords.near(along.grown(0.31)).all(|chord| !cross((out, end), *chord) && [chord.0, chord.1].into_iter().all(|p| distance(p, (out, end)) > 0.3))
 }
 
+fn apart(p: Point, q: Point) -> f64 {
+    let (x, y) = (q.0 - p.0, q.1 - p.1);
+    (x * x + y * y).sqrt()
+}
+
 /// From a point to the nearest of a segment.
 fn distance(p: Point, (a, b): (Point, Point)) -> f64 {
     let (x, y) = (b.0 - a.0, b.1 - a.1);
     let square = x * x + y * y;
     let t = if square > 0.0 { (((p.0 - a.0) * x + (p.1 - a.1) * y) / square).clamp(0.0, 1.0) } else { 0.0 };
-    let (dx, dy) = (a.0 + x * t - p.0, a.1 + y * t - p.1);
-    (dx * dx + dy * dy).sqrt()
+    apart(p, (a.0 + x * t, a.1 + y * t))
 }
 
 fn cross((a, b): (Point, Point), (c, d): (Point, Point)) -> bool {
@@ -240,7 +286,34 @@ mod tests {
         assert!(!area.is_hit_by((0.0, 5.0), (5.0, 0.0)));
     }
 
+    /// A wide label beside a slanted leg: its corner comes to the leg's middle, and no leader is needed.
+    #[test]
+    fn a_wide_label_slides_to_what_it_names() {
+        let leg = ((-20.0, -20.0), (20.0, 20.0));
+        let want = Wanted { text: "wide".to_owned(), anchor: (0.0, 0.0), towards: (-1.0, 1.0), width: 36.0, height: 3.0, one_side: false };
+        let placed = place(vec![want], &[leg], 0.5).remove(0);
+        assert_eq!(placed.leader, None);
+        assert!(apart((0.0, 0.0), placed.area.nearest((0.0, 0.0))) <= 0.5 + LEADER_FROM, "{placed:?}");
+        assert!(!placed.area.grown(0.5).is_hit_by(leg.0, leg.1));
+    }
+
     proptest! {
+        #[test]
+        fn a_label_is_near_what_it_names_or_led_to_it(
+            spots in proptest::collection::vec((-40.0_f64..40.0, -40.0_f64..40.0, -1.0_f64..1.0, -1.0_f64..1.0, 2.0_f64..60.0, any::<bool>()), 1..25),
+        ) {
+            let wanted = |(x, y, dx, dy, width, one_side)| Wanted { text: String::new(), anchor: (x, y), towards: (dx, dy), width, height: 3.0, one_side };
+            let placed = place(spots.iter().copied().map(wanted).collect(), &[((-40.0, -30.0), (40.0, 30.0))], 0.5);
+            for (spot, label) in spots.iter().zip(&placed) {
+                let anchor = (spot.0, spot.1);
+                let gap = apart(anchor, label.area.nearest(anchor));
+                match label.leader {
+                    Some((from, to)) => prop_assert!(from == anchor && to == label.area.nearest(anchor)),
+                    None => prop_assert!(gap <= 0.5 + LEADER_FROM && !spot.5, "{gap}"),
+                }
+            }
+        }
+
         #[test]
         fn spreading_keeps_order_and_pitch(mut places in proptest::collection::vec(0.0_f64..50.0, 0..40)) {
             places.sort_by(f64::total_cmp);

@@ -231,7 +231,7 @@ impl<'a> LinePlan<'a> {
     fn is_above(&self, side: &PlanSide<'_>) -> bool {
         let rises = match self.kind {
             LineKind::Eave | LineKind::Valley | LineKind::CurbBack | LineKind::Rake => true,
-            LineKind::SteepToShallow | LineKind::ShallowToSteep => side.side == Side::Second,
+            LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step => side.side == Side::Second,
             _ => false,
         };
         rises != self.is_turned(side.side)

@@ -1,15 +1,19 @@
 //! The files of a packet: named bytes, which the caller writes.
 
+use super::coping_sheets;
 use super::course_list::course_list_csv;
-use super::crew_page::crew_page_html;
+use super::crew_page::{CrewSheet, crew_page_html};
 use super::crew_sheets::{crew_sheet, drawing};
 use super::dxf::DrawingUnit;
+use super::junction_drawing::JunctionDrawing;
 #[cfg(feature = "serde")]
 use super::length_list::panel_rows_json;
 use super::length_list::{PanelRow, panel_rows_csv};
 use super::mark_list::{creep_checks_csv, seam_marks_csv};
 use super::order_list::order_list_csv;
-use super::plan::roof_plan_svg;
+use super::pipe_sheets;
+use super::plan::marked_plan_svg;
+use super::plan_marks;
 use super::svg::PaperUnit;
 use super::trim_drawing::TrimDrawing;
 use super::wording::{caution, file_stem};
@@ -62,11 +66,22 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
     add("lists/order.csv".into(), order_list_csv(&packet.order, format)?);
     add("plan.svg".into(), plan(packet)?.into_bytes());
     for junction in &packet.junctions {
-        let stem = file_stem(&junction.name);
         let about = |e: Error| e.about(&junction.name);
         let drawing = drawing(packet, junction).map_err(about)?;
-        add(format!("crew/{stem}.html"), crew_page_html(&crew_sheet(packet, junction, &drawing).map_err(about)?, packet.paperwork.paper).map_err(about)?);
-        add(format!("junctions/{stem}.svg"), drawing.svg().map_err(about)?.into_bytes());
+        let sheet = crew_sheet(packet, junction, &drawing).map_err(about)?;
+        sheets(packet, &junction.name, &sheet, &drawing, &mut add).map_err(about)?;
+    }
+    for coping in &packet.copings {
+        let about = |e: Error| e.about(&coping.name);
+        let drawing = coping_sheets::drawing(packet, coping).map_err(about)?;
+        let sheet = coping_sheets::crew_sheet(packet, coping, &drawing).map_err(about)?;
+        sheets(packet, &coping.name, &sheet, &drawing, &mut add).map_err(about)?;
+    }
+    for pipe in &packet.pipes {
+        let about = |e: Error| e.about(&pipe.name);
+        let drawing = pipe_sheets::drawing(packet, pipe, pipe_sheets::levels(packet)?).map_err(about)?;
+        let sheet = pipe_sheets::crew_sheet(packet, pipe, &drawing).map_err(about)?;
+        sheets(packet, &format!("pipe {}", pipe.name), &sheet, &drawing, &mut add).map_err(about)?;
     }
     for trim in &packet.trims {
         trim_files(packet, trim, &mut add).map_err(|e| e.about(&trim.mark))?;
@@ -76,6 +91,14 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
         add(format!("office/{name}.md"), worksheet_markdown(&part).into_bytes());
     }
     Ok(out)
+}
+
+/// A crew sheet and its section, by the name of what they show.
+fn sheets(packet: &Packet, name: &str, sheet: &CrewSheet, drawing: &JunctionDrawing<'_>, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), Error> {
+    let stem = file_stem(name);
+    add(format!("crew/{stem}.html"), crew_page_html(sheet, packet.paperwork.paper)?);
+    add(format!("junctions/{stem}.svg"), drawing.svg()?.into_bytes());
+    Ok(())
 }
 
 #[cfg(feature = "serde")]
@@ -150,7 +173,7 @@ fn plan(packet: &Packet) -> Result<String, Error> {
         Paper::Letter => Length::micrometres(185_000),
         Paper::A4 => Length::micrometres(180_000),
     };
-    roof_plan_svg(&packet.job, &packet.roof, &laid, figure, PaperUnit::Millimetre, packet.paperwork.lengths)
+    marked_plan_svg(&packet.job, &packet.roof, &laid, &plan_marks::of(packet)?, figure, PaperUnit::Millimetre, packet.paperwork.lengths)
 }
 
 fn trim_files(packet: &Packet, trim: &TrimItem, add: &mut impl FnMut(String, Vec<u8>)) -> Result<(), Error> {
@@ -211,7 +234,8 @@ fn office(packet: &Packet, worksheet: &Worksheet) -> BTreeMap<String, Worksheet>
             Entry::Step(_) => "",
         };
         let is_of = |name: &str| title.strip_suffix(name).is_some_and(|before| before.ends_with(' '));
-        let line = packet.junctions.iter().map(|j| j.name.as_str()).filter(|n| is_of(n)).max_by_key(|n| n.len());
+        let apart = packet.copings.iter().map(|c| c.name.as_str()).chain(packet.pipes.iter().map(|p| p.name.as_str()));
+        let line = packet.junctions.iter().map(|j| j.name.as_str()).chain(apart).filter(|n| is_of(n)).max_by_key(|n| n.len());
         let plane = packet.planes.iter().map(|p| p.name.as_str()).filter(|n| title.contains(n)).max_by_key(|n| n.len());
         let (name, head) = match (line, plane) {
             (Some(line), _) => (format!("lines/{}", file_stem(line)), line),

@@ -2,6 +2,7 @@
 
 use super::labels::Area;
 use super::plan_box::{Turned, bounds, is_within, readable};
+use super::plan_marks::{self, PlanMark};
 use super::plan_text::{Beside, Care, Field, Harm, Sheet, Slot, Text};
 use super::svg::{Anchor, Look, PaperUnit, Point, Svg, text_width};
 use crate::error::{Error, ErrorKind};
@@ -42,6 +43,7 @@ pub(super) const fn look(kind: LineKind) -> Look {
         LineKind::CurbFront => Look::dashed("#7a2e8a", 0.5, &[2.0, 1.4]),
         LineKind::CurbSide => Look::dashed("#7a2e8a", 0.6, &[0.2, 1.4]),
         LineKind::CurbBack => Look::dashed("#7a2e8a", 1.1, &[2.0, 2.4]),
+        LineKind::Step => Look::dashed("#00695c", 1.0, &[6.0, 1.8, 1.2, 1.8]),
         LineKind::Unknown => Look::dashed("#c2185b", 1.3, &[0.2, 2.4]),
     }
 }
@@ -71,6 +73,19 @@ pub(super) const fn look(kind: LineKind) -> Look {
 /// [`ErrorKind::Conflict`] where `laid` does not fit the planes, [`ErrorKind::OutOfRange`] for a figure of zero or less, [`ErrorKind::Overflow`] for panels
 /// beyond the range of lengths and for lengths that cannot be rounded to the format.
 pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figure: Length, paper: PaperUnit, format: LengthFormat) -> Result<String, Error> {
+    marked_plan_svg(name, roof, laid, &[], figure, paper, format)
+}
+
+/// The same, with what stands on the roof beside its lines.
+pub(super) fn marked_plan_svg(
+    name: &str,
+    roof: &Roof,
+    laid: &[Option<&LaidPlane>],
+    marks: &[PlanMark],
+    figure: Length,
+    paper: PaperUnit,
+    format: LengthFormat,
+) -> Result<String, Error> {
     if laid.len() != roof.planes().len() {
         return Err(Error::new(ErrorKind::Conflict, "one entry for each plane of the roof is needed")
             .at("laid")
@@ -80,12 +95,14 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
     // Everything that can fail comes before the first stroke.
     let to_paper = ToPaper::new(roof, figure.positive("figure")?.mm());
     let fields = roof.planes().iter().zip(laid).map(|(plane, laid)| field(plane, *laid, &to_paper)).collect::<Result<Vec<_>, _>>()?;
-    let texts = Texts::place(roof, Sheet::new(fields), &to_paper, format)?;
+    let mut texts = Texts::place(roof, Sheet::new(fields), &to_paper, format)?;
+    let marks = plan_marks::place(marks, &mut texts.sheet, &|p| to_paper.point(p), to_paper.scale);
 
     // What stands beside the figure makes the sheet larger.
     let mut area = Area::EMPTY;
     texts.sheet.fields.iter().flat_map(|f| &f.outer).for_each(|p| area.cover(*p));
     texts.sheet.taken().iter().flat_map(Turned::corners).for_each(|p| area.cover(p));
+    marks.iter().flat_map(plan_marks::Drawn::corners).for_each(|p| area.cover(p));
     let area = area.grown(1.0);
     let kinds: Vec<LineKind> = LineKind::ALL.iter().copied().filter(|k| roof.lines_of(*k).next().is_some()).collect();
     let note = "Panels: number on the plane, mark of the length list. Lines: name, true length. Arrows point down the slope.";
@@ -112,8 +129,9 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
     for kind in &by_width {
         svg.group(kind.name(), look(*kind), |svg| roof.lines_of(*kind).for_each(|l| svg.line(line_at(l.start), line_at(l.end))));
     }
+    marks.iter().for_each(|m| m.ink(&mut svg, &at));
     // Names lie on panels, so each has paper behind it.
-    let covering = || texts.names.iter().chain(&texts.lines).chain(&texts.apart);
+    let covering = || texts.names.iter().chain(&texts.lines).chain(&texts.apart).chain(marks.iter().map(|m| &m.text));
     svg.group("leaders", Look { stroke: QUIET, width: 0.15, dashes: &[], fill: QUIET }, |svg| {
         covering().filter_map(|t| t.leader).for_each(|(from, to)| {
             svg.line(at(from), at(to));
@@ -126,6 +144,9 @@ pub fn roof_plan_svg(name: &str, roof: &Roof, laid: &[Option<&LaidPlane>], figur
     };
     for (name, list) in [("panel numbers", &texts.panels), ("panel and opening names apart", &texts.apart), ("line names", &texts.lines)] {
         svg.group(name, Look::area(INK), |svg| list.iter().for_each(|t| write(svg, t, 0.0)));
+    }
+    if !marks.is_empty() {
+        svg.group("copings and pipes", Look::area(INK), |svg| marks.iter().for_each(|m| write(svg, &m.text, 0.0)));
     }
     for (plane, name) in roof.planes().iter().zip(&texts.names) {
         svg.group("plane name", Look::area(INK), |svg| write(svg, name, -ARROW / 2.0));

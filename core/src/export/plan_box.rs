@@ -80,7 +80,7 @@ impl Turned {
         Area::about((0.0, 0.0), 2.0 * self.half.0, 2.0 * self.half.1).is_hit_by(self.own(a), self.own(b))
     }
 
-    fn is_off_the_rim_of(&self, ring: &[Point]) -> bool {
+    pub(super) fn is_off_the_rim_of(&self, ring: &[Point]) -> bool {
         ring.iter().zip(ring.iter().cycle().skip(1)).all(|(a, b)| !self.is_hit_by(*a, *b))
     }
 

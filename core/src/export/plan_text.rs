@@ -55,14 +55,19 @@ impl Slot {
         self.spot.is_none() && !self.served
     }
 
-    /// Where the text lies within the panel, clear of `others`: the first place from the foot up, at the largest size that has one.
-    fn fit<'a>(&self, holes: &[Vec<Point>], others: impl Iterator<Item = &'a Turned>) -> Option<Spot> {
+    /// Where the text lies within the panel, clear of `others` and of the lines round its plane: the first place from the foot up, at the largest size that
+    /// has one.
+    fn fit<'a>(&self, outer: &[Point], holes: &[Vec<Point>], others: impl Iterator<Item = &'a Turned>) -> Option<Spot> {
         const SIZES: [f64; 4] = [2.3, 2.0, 1.8, 1.6];
         let places = self.places();
         let others: Vec<&Turned> = others.filter(|o| o.bounds().meets(&self.bounds)).collect();
         SIZES.into_iter().find_map(|size| {
             let at_foot = Turned::text((0.0, 0.0), &self.text, size, self.turned);
-            let is_clear = |p: &Turned| p.lies_in(&self.ring) && others.iter().all(|o| !o.meets(p)) && holes.iter().all(|h| p.lies_outside(h));
+            let is_off_lines = |p: &Turned| {
+                let p = p.grown(STROKE_ROOM);
+                p.is_off_the_rim_of(outer) && holes.iter().all(|h| p.lies_outside(h))
+            };
+            let is_clear = |p: &Turned| p.lies_in(&self.ring) && others.iter().all(|o| !o.meets(p)) && is_off_lines(p);
             places.into_iter().map(|at| at_foot.moved(at)).find(is_clear).map(|place| Spot { place, size })
         })
     }
@@ -92,7 +97,7 @@ pub(super) struct Field {
 impl Field {
     pub(super) fn new(outer: Vec<Point>, holes: Vec<Vec<Point>>, notches: Vec<Vec<Point>>, mut slots: Vec<Slot>) -> Field {
         for slot in &mut slots {
-            slot.spot = slot.fit(&holes, [].iter());
+            slot.spot = slot.fit(&outer, &holes, [].iter());
         }
         Field { bounds: bounds(&outer), outer, holes, notches, slots }
     }
@@ -144,6 +149,10 @@ pub(super) struct Sheet {
 
 /// Between text and the middle of a line.
 const LINE_ROOM: f64 = 0.5;
+/// Between a panel's text, whose box has a margin of its own, and the middle of a line round its plane.
+const STROKE_ROOM: f64 = 0.25;
+/// Round a text that stands off.
+const GAP: f64 = 0.4;
 /// Room on both sides of a leader together.
 const LEADER_ROOM: f64 = 0.6;
 /// A text this near to a panel that waits for one is in the way of its leader.
@@ -156,11 +165,13 @@ impl Sheet {
 
     pub(super) fn take(&mut self, text: &Text) {
         let leader = text.leader.map(|(from, to)| Turned::along(from, to, LEADER_ROOM));
-        for new in core::iter::once(text.place).chain(leader) {
+        // What stands off has nothing around it to part it from other text.
+        let place = if leader.is_some() { text.place.grown(GAP) } else { text.place };
+        for new in core::iter::once(place).chain(leader) {
             self.taken.push(new);
-            for Field { holes, slots, .. } in self.fields.iter_mut().filter(|f| f.bounds.meets(new.bounds())) {
+            for Field { outer, holes, slots, .. } in self.fields.iter_mut().filter(|f| f.bounds.meets(new.bounds())) {
                 for slot in slots.iter_mut().filter(|s| s.spot.is_some_and(|t| t.place.meets(&new))) {
-                    slot.spot = slot.fit(holes, self.taken.iter());
+                    slot.spot = slot.fit(outer, holes, self.taken.iter());
                 }
             }
         }
@@ -200,7 +211,7 @@ impl Sheet {
         for field in self.fields.iter().filter(|f| f.bounds.meets(place.bounds())) {
             for slot in field.slots.iter().filter(|s| s.bounds.meets(place.bounds())) {
                 match slot.spot {
-                    Some(now) if now.place.meets(place) => match slot.fit(&field.holes, self.taken.iter().chain([place])) {
+                    Some(now) if now.place.meets(place) => match slot.fit(&field.outer, &field.holes, self.taken.iter().chain([place])) {
                         Some(then) => harm.smaller += usize::from(then.size < now.size),
                         None => harm.lost += 1,
                     },
@@ -246,14 +257,14 @@ impl Sheet {
             for (off, way) in offs.flat_map(|off| ways.map(|way| (off, way))) {
                 let off = off + way.0.abs() * width / 2.0 + way.1.abs() * height / 2.0;
                 let place = upright.moved((anchor.0 + way.0 * off, anchor.1 + way.1 * off));
-                if taken.iter().any(|t| t.meets(&place)) || !(self.is_outside(&place) || !outside && (0..self.fields.len()).any(|f| self.is_inside(f, &place)))
-                {
+                let room = place.grown(GAP);
+                if taken.iter().any(|t| t.meets(&room)) || !(self.is_outside(&place) || !outside && (0..self.fields.len()).any(|f| self.is_inside(f, &place))) {
                     continue;
                 }
                 let leader = (anchor, place.nearest(anchor));
                 let line = Turned::along(leader.0, leader.1, LEADER_ROOM);
                 let clear = care == Care::Under || taken.iter().all(|t| !t.meets(&line));
-                if clear && (care != Care::Harmless || self.harm(&place).lost + self.harm(&line).lost == 0) {
+                if clear && (care != Care::Harmless || self.harm(&room).lost + self.harm(&line).lost == 0) {
                     return Some(Text { text: text.to_owned(), size, place, leader: Some(leader) });
                 }
             }
@@ -277,17 +288,23 @@ mod tests {
     #[test]
     fn a_text_lies_within_its_panel_and_off_the_name() {
         let tall = slot(&[(0.0, 30.0), (5.0, 30.0), (5.0, 0.0), (0.0, 0.0)], "7 B", -90.0);
-        let free = tall.fit(&[], [].iter()).unwrap();
+        let free = tall.fit(&[], &[], [].iter()).unwrap();
         assert!((free.place.at.0 - 2.5).abs() < 1e-12 && (free.place.at.1 - 23.4).abs() < 1e-12 && (free.size - 2.3).abs() < 1e-12);
         // A name over the foot sends the text up the panel.
         let name = Turned::new((2.5, 22.0), 20.0, 12.0, 0.0);
-        let moved = tall.fit(&[], [name].iter()).unwrap();
+        let moved = tall.fit(&[], &[], [name].iter()).unwrap();
         assert!(moved.place.at.1 < 16.0 && !moved.place.meets(&name), "{moved:?}");
         // So does a hole.
         let hole = vec![(1.0, 16.0), (4.0, 16.0), (4.0, 28.0), (1.0, 28.0)];
-        assert!(tall.fit(&[hole], [].iter()).unwrap().place.at.1 < 14.0);
+        assert!(tall.fit(&[], &[hole], [].iter()).unwrap().place.at.1 < 14.0);
+        // Along a line of its plane it keeps off the line's stroke.
+        let low = slot(&[(0.0, 2.6), (20.0, 2.6), (20.0, 0.0), (0.0, 0.0)], "7 B", 0.0);
+        let beside = |y: f64| vec![(-30.0, y), (50.0, y), (50.0, y + 90.0), (-30.0, y + 90.0)];
+        let half = low.fit(&[], &[], [].iter()).unwrap().place.half.1;
+        assert!(low.fit(&beside(1.3 - half - 0.2), &[], [].iter()).unwrap().size < 2.3);
+        assert!(low.fit(&beside(1.3 - half - 0.3), &[], [].iter()).unwrap().size > 2.2);
         // A sliver has no room.
-        assert!(slot(&[(0.0, 30.0), (1.0, 30.0), (1.0, 0.0), (0.0, 0.0)], "7 B", -90.0).fit(&[], [].iter()).is_none());
+        assert!(slot(&[(0.0, 30.0), (1.0, 30.0), (1.0, 0.0), (0.0, 0.0)], "7 B", -90.0).fit(&[], &[], [].iter()).is_none());
     }
 
     #[test]

@@ -79,28 +79,38 @@ fn wanted(drawing: &TrimDrawing<'_>, fold: &Fold) -> Result<Vec<Wanted>, Error> 
                 let anchor = middle(from, to);
                 let length = num::hypot(to.0 - from.0, to.1 - from.1);
                 if length > longest.0 {
-                    // Away from the middle, where the leg's own dimension stands.
-                    longest = (length, (from.0 + (to.0 - from.0) * 0.25, from.1 + (to.1 - from.1) * 0.25), heading);
+                    // Away from the middle, where the leg's own dimension stands, and from a hem that lies on the leg.
+                    let part_way = if part == Part::Body(0) && drawing.profile.start_edge != Edge::Raw { 0.75 } else { 0.25 };
+                    longest = (length, (from.0 + (to.0 - from.0) * part_way, from.1 + (to.1 - from.1) * part_way), heading);
                 }
                 let text = match part {
                     Part::Body(i) => match drawing.profile.legs.get(i) {
                         Some(leg) => format!("{} {}", letter(i), drawing.text(leg.length)?),
                         None => letter(i),
                     },
-                    Part::StartHem => edge_text(&drawing.profile.start_edge, drawing)?,
-                    Part::EndHem => edge_text(&drawing.profile.end_edge, drawing)?,
-                    // It lies inside the hem, which says how wide both are.
-                    Part::StartLip | Part::EndLip => continue,
+                    hem => match edge_of(drawing, hem) {
+                        // Its straight rest lies within the curl, which has the label.
+                        Some(Edge::WiredEdge { .. }) => continue,
+                        Some(edge) => edge_text(edge, drawing)?,
+                        // A lip lies inside the hem, which says how wide both are.
+                        None => continue,
+                    },
                 };
                 legs.push(label(text, anchor, outwards(anchor, heading)));
             }
-            Stretch::Bend { part: Part::Body(i), centre: pivot, radius, heading, sweep, .. } => {
+            Stretch::Bend { part, centre: pivot, radius, heading, sweep, .. } => {
                 let turn = if sweep < 0.0 { -1.0 } else { 1.0 };
                 let anchor = left_of(pivot, heading + sweep / 2.0, -turn * radius);
-                let text = format!("{}: {}", bend_name(Part::Body(i)), degrees(sweep.abs()));
-                bends.push(label(text, anchor, (anchor.0 - pivot.0, anchor.1 - pivot.1)));
+                let out = (anchor.0 - pivot.0, anchor.1 - pivot.1);
+                match part {
+                    Part::Body(_) => bends.push(label(format!("{}: {}", bend_name(part), degrees(sweep.abs())), anchor, out)),
+                    hem => {
+                        if let Some(edge @ Edge::WiredEdge { .. }) = edge_of(drawing, hem) {
+                            legs.push(label(edge_text(edge, drawing)?, anchor, out));
+                        }
+                    }
+                }
             }
-            Stretch::Bend { .. } => {}
         }
     }
     let (_, anchor, heading) = longest;
@@ -113,6 +123,15 @@ fn wanted(drawing: &TrimDrawing<'_>, fold: &Fold) -> Result<Vec<Wanted>, Error> 
     all.append(&mut legs);
     all.append(&mut bends);
     Ok(all)
+}
+
+/// The edge that this part is the hem of; a lip has none.
+fn edge_of<'a>(drawing: &'a TrimDrawing<'_>, part: Part) -> Option<&'a Edge> {
+    match part {
+        Part::StartHem => Some(&drawing.profile.start_edge),
+        Part::EndHem => Some(&drawing.profile.end_edge),
+        _ => None,
+    }
 }
 
 /// What is said of an edge: how wide its hem is, or what it is curled round.

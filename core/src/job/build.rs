@@ -2,22 +2,24 @@
 
 use super::cautions;
 use super::choices::Chosen;
+use super::copings::{CopingItem, Copings};
 use super::input::Job;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
+use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
 use super::seals;
 use super::sections::{Sections, along_the_seams, order};
-use super::trims::{self, TrimItem, Wanted};
+use super::trims::{self, Pieces, TrimItem, Wanted};
 use super::underlay;
 use super::water;
 use super::wire::Wiring;
 use crate::assembly::{LineAssembly, PlanePanels, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{SectionWork, Side, Solved};
+use crate::junction::{AlongLine, SectionWork, Side, Solved};
 use crate::layout::EdgeUse;
 use crate::panel::PanelEnd;
 use crate::pitch::SlopeRule;
@@ -73,22 +75,25 @@ impl Job {
         self.junctions.check(&roof)?;
         teller.tell(Stage::Roof, 1, 1)?;
 
-        let sections = Sections { job: self, roof: &roof };
+        let drawn = Sections { job: self, roof: &roof };
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
         let mut scheduled = Scheduled::new(self);
-        let mut solved = self.across(r, teller, &roof, &sections, &chosen, &mut scheduled)?;
+        let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
-        self.beside(r, &roof, &sections, &chosen, &planes, &mut solved, &mut scheduled)?;
-        scheduled.finish(self)?;
-        let trims = solved.iter().flatten().flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
+        self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled)?;
+        let copings = self.copings(r, &roof, &solved, &mut scheduled)?;
+        let sections = solved.iter().flatten().chain(copings.items.iter().map(|c| &c.section));
+        let trims = sections.flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
         self.supplies.trims.check_laps(&trims)?;
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
-        let mut junctions = self.lines(r, teller, &roof, &sections, &chosen, solved, &wiring, &corners.ends)?;
+        let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, &corners.ends)?;
         let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
-        let trims = self.trims(r, teller, &junctions)?;
+        let pipes = self.pipes(r, &roof, &planes, &heat, &mut scheduled)?;
+        scheduled.finish(self)?;
+        let trims = self.trims(r, teller, &junctions, &copings)?;
         for junction in &mut junctions {
             let (sealed, beads) = seals::of(r, self, junction, &corners, &trims)?;
             junction.sealed = sealed;
@@ -96,7 +101,17 @@ impl Job {
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
-        let order = Bought { job: self, planes: &planes, trims: &trims, junctions: &junctions, clips: &clips, underlayment: underlayment.as_ref() }.lines()?;
+        let bought = Bought {
+            job: self,
+            planes: &planes,
+            trims: &trims,
+            junctions: &junctions,
+            copings: &copings,
+            pipes: &pipes,
+            clips: &clips,
+            underlayment: underlayment.as_ref(),
+        };
+        let order = bought.lines()?;
         teller.tell(Stage::Order, 1, 1)?;
 
         let mut all: Vec<Caution> = roof.cautions().iter().map(|c| c.clone().under("roof")).collect();
@@ -126,6 +141,13 @@ impl Job {
             let seals = junction.water.cautions.iter().cloned().chain(junction.sealed.iter().filter_map(SideSeal::caution));
             all.extend(junction.section.cautions.iter().chain(&junction.along.cautions).cloned().chain(seals).map(|c| c.under(&path)));
         }
+        for coping in &copings.items {
+            let said = coping.section.cautions.iter().chain(&coping.pieces.cautions);
+            all.extend(said.map(|c| c.clone().under(&format!("copings.{}", coping.name))));
+        }
+        for pipe in &pipes {
+            all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
+        }
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
@@ -144,7 +166,7 @@ impl Job {
         if self.temperatures.is_none() {
             all.push(Caution::new(cautions::MOVEMENT_UNCHECKED, "temperatures", Source::user()));
         }
-        let summary = summary(&roof, &planes, &junctions, &trims, &clips, &all)?;
+        let summary = summary(&roof, &planes, &junctions, (&copings.items, &pipes), &trims, &clips, &all)?;
         Ok(Packet {
             format: PACKET_FORMAT.into(),
             version: PACKET_VERSION,
@@ -158,6 +180,9 @@ impl Job {
             roof,
             planes,
             junctions,
+            copings: copings.items,
+            coping_corners: copings.corners,
+            pipes,
             corners,
             trims,
             metals_met,
@@ -308,12 +333,27 @@ impl Job {
         Ok((clips, heat))
     }
 
-    fn trims<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, junctions: &[JunctionItem]) -> Result<Vec<TrimItem>, Error> {
+    fn trims<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, junctions: &[JunctionItem], copings: &Copings) -> Result<Vec<TrimItem>, Error> {
         let mut wanted = Vec::new();
         for junction in junctions {
             for run in &junction.along.trims {
                 let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
-                wanted.push(Wanted { line: junction.line, name: &junction.name, path: &junction.detail, trim, run: run.length.run });
+                let (line, pieces) = (Some(junction.line), Pieces::Lapped(run.length.run));
+                wanted.push(Wanted { line, name: &junction.name, path: &junction.detail, trim, pieces });
+            }
+        }
+        let cut = copings.items.iter().map(|c| Ok((c, c.cut(self)?))).collect::<Result<Vec<_>, Error>>()?;
+        for (coping, trims) in &cut {
+            for (trim, pieces) in trims.iter().filter(|(_, pieces)| !pieces.is_empty()) {
+                wanted.push(Wanted { line: None, name: &coping.name, path: &coping.choice, trim, pieces: Pieces::Set(pieces.clone()) });
+            }
+        }
+        for corner in &copings.corners {
+            for (run, length) in corner.runs.iter().zip(corner.cut) {
+                let of = cut.iter().find(|(c, _)| c.name == *run).and_then(|(c, trims)| Some((c, trims.iter().find(|(t, _)| t.name == "coping")?)));
+                if let Some((coping, (trim, _))) = of {
+                    wanted.push(Wanted { line: None, name: &corner.name, path: &coping.choice, trim, pieces: Pieces::Set(vec![length]) });
+                }
             }
         }
         let items = trims::items(self, &wanted, r)?;
@@ -350,7 +390,7 @@ impl<'a> ByLine<'a> {
 }
 
 /// The engineer's schedule as it is used up.
-struct Scheduled {
+pub(super) struct Scheduled {
     served: Vec<bool>,
     known: Vec<(String, String)>,
 }
@@ -361,17 +401,19 @@ impl Scheduled {
     }
 
     fn apply(&mut self, job: &Job, line: &Line, mut solved: Solved) -> Solved {
-        if let Some(schedule) = &job.engineer {
-            for entry in &solved.along {
-                if matches!(entry.what, crate::junction::Along::Fasteners { .. }) {
-                    for wanted in [line.kind.name(), line.name.as_str()] {
-                        self.known.push((wanted.to_owned(), entry.name.to_string()));
-                    }
-                }
-            }
-            schedule.apply(&line.name, line.kind, &mut solved.along, &mut self.served);
-        }
+        self.apply_named(job, &line.name, line.kind.name(), &mut solved.along);
         solved
+    }
+
+    /// The same for what is no line of the roof, by its own name and that of its kind.
+    pub(super) fn apply_named(&mut self, job: &Job, name: &str, kind: &str, along: &mut [AlongLine]) {
+        let Some(schedule) = &job.engineer else { return };
+        for entry in along.iter().filter(|a| matches!(a.what, crate::junction::Along::Fasteners { .. })) {
+            for wanted in [kind, name] {
+                self.known.push((wanted.to_owned(), entry.name.to_string()));
+            }
+        }
+        schedule.apply(name, kind, along, &mut self.served);
     }
 
     fn finish(&self, job: &Job) -> Result<(), Error> {
@@ -398,21 +440,26 @@ fn summary(
     roof: &Roof,
     planes: &[PlaneLay],
     junctions: &[JunctionItem],
+    (copings, pipes): (&[CopingItem], &[PipeItem]),
     trims: &[TrimItem],
     clips: &[PlaneClips],
     cautions: &[Caution],
 ) -> Result<Summary, Error> {
     let groups = || planes.iter().flat_map(|p| &p.laid.groups);
-    let rows = || junctions.iter().flat_map(|j| &j.along.rows);
+    let rows = || {
+        let screws = copings.iter().flat_map(|c| &c.pieces.screws).map(|s| (&s.source, s.engineered));
+        let screws = screws.chain(pipes.iter().map(|p| (&p.pipe.base.screws.source, p.made.engineered)));
+        junctions.iter().flat_map(|j| &j.along.rows).map(|r| (&r.source, r.engineered)).chain(screws)
+    };
     let mut sources = SourceCount::default();
-    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| &row.source)).chain(clips.iter().map(|c| c.rule.source())) {
+    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| row.0)).chain(clips.iter().map(|c| c.rule.source())) {
         sources.add(source);
     }
     for trim in trims {
         sources.add(trim.flat.rule().source());
     }
     let lengths: std::collections::BTreeSet<Length> = groups().map(|g| g.order).collect();
-    let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.schedule.engineered).count();
+    let engineered = rows().filter(|row| row.1).count() + clips.iter().filter(|c| c.schedule.engineered).count();
     let all_rows = rows().count() + clips.len();
     let (coil, coil_mass) = coil(planes)?;
     Ok(Summary {

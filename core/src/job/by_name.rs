@@ -188,6 +188,7 @@ calculations! {
     "layout.seam-marks" => layout::SeamMarks,
     "layout.tapered-lay" => layout::TaperedLay,
     "assembly.coping-run" => assembly::CopingRun,
+    "assembly.coping-walls" => assembly::CopingWalls,
     "assembly.sealed-line" => assembly::SealedLine,
     "job.job-revision" => super::JobRevision,
 }

@@ -2,7 +2,8 @@
 
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{
-    CurbBackDetail, EaveDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail, RidgeDetail, SidewallDetail, ValleyDetail,
+    CurbBackDetail, EaveDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail, RidgeDetail, SidewallDetail, StepDetail,
+    ValleyDetail,
 };
 use crate::roof::{Line, LineKind, Roof};
 
@@ -44,6 +45,8 @@ pub enum Detail {
     CurbSide(Box<SidewallDetail>),
     /// The upper side of a curb.
     CurbBack(Box<CurbBackDetail>),
+    /// A step: a riser between the end of one plane and that of another under it.
+    Step(Box<StepDetail>),
 }
 
 impl Detail {
@@ -73,6 +76,7 @@ impl Detail {
             Detail::CurbFront(_) => LineKind::CurbFront,
             Detail::CurbSide(_) => LineKind::CurbSide,
             Detail::CurbBack(_) => LineKind::CurbBack,
+            Detail::Step(_) => LineKind::Step,
         }
     }
 
@@ -92,6 +96,7 @@ impl Detail {
             Detail::CurbFront(_) => "curb-front",
             Detail::CurbSide(_) => "curb-side",
             Detail::CurbBack(_) => "curb-back",
+            Detail::Step(_) => "step",
         }
     }
 }

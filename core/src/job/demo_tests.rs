@@ -168,9 +168,10 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
     for trim in &packet.trims {
         assert_eq!(trim.lap, supplies.lap_of(&trim.name));
         for run in &trim.runs {
-            let junction = packet.junctions.iter().find(|j| j.line == run.line).unwrap();
-            let ends = packet.corners.ends[run.line];
-            let line = &packet.roof.lines()[run.line];
+            let number = run.line.unwrap();
+            let junction = packet.junctions.iter().find(|j| j.line == number).unwrap();
+            let ends = packet.corners.ends[number];
+            let line = &packet.roof.lines()[number];
             assert_eq!((&junction.name, &line.name), (&run.name, &run.name));
             assert_eq!(run.run.pm(), line.length.pm() + ends.at_start.pm() + ends.at_end.pm(), "{} on {}", trim.name, run.name);
             let laps = i64::try_from(run.pieces.len()).unwrap() - 1;

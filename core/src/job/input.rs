@@ -1,7 +1,9 @@
 //! The job as its caller gives it.
 
 use super::choices::JunctionChoices;
+use super::copings::CopingChoice;
 use super::list_columns::{ListColumn, check_columns};
+use super::pipes::PipeChoice;
 use super::schedule::Schedule;
 use super::shared_seams::SharedSeams;
 use super::supplies::Supplies;
@@ -296,6 +298,12 @@ pub struct Job {
     pub layout: LayoutChoices,
     /// How each line is built.
     pub junctions: JunctionChoices,
+    /// The copings on the roof's walls.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub copings: Vec<CopingChoice>,
+    /// The pipes through the roof.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub pipes: Vec<PipeChoice>,
     /// What is bought and in which sizes.
     pub supplies: Supplies,
     /// The engineer's schedule; without it no spacing is engineered, and the packet says so on every line concerned.
@@ -401,6 +409,8 @@ impl Job {
                     .accepts(format!("from {} to {}", t.coldest, t.hottest)),
             );
         }
+        self.check_copings(&mut faults);
+        self.check_pipes(&planes, &mut faults);
         faults.keep(self.supplies.check().map_err(|e| e.under("supplies")));
         if faults.is_empty() {
             faults.keep(self.closures_fit());

@@ -89,8 +89,18 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
         let mut planes = p.planes.clone();
         let one = crate::layout::BlankPair { below: 0, above: 1, blank: Length::feet(20), saved: Length::inches(16) };
         planes[0].listed.as_mut().unwrap().pairs = vec![one; pairs];
-        let order =
-            super::order::Bought { job: &job, planes: &planes, trims: &p.trims, junctions: &p.junctions, clips: &p.clips, underlayment: None }.lines().unwrap();
+        let order = super::order::Bought {
+            job: &job,
+            planes: &planes,
+            trims: &p.trims,
+            junctions: &p.junctions,
+            copings: &super::copings::Copings::default(),
+            pipes: &[],
+            clips: &p.clips,
+            underlayment: None,
+        }
+        .lines()
+        .unwrap();
         order.into_iter().find(|l| l.group == super::OrderGroup::Coil).unwrap().spec
     };
     // Hips and valleys of the demo are of different pitches: no two cuts are alike, and nothing is said.

@@ -8,6 +8,7 @@ mod build;
 mod by_name;
 mod cautions;
 mod choices;
+mod copings;
 mod input;
 mod lay;
 mod list_columns;
@@ -16,6 +17,7 @@ mod order;
 mod packet;
 #[cfg(feature = "serde")]
 mod packet_json;
+mod pipes;
 mod plane_work;
 mod progress;
 mod revise;
@@ -31,6 +33,8 @@ mod underlay;
 mod water;
 mod wire;
 
+#[cfg(test)]
+mod annexe_tests;
 #[cfg(test)]
 mod bad_input_tests;
 #[cfg(test)]
@@ -58,6 +62,7 @@ mod water_tests;
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
 pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
+pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
@@ -65,6 +70,7 @@ pub(crate) use list_columns::check_columns;
 pub use list_columns::{ListColumn, ListField};
 pub use order::{OrderGroup, OrderLine};
 pub use packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
+pub use pipes::{PipeChoice, PipeDetail, PipeItem, PipePlace};
 pub use plane_work::{PlaneClips, PlaneHeat};
 pub use progress::{Progress, Stage};
 pub use revise::{JobRevised, JobRevision, PanelChange};

@@ -3,7 +3,7 @@
 #![cfg(feature = "serde")]
 
 use super::Job;
-use super::test_jobs::{DEMO, demo_json};
+use super::test_jobs::{DEMO, annexe_json, demo_json};
 use crate::record::Calculation;
 use proptest::prelude::*;
 use serde_json::{Number, Value, json};
@@ -114,6 +114,20 @@ proptest! {
         for (place, change) in &changes {
             let mut all = Vec::new();
             places(&json, "", &mut all);
+            apply(&mut json, place.get::<String>(&all), change);
+        }
+        no_panic(&serde_json::to_vec(&json).unwrap());
+    }
+
+    #[test]
+    fn a_changed_job_with_copings_and_pipes_is_worked_or_refused(changes in prop::collection::vec((any::<prop::sample::Index>(), change()), 1..3)) {
+        let mut json = annexe_json();
+        for (place, change) in &changes {
+            let mut all = Vec::new();
+            // What speaks of the roof, its walls, its copings and its pipes is changed twice as often as the rest.
+            for part in ["/roof", "/copings", "/pipes", ""] {
+                places(json.pointer(part).unwrap_or(&Value::Null), part, &mut all);
+            }
             apply(&mut json, place.get::<String>(&all), change);
         }
         no_panic(&serde_json::to_vec(&json).unwrap());

@@ -1,14 +1,16 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
+use super::copings::Copings;
 use super::input::Job;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
+use super::pipes::PipeItem;
 use super::plane_work::PlaneClips;
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::Bites;
+use crate::junction::{Bites, PipeShape};
 use crate::metal::{Sheet, Thickness};
 use crate::record::Source;
 use crate::underlayment::Roll;
@@ -32,6 +34,8 @@ pub enum OrderGroup {
     Coil,
     /// Stock lengths of trim.
     Trims,
+    /// Boots and collars of pipes.
+    Pipes,
     /// Closure pieces.
     Closures,
     /// Tape, gun sealant and plugs.
@@ -52,6 +56,7 @@ impl OrderGroup {
             OrderGroup::Panels => "panels",
             OrderGroup::Coil => "coil",
             OrderGroup::Trims => "trims",
+            OrderGroup::Pipes => "pipes",
             OrderGroup::Closures => "closures",
             OrderGroup::Sealant => "sealant",
             OrderGroup::Underlayment => "underlayment",
@@ -132,6 +137,8 @@ pub(super) struct Bought<'a> {
     pub(super) planes: &'a [PlaneLay],
     pub(super) trims: &'a [TrimItem],
     pub(super) junctions: &'a [JunctionItem],
+    pub(super) copings: &'a Copings,
+    pub(super) pipes: &'a [PipeItem],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
 }
@@ -142,6 +149,8 @@ impl Bought<'_> {
         let mut out = Vec::new();
         self.panels(&mut out)?;
         self.trims(&mut out)?;
+        self.coping_pieces(&mut out)?;
+        self.boots(&mut out)?;
         self.closures(&mut out)?;
         self.sealant(&mut out)?;
         self.underlayment(&mut out)?;
@@ -213,6 +222,48 @@ impl Bought<'_> {
         Ok(())
     }
 
+    /// What the shop makes of the sticks at corners and ends of copings.
+    fn coping_pieces(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let mark = |run: &str| {
+            let is = |t: &&TrimItem| t.name == "coping" && t.runs.iter().any(|r| r.name == run);
+            self.trims.iter().find(is).map_or(String::new(), |t| t.mark.clone())
+        };
+        let mut pieces: BTreeMap<(String, String, String), u64> = BTreeMap::new();
+        for corner in &self.copings.corners {
+            let legs = corner.legs.map(|leg| self.format().string(leg));
+            let [first, second] = legs;
+            let spec = format!("turns by {:.1} deg, legs {} and {}, mitred and sealed", corner.corner.turn.degrees().abs(), first?, second?);
+            let entry = pieces.entry((format!("coping, {}", corner.corner.kind.name()), mark(&corner.runs[0]), spec)).or_default();
+            *entry += 1;
+        }
+        for coping in &self.copings.items {
+            let thick = self.format().string(coping.coping.thickness)?;
+            for (item, n) in [("coping, end cap", coping.pieces.end_caps), ("coping, end turned up against a wall", coping.pieces.wall_ends)] {
+                if n > 0 {
+                    *pieces.entry((item.to_owned(), mark(&coping.name), format!("on a wall {thick} thick"))).or_default() += n;
+                }
+            }
+        }
+        for ((item, mark, spec), n) in pieces {
+            out.push(OrderLine { mark, ..OrderLine::new(OrderGroup::Trims, item, spec, n, "each") });
+        }
+        Ok(())
+    }
+
+    /// A boot for each pipe, like ones together.
+    fn boots(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let mut boots: BTreeMap<String, u64> = BTreeMap::new();
+        for item in self.pipes {
+            let (pipe, made) = (&item.pipe, &item.made);
+            let shape = if pipe.base.shape == PipeShape::Round { "round" } else { "rectangular" };
+            let (across, along) = (self.format().string(made.base_across)?, self.format().string((made.base_down + made.base_up).length()?)?);
+            let spec = format!("for a pipe of {}, pitch {}, {shape} base {across} by {along}", self.format().string(pipe.diameter)?, pipe.pitch);
+            *boots.entry(spec).or_default() += 1;
+        }
+        out.extend(boots.into_iter().map(|(spec, n)| OrderLine::new(OrderGroup::Pipes, "pipe boot with its clamp", spec, n, "each")));
+        Ok(())
+    }
+
     fn closures(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         // Like pieces of all lines together; which goes where stands on the sheets of the lines.
         let mut pieces: BTreeMap<(String, String), (u64, Length)> = BTreeMap::new();
@@ -245,7 +296,17 @@ impl Bought<'_> {
 
     fn sealant(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         let supply = &self.job.supplies.sealant;
-        let totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
+        let mut totals = sealant_totals(self.junctions.iter().map(|j| &j.along))?;
+        for coping in &self.copings.items {
+            let joint = self.job.copings.get(coping.run.coping).map(|c| &c.joint);
+            if let Some(joint) = joint {
+                totals.add_bead(joint.bead_width, joint.bead_depth, (coping.pieces.bead + coping.pieces.end_bead).length()?)?;
+            }
+        }
+        for pipe in self.pipes {
+            totals.add_tape(pipe.pipe.base.tape_width, pipe.made.tape)?;
+            totals.add_bead(pipe.collar_bead.width, pipe.collar_bead.depth, pipe.made.collar)?;
+        }
         for tape in &totals.tapes {
             let need = tape.order(supply.roll, supply.tape_laps.lap, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
             let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
@@ -307,15 +368,22 @@ impl Bought<'_> {
     fn fasteners(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         // Rows alike in all but their source stay apart: each line of the order says what it rests on.
         let mut rows: BTreeMap<RowKey<'_>, (u64, Source)> = BTreeMap::new();
-        for row in self.junctions.iter().flat_map(|j| &j.along.rows) {
-            let bites = match row.bites {
+        let along = self.junctions.iter().flat_map(|j| &j.along.rows).map(|r| (r.name.as_str(), r.bites, r.engineered, r.spacing, &r.source, count(r.count)));
+        let screws = self.copings.items.iter().flat_map(|c| &c.pieces.screws);
+        let screws = screws.map(|s| (s.name.as_str(), s.bites, s.engineered, s.spacing, &s.source, s.count));
+        let bases = self.pipes.iter().map(|p| {
+            let screws = &p.pipe.base.screws;
+            ("screws of a pipe's base", Bites::Panel, p.made.engineered, screws.spacing, &screws.source, p.made.screws)
+        });
+        for (name, bites, engineered, spacing, source, n) in along.chain(screws).chain(bases) {
+            let bites = match bites {
                 Bites::Structure => "into the structure",
                 Bites::Panel => "into the panel alone",
                 Bites::Slot => "through a slot",
                 Bites::Trim => "through sheets",
             };
-            let key = (row.name.as_str(), bites, row.engineered, self.format().string(row.spacing)?, row.source.to_string());
-            rows.entry(key).or_insert((0, row.source.clone())).0 += count(row.count);
+            let key = (name, bites, engineered, self.format().string(spacing)?, source.to_string());
+            rows.entry(key).or_insert((0, source.clone())).0 += n;
         }
         for ((name, bites, engineered, spacing, _), (n, source)) in rows {
             let line = OrderLine::new(OrderGroup::Fasteners, name, format!("{bites}, {spacing} on centre"), n, "each");

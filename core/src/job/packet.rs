@@ -1,9 +1,11 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
+use super::copings::{CopingCornerItem, CopingItem};
 use super::input::{Metals, Paperwork, Temperatures};
 use super::lay::PlaneLay;
 use super::list_columns::ListColumn;
 use super::order::OrderLine;
+use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
@@ -242,6 +244,15 @@ pub struct Packet {
     pub planes: Vec<PlaneLay>,
     /// The lines that could be named, worked out.
     pub junctions: Vec<JunctionItem>,
+    /// The copings, run by run.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub copings: Vec<CopingItem>,
+    /// Where copings meet.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub coping_corners: Vec<CopingCornerItem>,
+    /// The pipes, in the order given.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub pipes: Vec<PipeItem>,
     /// Where lines meet.
     pub corners: RoofCorners,
     /// The trims.

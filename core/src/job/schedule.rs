@@ -3,7 +3,6 @@
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Along, AlongLine};
 use crate::record::Source;
-use crate::roof::LineKind;
 use crate::units::Length;
 
 /// The engineer's spacing of one row of fasteners along one kind of line.
@@ -83,11 +82,11 @@ impl Schedule {
     }
 
     /// Puts the engineer's spacings in the place of the detail's, and marks the scheduled rows that served.
-    pub(super) fn apply(&self, line: &str, kind: LineKind, along: &mut [AlongLine], served: &mut [bool]) {
+    pub(super) fn apply(&self, line: &str, kind: &str, along: &mut [AlongLine], served: &mut [bool]) {
         for entry in along {
             let Along::Fasteners { spacing, source, .. } = &mut entry.what else { continue };
             let by = |wanted: &str| self.rows.iter().position(|r| r.line == wanted && r.row == entry.name);
-            let of_kind = by(kind.name());
+            let of_kind = by(kind);
             // A row of the kind serves even where a line's own row stands before it.
             for i in [of_kind, by(line)].into_iter().flatten() {
                 if let (Some(row), Some(flag)) = (self.rows.get(i), served.get_mut(i)) {

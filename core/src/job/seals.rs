@@ -18,7 +18,7 @@ fn joints(junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) ->
     let before = corners.ends.get(junction.line).map_or(Length::ZERO, |e| e.at_start);
     let mut out = Vec::new();
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
-        let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == junction.line).map(|r| (t, r)));
+        let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
             out.push(TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &run.pieces, before, junction.along.length)?);
         }

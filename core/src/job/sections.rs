@@ -4,7 +4,7 @@ use super::choices::{Chosen, Detail};
 use super::input::Job;
 use super::lay::PlaneLay;
 use crate::error::{Error, ErrorKind};
-use crate::junction::{CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Valley};
+use crate::junction::{CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Step, Valley};
 use crate::pitch::Corner;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Line, LineKind, Plane, Roof, Side};
@@ -17,10 +17,10 @@ pub(super) struct Order {
     pub(super) second: Option<usize>,
 }
 
-/// A transition's first side is the lower plane; elsewhere the order is the roof's own.
+/// The first side of a transition and of a step is the lower plane; elsewhere the order is the roof's own.
 pub(super) fn order(line: &Line) -> Order {
     match (line.kind, line.crossing()) {
-        (LineKind::SteepToShallow | LineKind::ShallowToSteep, Some((upper, lower))) => Order { first: lower, second: Some(upper) },
+        (LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step, Some((upper, lower))) => Order { first: lower, second: Some(upper) },
         _ => Order { first: line.side.plane, second: line.other().map(|s| s.plane) },
     }
 }
@@ -84,6 +84,10 @@ impl Sections<'_> {
             }
             Detail::Headwall(d) | Detail::CurbFront(d) => Headwall { roof: first()?, detail: (**d).clone() }.run(r),
             Detail::ShallowToSteep(d) | Detail::SteepToShallow(d) => PitchTransition { lower: first()?, upper: second()?, detail: (**d).clone() }.run(r),
+            Detail::Step(d) => {
+                let riser = line.riser.ok_or_else(|| Error::new(ErrorKind::Internal, "a step without a riser").value_of(&line.name))?;
+                Step { lower: first()?, upper: second()?, riser, detail: (**d).clone() }.run(r)
+            }
             Detail::CurbBack(d) => CurbBack { roof: first()?, width: line.length, detail: (**d).clone() }.run(r),
             Detail::Rake(_) | Detail::Sidewall(_) | Detail::CurbSide(_) => {
                 Err(Error::new(ErrorKind::Internal, "a line along the seams sets no panel end").value_of(line.kind))

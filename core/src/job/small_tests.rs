@@ -62,8 +62,8 @@ fn both_sides_of_a_gable_are_alike() {
     let ridge = packet.junction("ridge 1").unwrap();
     assert_eq!(ridge.along.closures.iter().map(|c| c.list.pieces).collect::<Vec<_>>(), [25, 25]);
     // One ridge cap, 10 m: 3048 mm sticks lap 4 in, so 3 cover 2946.4 each and the fourth the rest.
-    let cap = packet.trims.iter().find(|t| t.runs.iter().any(|r| r.line == ridge.line)).unwrap();
-    let run = cap.runs.iter().find(|r| r.line == ridge.line).unwrap();
+    let cap = packet.trims.iter().find(|t| t.runs.iter().any(|r| r.line == Some(ridge.line))).unwrap();
+    let run = cap.runs.iter().find(|r| r.line == Some(ridge.line)).unwrap();
     assert_eq!(run.pieces.len(), 4);
     assert!(run.run >= metres(10));
 }

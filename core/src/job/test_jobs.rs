@@ -10,6 +10,9 @@ use std::sync::LazyLock;
 
 pub(super) const DEMO: &[u8] = include_bytes!("../../examples/demo_job.json");
 
+/// A small mono-slope with parapets on two sides and a pipe.
+pub(super) const ANNEXE: &[u8] = include_bytes!("../../examples/annexe_job.json");
+
 static DEMO_JOB: LazyLock<Job> = LazyLock::new(|| Job::from_json(DEMO).unwrap());
 static DEMO_PACKET: LazyLock<Packet> = LazyLock::new(|| DEMO_JOB.compute().unwrap());
 
@@ -23,6 +26,17 @@ pub(super) fn demo_packet() -> &'static Packet {
 
 pub(super) fn demo_json() -> Value {
     serde_json::from_slice(DEMO).unwrap()
+}
+
+pub(super) fn annexe_json() -> Value {
+    serde_json::from_slice(ANNEXE).unwrap()
+}
+
+/// The annexe's job with one value replaced.
+pub(super) fn annexe_with(path: &str, value: Value) -> Value {
+    let mut json = annexe_json();
+    *at(&mut json, path) = value;
+    json
 }
 
 pub(super) fn read(json: &Value) -> Result<Job, Error> {

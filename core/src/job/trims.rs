@@ -16,18 +16,18 @@ use crate::units::{Length, LineMass};
 /// use seamwright::record::Calculation;
 /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/demo_job.json")))?.compute()?;
 /// let run = &packet.trims[0].runs[0];
-/// assert!(run.run >= packet.roof.lines()[run.line].length);
+/// assert!(run.line.is_some_and(|line| run.run >= packet.roof.lines()[line].length));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema), schemars(rename = "CutTrimRun"))]
 pub struct TrimRun {
-    /// Number of the line in the roof.
-    pub line: usize,
-    /// Its name.
+    /// Number of the line in the roof; none for what stands on a wall: a coping and its corners.
+    pub line: Option<usize>,
+    /// The name of the line, or of the coping.
     pub name: String,
-    /// What is covered, with what corners add.
+    /// What is covered, with what corners add; of pieces that are set apart their lengths together.
     pub run: Length,
     /// The pieces, laps and all, in the order in which they are set.
     pub pieces: Vec<Length>,
@@ -82,11 +82,34 @@ impl TrimItem {
 
 /// A trim along one line, before like ones are put together.
 pub(super) struct Wanted<'a> {
-    pub(super) line: usize,
+    pub(super) line: Option<usize>,
     pub(super) name: &'a str,
     pub(super) path: &'a str,
     pub(super) trim: &'a JunctionTrim,
-    pub(super) run: Length,
+    pub(super) pieces: Pieces,
+}
+
+/// How a trim is divided along its line.
+pub(super) enum Pieces {
+    /// Lapped over so much.
+    Lapped(Length),
+    /// Set as they are, apart from each other.
+    Set(Vec<Length>),
+}
+
+/// The trim sheet of this thickness.
+pub(super) fn sheet_of(job: &Job, thickness: Length, path: &str) -> Result<Sheet, Error> {
+    job.metals.trims.iter().find(|s| s.thickness() == thickness).copied().ok_or_else(|| {
+        Error::new(ErrorKind::Missing, "no trim sheet of this thickness")
+            .at(path)
+            .value_of(thickness)
+            .accepts(if job.metals.trims.is_empty() {
+                "a thickness of metals.trims, which has none".to_owned()
+            } else {
+                job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", ")
+            })
+            .cured_by("add the sheet to metals.trims")
+    })
 }
 
 /// Lengths apart by less than this are one: what the geometry of two like corners may differ by.
@@ -131,17 +154,7 @@ pub(super) fn items<R: Recorder>(job: &Job, wanted: &[Wanted<'_>], r: &mut R) ->
 fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) -> Result<TrimItem, Error> {
     let first = group.first().ok_or_else(|| Error::new(ErrorKind::Internal, "a trim without a run"))?;
     let profile = &first.trim.profile;
-    let sheet = *job.metals.trims.iter().find(|s| s.thickness() == profile.thickness).ok_or_else(|| {
-        Error::new(ErrorKind::Missing, "no trim sheet of this thickness")
-            .at(first.path)
-            .value_of(profile.thickness)
-            .accepts(if job.metals.trims.is_empty() {
-                "a thickness of metals.trims, which has none".to_owned()
-            } else {
-                job.metals.trims.iter().map(|s| s.thickness().to_string()).collect::<Vec<_>>().join(", ")
-            })
-            .cured_by("add the sheet to metals.trims")
-    })?;
+    let sheet = sheet_of(job, profile.thickness, first.path)?;
     let pattern = FlatPattern { profile: profile.clone(), rule: job.bend_rule.clone() };
     let flat = r.part(|| pattern.title(), |r| pattern.run(r)).map_err(|e| e.under(&format!("trims.{mark}")))?;
     let supply = &job.supplies.trims;
@@ -159,15 +172,31 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
     let longest = (longest - supply.end_loss).length()?;
     let (mut runs, mut pieces): (Vec<TrimRun>, Vec<Piece>) = (Vec::new(), Vec::new());
     for wanted in group {
-        let lapped = LapRun { run: wanted.run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
-        let lapped = r.part(|| format!("pieces along {}", wanted.name), |r| lapped.run(r)).map_err(|e| e.under("supplies.trims"))?;
-        for piece in lapped.order(wanted.name) {
-            match pieces.iter_mut().find(|p| p.length == piece.length) {
-                Some(same) => same.count = same.count.saturating_add(piece.count),
-                None => pieces.push(piece),
+        let (run, set) = match &wanted.pieces {
+            Pieces::Lapped(run) => {
+                let lapped = LapRun { run: *run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
+                let lapped = r.part(|| format!("pieces along {}", wanted.name), |r| lapped.run(r)).map_err(|e| e.under("supplies.trims"))?;
+                (*run, lapped.pieces.iter().map(|p| p.length).collect::<Vec<_>>())
+            }
+            Pieces::Set(set) => {
+                if let Some(long) = set.iter().find(|p| **p > longest) {
+                    return Err(Error::new(ErrorKind::Impossible, format!("a piece is longer than a stock length gives by {}", (*long - longest).length()?))
+                        .at(wanted.path)
+                        .value_of(*long)
+                        .accepts(format!("pieces of at most {longest}"))
+                        .cured_by("shorter pieces, or longer stock")
+                        .about(wanted.name));
+                }
+                (Length::total(set)?, set.clone())
+            }
+        };
+        for length in &set {
+            match pieces.iter_mut().find(|p| p.length == *length) {
+                Some(same) => same.count = same.count.saturating_add(1),
+                None => pieces.push(Piece { label: wanted.name.to_owned(), length: *length, count: 1 }),
             }
         }
-        runs.push(TrimRun { line: wanted.line, name: wanted.name.to_owned(), run: wanted.run, pieces: lapped.pieces.iter().map(|p| p.length).collect() });
+        runs.push(TrimRun { line: wanted.line, name: wanted.name.to_owned(), run, pieces: set });
     }
     let cutting = Cutting { stock: supply.stock.clone(), pieces, kerf: supply.kerf, end_loss: supply.end_loss };
     let cutting = r.part(|| cutting.title(), |r| cutting.run(r)).map_err(|e| e.under("supplies.trims"))?;

@@ -97,6 +97,7 @@ fn top_end(detail: &Detail, side: Side) -> Option<&TopEnd> {
         (Detail::HighEdge(d), Side::First) => Some(&d.end),
         (Detail::Headwall(d) | Detail::CurbFront(d), Side::First) => Some(&d.end),
         (Detail::ShallowToSteep(d) | Detail::SteepToShallow(d), Side::First) => Some(&d.end),
+        (Detail::Step(d), Side::First) => Some(&d.lower.end),
         _ => None,
     }
 }

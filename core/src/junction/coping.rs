@@ -14,7 +14,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::Pitch;
 use crate::practice::junction as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::trim::{Edge, Face, Profile};
+use crate::trim::{Edge, Face, LegEnd, Profile};
 use crate::units::{Angle, Length};
 
 /// What is chosen at a coping.
@@ -173,7 +173,15 @@ impl Coping {
     pub fn joint_plate(&self) -> Result<Profile, Error> {
         let solved = self.compute()?;
         let cap = solved.trim(NAME).ok_or_else(|| Error::new(ErrorKind::Internal, "a coping without its cap"))?;
-        Ok(Profile { start_edge: Edge::Raw, end_edge: Edge::Raw, ..cap.profile.clone() })
+        let mut plate = Profile { start_edge: Edge::Raw, end_edge: Edge::Raw, ..cap.profile.clone() };
+        // Where the hems were the sheet ends.
+        if let Some(first) = plate.legs.first_mut() {
+            first.start = LegEnd::SheetEdge;
+        }
+        if let Some(last) = plate.legs.last_mut() {
+            last.end = LegEnd::SheetEdge;
+        }
+        Ok(plate)
     }
 }
 

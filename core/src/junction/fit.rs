@@ -415,11 +415,14 @@ pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Resu
     let gives = practice::SHEET_GIVES.mm();
     let spans: Vec<Span> = bodies.iter().map(|b| b.pieces.iter().fold(Span::EMPTY, |s, p| s.and(p.convex.span()))).collect();
     for (j, (b, span)) in bodies.iter().zip(&spans).enumerate() {
-        for (a, _) in bodies.iter().zip(&spans).take(j).filter(|(a, s)| is_pair(a, b) && !s.is_far(span, -gives)) {
-            let of = |own: &'_ Body<'_>, piece: &Piece<'_>, other: Role| own.role != Role::Trim || !goes_through(own.name, piece.leg, other, across);
-            let one = a.pieces.iter().filter(|p| of(a, p, b.role)).map(|p| &p.convex);
-            let other = b.pieces.iter().filter(|p| of(b, p, a.role)).map(|p| &p.convex);
-            let Some((depth, piece)) = deepest(one, other, gives).filter(|(depth, _)| *depth > gives) else { continue };
+        for (a, other) in bodies.iter().zip(&spans).take(j).filter(|(a, s)| is_pair(a, b) && !s.is_far(span, -gives)) {
+            // What may not go through, and lies near the other body at all.
+            let near = |own: &'_ Body<'_>, piece: &Piece<'_>, role: Role, span: &Span| {
+                !piece.convex.span().is_far(span, -gives) && (own.role != Role::Trim || !goes_through(own.name, piece.leg, role, across))
+            };
+            let one: Vec<&Convex> = a.pieces.iter().filter(|p| near(a, p, b.role, span)).map(|p| &p.convex).collect();
+            let two = b.pieces.iter().filter(|p| near(b, p, a.role, other)).map(|p| &p.convex);
+            let Some((depth, piece)) = deepest(one.iter().copied(), two, gives).filter(|(depth, _)| *depth > gives) else { continue };
             let depth = Length::from_mm(depth)?;
             if a.name == FACE && b.role == Role::Trim {
                 cautions.push(Caution::new(RUNS_INTO_FACE, "detail.face", Source::geometry()).arg("part", b.name).arg("depth", depth));

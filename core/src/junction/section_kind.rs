@@ -9,7 +9,7 @@ use core::fmt;
 /// use seamwright::junction::SectionKind;
 /// use seamwright::roof::LineKind;
 /// assert_eq!(SectionKind::from(LineKind::Eave).to_string(), LineKind::Eave.to_string());
-/// assert_eq!(SectionKind::all().filter(|k| k.to_string() == "step").count(), 1);
+/// assert_eq!(SectionKind::all().filter(|k| k.to_string() == "pipe").count(), 1);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub enum SectionKind {
@@ -17,8 +17,6 @@ pub enum SectionKind {
     Line(LineKind),
     /// The cap on the top of a wall.
     Coping,
-    /// A riser between two planes.
-    Step,
     /// An expansion joint across the panels.
     ExpansionAcross,
     /// An expansion joint along the panels.
@@ -31,7 +29,7 @@ impl SectionKind {
     /// Every kind.
     pub fn all() -> impl Iterator<Item = SectionKind> {
         let lines = LineKind::ALL.iter().copied().map(SectionKind::Line);
-        lines.chain([SectionKind::Coping, SectionKind::Step, SectionKind::ExpansionAcross, SectionKind::ExpansionAlong, SectionKind::Pipe])
+        lines.chain([SectionKind::Coping, SectionKind::ExpansionAcross, SectionKind::ExpansionAlong, SectionKind::Pipe])
     }
 }
 
@@ -46,7 +44,6 @@ impl fmt::Display for SectionKind {
         match self {
             SectionKind::Line(kind) => kind.fmt(f),
             SectionKind::Coping => f.pad("coping"),
-            SectionKind::Step => f.pad("step"),
             SectionKind::ExpansionAcross => f.pad("expansion joint across the panels"),
             SectionKind::ExpansionAlong => f.pad("expansion joint along the panels"),
             SectionKind::Pipe => f.pad("pipe"),

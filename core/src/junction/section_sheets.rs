@@ -103,16 +103,25 @@ struct Face {
     sin: f64,
     cos: f64,
     way: i32,
+    /// How high over the line it begins.
+    up: f64,
 }
 
 impl Face {
     fn new(rise: Angle, way: i32) -> Face {
-        Face { rise, sin: rise.sin(), cos: rise.cos(), way }
+        Face { rise, sin: rise.sin(), cos: rise.cos(), way, up: 0.0 }
+    }
+
+    /// The deck of a side: the second one's begins over the riser where there is one.
+    fn deck(solved: &Solved, of: &WaterSide) -> Face {
+        let riser = solved.adjoining.iter().find_map(|a| if let Adjoining::Riser { height } = a { Some(height.mm()) } else { None });
+        let up = if of.side == Side::Second { riser.unwrap_or_default() } else { 0.0 };
+        Face { up, ..Face::new(of.rise, of.way()) }
     }
 
     /// Along the face, and out of it, as the sections themselves measure.
     fn at(&self, p: SectionPoint) -> Result<(Length, Length), Error> {
-        let (x, z) = (p.x.mm(), p.z.mm());
+        let (x, z) = (p.x.mm(), p.z.mm() - self.up);
         let along = Length::from_mm(x * self.cos + z * self.sin)?;
         Ok(((along * self.way).length()?, Length::from_mm(z * self.cos - x * self.sin)?))
     }
@@ -169,7 +178,7 @@ pub(super) fn panels(solved: &Solved, of: &WaterSide) -> Result<Option<FaceSheet
 /// The trims along the deck of a side. Between two decks a leg lies along the one whose direction it is nearer to, if it reaches onto that side; where both have one
 /// direction, and where there is one deck alone, its middle tells.
 pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angle>) -> Result<Vec<FaceSheet<'a>>, Error> {
-    let face = Face::new(of.rise, of.way());
+    let face = Face::deck(solved, of);
     let away = of.water == Water::Away;
     let mine = |leg: &Leg| match other.map(|rise| leg.off(rise) - leg.off(of.rise)) {
         // Some of it on this side, and none of it under the deck: the drip of the other side may run in this one's direction.

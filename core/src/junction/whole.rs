@@ -116,7 +116,7 @@ impl JunctionInput {
             JunctionInput::Rake(_) => (Line(LineKind::Rake), "rake"),
             JunctionInput::Ridge(_) => (Line(LineKind::Ridge), "ridge"),
             JunctionInput::Sidewall(_) => (Line(LineKind::Sidewall), "sidewall"),
-            JunctionInput::Step(_) => (SectionKind::Step, "step"),
+            JunctionInput::Step(_) => (Line(LineKind::Step), "step"),
             JunctionInput::Valley(_) => (Line(LineKind::Valley), "valley"),
         }
     }
@@ -166,6 +166,10 @@ impl JunctionInput {
                 let [low, high] = [&c.lower, &c.upper];
                 vec![side(Side::First, low.pitch.angle(), Away, &low.levels), side(Side::Second, high.pitch.angle(), Toward, &high.levels)]
             }
+            JunctionInput::Step(c) => {
+                let [low, high] = [&c.lower, &c.upper];
+                vec![side(Side::First, low.pitch.angle(), Away, &low.levels), side(Side::Second, high.pitch.angle(), Toward, &high.levels)]
+            }
             JunctionInput::Hip(c) => {
                 let at = c.corner.compute()?;
                 vec![side(Side::First, at.first.backing, Away, &c.first), side(Side::Second, down(at.second.backing)?, Away, &c.second)]
@@ -174,11 +178,7 @@ impl JunctionInput {
                 let at = c.corner.compute()?;
                 vec![side(Side::First, down(at.first.backing)?, Toward, &c.first), side(Side::Second, at.second.backing, Toward, &c.second)]
             }
-            JunctionInput::Coping(_)
-            | JunctionInput::ExpansionAcross(_)
-            | JunctionInput::ExpansionAlong(_)
-            | JunctionInput::Pipe(_)
-            | JunctionInput::Step(_) => Vec::new(),
+            JunctionInput::Coping(_) | JunctionInput::ExpansionAcross(_) | JunctionInput::ExpansionAlong(_) | JunctionInput::Pipe(_) => Vec::new(),
         })
     }
 }

@@ -2,8 +2,8 @@
 
 use super::test_sections::slope;
 use super::{
-    JunctionInput, SectionKind, SectionWater, SectionWork, Side, WaterRules, WaterSide, WholeJunction, coping_tests, eave_tests, pipe_tests, step_tests,
-    transition_tests, valley_tests,
+    JunctionInput, SectionKind, SectionWater, SectionWork, Shelter, Side, WaterLevel, WaterRules, WaterSide, WholeJunction, coping_tests, eave_tests,
+    pipe_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::record::{Calculation, compute_all};
 use crate::roof::{LineKind, Water};
@@ -29,13 +29,24 @@ fn a_whole_junction_is_what_its_parts_give() {
     let up = |low, high| JunctionInput::PitchTransition(Box::new(transition_tests::transition(low, high))).kind();
     assert_eq!(up("3:12", "8:12"), SectionKind::Line(LineKind::SteepToShallow));
     assert_eq!(up("8:12", "3:12"), SectionKind::Line(LineKind::ShallowToSteep));
-    for of in [
-        JunctionInput::Coping(Box::new(coping_tests::coping())),
-        JunctionInput::Step(Box::new(step_tests::step(15.0, 20.0))),
-        JunctionInput::Pipe(Box::new(pipe_tests::pipe())),
-    ] {
+    for of in [JunctionInput::Coping(Box::new(coping_tests::coping())), JunctionInput::Pipe(Box::new(pipe_tests::pipe()))] {
         let out = whole(of).compute().unwrap();
         assert!(out.water.is_none() && out.work.len() >= 5);
+    }
+    // On a step water runs from the upper deck, which begins over the riser, on the lower flashing and from that on the lower panels.
+    for (low, high) in [(30.0, 20.0), (15.0, 20.0), (20.0, 20.0), (3.0, 30.0)] {
+        let step = step_tests::step(low, high);
+        let out = whole(JunctionInput::Step(Box::new(step))).compute().unwrap().water.unwrap();
+        assert!(out.paths.iter().all(|p| p.check.holds), "{low} {high}: {:?}", out.paths);
+        let metal = out.paths.iter().filter(|p| p.level == WaterLevel::Metal).map(|p| p.check.order.clone());
+        let metal: Vec<Vec<String>> = metal
+            .map(|mut names| {
+                names.sort();
+                names
+            })
+            .collect();
+        assert_eq!(metal, [["lower flashing", "panels"], ["eave trim", "panels"]]);
+        assert!(out.rows.iter().any(|r| r.name == "deck flange's fasteners" && r.shelter != Shelter::None), "{:?}", out.rows);
     }
     assert_eq!(whole(JunctionInput::Valley(Box::new(valley_tests::valley("6:12", "6:12")))).compute().unwrap().water.unwrap().paths.len(), 4);
 }

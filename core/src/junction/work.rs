@@ -181,7 +181,9 @@ impl Calculation for SectionWork<'_> {
             }
         }
         let number = |name: &str| things.iter().position(|t| *t == name).unwrap_or(usize::MAX);
-        let (struck, needs_of) = (|i: usize| things.len() + i, |k: usize| tasks.get(k).into_iter().flat_map(|t| &t.needs).map(|n| number(n)));
+        let struck = |i: usize| things.len() + i;
+        let needs: Vec<Vec<usize>> = tasks.iter().map(|t| t.needs.iter().map(|n| number(n)).collect()).collect();
+        let needs_of = |k: usize| needs.get(k).into_iter().flatten().copied();
         let mut plan = Numbered::with_things(things.len() + lines.len());
         for entry in &entries {
             match *entry {

@@ -379,7 +379,6 @@ pub(super) const fn of_kind(kind: SectionKind) -> &'static [Task] {
     match kind {
         SectionKind::Line(kind) => of_line(kind),
         SectionKind::Coping => COPING,
-        SectionKind::Step => STEP,
         SectionKind::ExpansionAcross => EXPANSION_ACROSS,
         SectionKind::ExpansionAlong => EXPANSION_ALONG,
         SectionKind::Pipe => PIPE,
@@ -398,6 +397,7 @@ const fn of_line(kind: LineKind) -> &'static [Task] {
         LineKind::Sidewall | LineKind::CurbSide => SIDEWALL,
         LineKind::SteepToShallow | LineKind::ShallowToSteep => TRANSITION,
         LineKind::CurbBack => CURB_BACK,
+        LineKind::Step => STEP,
         LineKind::Unknown => &[],
     }
 }
@@ -407,7 +407,7 @@ pub(super) fn of_section(kind: SectionKind, solved: &Solved) -> Vec<Task> {
     let over = solved.cautions.iter().any(|c| c.code() == FLANGE_OVER_UNDERLAYMENT);
     let tasks = match kind {
         SectionKind::Line(LineKind::Eave) if over => EAVE_OVER,
-        SectionKind::Step if over => STEP_OVER,
+        SectionKind::Line(LineKind::Step) if over => STEP_OVER,
         _ => of_kind(kind),
     };
     let has =

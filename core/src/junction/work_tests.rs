@@ -55,8 +55,8 @@ fn sections() -> Vec<(SectionKind, Solved)> {
     let others = [
         (SectionKind::Coping, coping_tests::coping().compute().unwrap()),
         (SectionKind::Coping, screwed.compute().unwrap()),
-        (SectionKind::Step, step.compute().unwrap()),
-        (SectionKind::Step, step_over.compute().unwrap()),
+        (SectionKind::Line(LineKind::Step), step.compute().unwrap()),
+        (SectionKind::Line(LineKind::Step), step_over.compute().unwrap()),
         (SectionKind::ExpansionAcross, expansion_tests::across().compute().unwrap()),
         (SectionKind::ExpansionAlong, expansion_tests::along().compute().unwrap()),
         (SectionKind::Pipe, pipe_tests::pipe().compute().unwrap().section),

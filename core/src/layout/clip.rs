@@ -4,7 +4,7 @@
 
 use super::grid::Grid;
 use crate::error::Error;
-use crate::roof::Edge;
+use crate::roof::{Edge, Point};
 use crate::units::Length;
 
 /// An edge that is not along the seams, from its left to its right end, with what it adds to a panel that ends on it.
@@ -27,7 +27,7 @@ pub(crate) struct Segment {
 
 /// A segment that goes on from the end of another.
 #[derive(Debug, Clone, Copy)]
-struct Next {
+pub(crate) struct Next {
     /// Its place in the order of left ends.
     at: usize,
     /// How far from their common point the two shifted lines can cross, to either side.
@@ -38,18 +38,17 @@ impl Segment {
     /// An edge with nothing added; none where it runs along the seams.
     pub(crate) fn of(number: usize, edge: &Edge, grid: &Grid, foot: Length) -> Result<Option<Segment>, Error> {
         let (a, b) = if edge.from.x < edge.to.x { (edge.from, edge.to) } else { (edge.to, edge.from) };
-        let (x0, x1) = (grid.mm(a.x), grid.mm(b.x));
-        if x0 >= x1 {
-            return Ok(None);
-        }
-        let height = |y: Length| (y - foot).length().map(Length::mm);
-        let y0 = height(a.y)?;
-        // A level edge is as level here.
-        let y1 = if a.y == b.y { y0 } else { height(b.y)? };
-        Ok(Some(Segment { x0, y0, x1, y1, edge: number, allowance: [0.0; 2], trim: 0.0, pins: false, at: 0 }))
+        let place = |p: Point| Ok((grid.mm(p.x), (p.y - foot).length()?.mm()));
+        Ok(Segment::between(number, place(a)?, place(b)?))
+    }
+
+    /// The same between its left and its right end.
+    pub(crate) fn between(edge: usize, (x0, y0): (f64, f64), (x1, y1): (f64, f64)) -> Option<Segment> {
+        (x0 < x1).then_some(Segment { x0, y0, x1, y1, edge, allowance: [0.0; 2], trim: 0.0, pins: false, at: 0 })
     }
 
     /// Height of the line at this x.
+    #[inline]
     pub(crate) fn y(&self, x: f64) -> f64 {
         if x <= self.x0 || self.y0.to_bits() == self.y1.to_bits() {
             self.y0
@@ -164,10 +163,9 @@ pub(crate) struct Clipper<'a> {
     /// What goes on from the left and the right end of each segment; empty where no line is shifted unlike its neighbour.
     links: Vec<[Option<Next>; 2]>,
     next: usize,
-    /// The x of all right ends as [`key`]s, sorted.
-    ends: Vec<i64>,
-    next_end: usize,
-    /// The next x at which an edge starts or ends.
+    /// Every x at which an edge starts or ends, from the left, and how many of them lie behind.
+    breaks: Vec<f64>,
+    passed: usize,
     next_break: f64,
     /// Where the sweep stands.
     x: f64,
@@ -191,15 +189,19 @@ const CLOSE: f64 = 1e-3;
 impl<'a> Clipper<'a> {
     pub(crate) fn new(segments: &'a mut [Segment]) -> Clipper<'a> {
         order(segments);
-        let segments = &*segments;
-        let mut ends: Vec<i64> = segments.iter().map(|s| key(s.x1)).collect();
-        ends.sort_unstable();
+        let mut breaks: Vec<i64> = segments.iter().flat_map(|s| [key(s.x0), key(s.x1)]).collect();
+        breaks.sort_unstable();
         let links = link(segments);
-        let next_break = segments.first().map_or(f64::INFINITY, |s| s.x0);
-        let (active, cells, runs) = (Vec::with_capacity(8), Vec::with_capacity(8), Vec::with_capacity(4));
+        Clipper::sorted(segments, breaks.into_iter().map(of_key).collect(), links)
+    }
+
+    /// Of segments by their left ends, with every x at which one starts or ends, from the left.
+    pub(crate) fn sorted(segments: &'a [Segment], breaks: Vec<f64>, links: Vec<[Option<Next>; 2]>) -> Clipper<'a> {
+        let next_break = breaks.first().copied().unwrap_or(f64::INFINITY);
+        let (active, cells, runs) = (Vec::with_capacity(16), Vec::with_capacity(32), Vec::with_capacity(8));
         let (labelled, parts, places, x) = (Vec::new(), Vec::new(), Vec::new(), f64::NEG_INFINITY);
         let (notches, notched) = (Vec::new(), Vec::new());
-        Clipper { segments, links, next: 0, ends, next_end: 0, next_break, x, active, cells, labelled, runs, parts, places, notches, notched }
+        Clipper { segments, links, next: 0, breaks, passed: 0, next_break, x, active, cells, labelled, runs, parts, places, notches, notched }
     }
 
     /// Cuts the strip between these two x, which must lie right of the strip before.
@@ -216,7 +218,7 @@ impl<'a> Clipper<'a> {
         self.runs.clear();
         let (mut x0, mut before) = (left, 0);
         loop {
-            let x1 = self.next_break.min(right);
+            let x1 = least(self.next_break, right);
             let first = self.cells.len();
             for pair in self.active.chunks_exact_mut(2) {
                 let [lower, upper] = pair else { continue };
@@ -224,7 +226,9 @@ impl<'a> Clipper<'a> {
                 (lower.y, upper.y) = (foot[1], head[1]);
                 self.cells.push(Trapezoid { lower: lower.line, upper: upper.line, x0, x1, foot, head, run: self.cells.len() });
             }
-            self.join(before, first);
+            if first > 0 {
+                self.join(before, first);
+            }
             before = first;
             self.x = x1;
             if x1 >= right {
@@ -235,7 +239,9 @@ impl<'a> Clipper<'a> {
         }
         // In one slab every trapezoid is a run.
         if before == 0 {
-            self.runs.extend(self.cells.iter().map(RunSpan::of));
+            for cell in &self.cells {
+                self.runs.push(RunSpan::of(cell));
+            }
         } else {
             self.gather();
         }
@@ -244,15 +250,12 @@ impl<'a> Clipper<'a> {
     /// Goes over the next break: what ends there goes, what starts there comes in at its place.
     fn pass(&mut self) {
         let x = self.next_break;
-        while self.ends.get(self.next_end).is_some_and(|&end| of_key(end) <= x) {
-            self.next_end += 1;
-        }
+        let rest = self.breaks.get(self.passed..).unwrap_or_default();
+        self.passed += rest.iter().take_while(|&&at| at <= x).count();
+        self.next_break = self.breaks.get(self.passed).copied().unwrap_or(f64::INFINITY);
         let from = self.next;
-        while self.segments.get(self.next).is_some_and(|s| s.x0 <= x) {
-            self.next += 1;
-        }
-        let end = self.ends.get(self.next_end).map_or(f64::INFINITY, |&end| of_key(end));
-        self.next_break = self.segments.get(self.next).map_or(end, |s| s.x0.min(end));
+        let rest = self.segments.get(from..).unwrap_or_default();
+        self.next += rest.iter().take_while(|s| s.x0 <= x).count();
         if self.x < x {
             for crossing in &mut self.active {
                 crossing.y = crossing.line.y(x);
@@ -357,21 +360,24 @@ impl<'a> Clipper<'a> {
 
     /// Gives the trapezoids on the two sides of a break one label where their openings overlap. On each side they come from the foot up.
     fn join(&mut self, before: usize, first: usize) {
+        if let Some((old, new)) = self.cells.split_at_mut_checked(first)
+            && let Some(old) = old.get(before..)
+            && Trapezoid::go_on(old, new)
+        {
+            for (one, two) in old.iter().zip(new) {
+                two.run = one.run;
+            }
+            return;
+        }
         let (mut a, mut b) = (before, first);
         while a < first {
             let (Some(one), Some(two)) = (self.cells.get(a), self.cells.get(b)) else { break };
             let (head, next) = (one.head[1], two.head[0]);
-            let (from, to) = (two.run, one.run);
-            if head.min(next) > one.foot[1].max(two.foot[0]) && from != to {
-                if from == b {
-                    // Nothing else bears a label that is still the trapezoid's own.
-                    if let Some(cell) = self.cells.get_mut(b) {
-                        cell.run = to;
-                    }
-                } else {
-                    for cell in self.cells.iter_mut().filter(|c| c.run == from) {
-                        cell.run = to;
-                    }
+            // The lower label stays, so that no trapezoid bears that of a later one.
+            let (to, from) = (one.run.min(two.run), one.run.max(two.run));
+            if least(head, next) > most(one.foot[1], two.foot[0]) && from != to {
+                for cell in self.cells.iter_mut().skip(from).filter(|c| c.run == from) {
+                    cell.run = to;
                 }
             }
             if head < next { a += 1 } else { b += 1 }
@@ -381,46 +387,59 @@ impl<'a> Clipper<'a> {
     /// The runs of the trapezoids that bear one label each.
     fn gather(&mut self) {
         self.labelled.clear();
-        self.labelled.resize(self.cells.len(), usize::MAX);
         for cell in &self.cells {
-            let Some(at) = self.labelled.get_mut(cell.run) else { continue };
-            if let Some(run) = self.runs.get_mut(*at) {
-                run.add(cell);
-            } else {
-                *at = self.runs.len();
-                let run = RunSpan::of(cell);
-                self.runs.push(RunSpan { steps: steps(run.area), ..run });
+            match self.labelled.get(cell.run).and_then(|&at| self.runs.get_mut(at)) {
+                Some(run) => {
+                    run.add(cell);
+                    self.labelled.push(usize::MAX);
+                }
+                None => {
+                    self.labelled.push(self.runs.len());
+                    let run = RunSpan::of(cell);
+                    self.runs.push(RunSpan { steps: steps(run.area), ..run });
+                }
             }
         }
         for run in &mut self.runs {
             run.area = parted(run.steps);
         }
-        if self.runs.len() > 1 {
+        if !self.runs.is_sorted_by(|a, b| a.foot < b.foot) {
             self.runs.sort_by(|a, b| a.foot.total_cmp(&b.foot).then(a.left.total_cmp(&b.left)));
         }
     }
 }
 
 impl Trapezoid<'_> {
+    /// Whether each trapezoid left of a break opens to the one of its number at the right, and to no other.
+    fn go_on(old: &[Self], new: &[Self]) -> bool {
+        let (mut apart, mut below) = (true, f64::NEG_INFINITY);
+        for (one, two) in old.iter().zip(new) {
+            apart &= least(one.foot[1], two.foot[0]) >= below && least(one.head[1], two.head[0]) > most(one.foot[1], two.foot[0]);
+            below = most(one.head[1], two.head[0]);
+        }
+        apart && old.len() == new.len()
+    }
+
     fn area(&self) -> f64 {
         ((self.head[0] - self.foot[0]) + (self.head[1] - self.foot[1])) * 0.5 * (self.x1 - self.x0)
     }
 
     fn clear(&self, foot: [f64; 2]) -> f64 {
-        (self.head[0] - foot[0]).max(self.head[1] - foot[1])
+        most(self.head[0] - foot[0], self.head[1] - foot[1])
     }
 }
 
 impl RunSpan {
     /// A run of one trapezoid.
+    #[inline]
     fn of(cell: &Trapezoid<'_>) -> RunSpan {
         let Trapezoid { foot, head, .. } = *cell;
         RunSpan {
             left: cell.x0,
             right: cell.x1,
             area: cell.area(),
-            foot: foot[0].min(foot[1]),
-            head: head[0].max(head[1]),
+            foot: least(foot[0], foot[1]),
+            head: most(head[0], head[1]),
             clear: cell.clear(foot),
             label: cell.run,
             steps: 0,
@@ -434,10 +453,10 @@ impl RunSpan {
         if self.right < cell.x1 {
             self.right = cell.x1;
             self.foot_of_slab = cell.foot;
-            self.foot = self.foot.min(cell.foot[0]).min(cell.foot[1]);
+            self.foot = least(self.foot, least(cell.foot[0], cell.foot[1]));
         }
-        self.head = self.head.max(cell.head[0]).max(cell.head[1]);
-        self.clear = self.clear.max(cell.clear(self.foot_of_slab));
+        self.head = most(self.head, most(cell.head[0], cell.head[1]));
+        self.clear = most(self.clear, cell.clear(self.foot_of_slab));
     }
 }
 
@@ -464,6 +483,18 @@ fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: 
         Some(last) if count > first && last.line.edge == line.edge => last.x1 = cell.x1,
         _ => parts.push(Part { line, x0: cell.x0, x1: cell.x1 }),
     }
+}
+
+/// The lesser of two numbers, neither of which is NaN.
+#[inline]
+fn least(a: f64, b: f64) -> f64 {
+    if a < b { a } else { b }
+}
+
+/// The greater of two numbers, neither of which is NaN.
+#[inline]
+fn most(a: f64, b: f64) -> f64 {
+    if a > b { a } else { b }
 }
 
 /// A whole number that compares as the number does: sorts then move words.
@@ -527,5 +558,6 @@ fn steps(square_millimetres: f64) -> i128 {
 
 #[allow(clippy::cast_precision_loss, reason = "rounded once here")]
 fn parted(area: i128) -> f64 {
-    area as f64 / 1e9
+    // A sum that fits a word goes the quick way, to the same number.
+    i64::try_from(area).map_or_else(|_| area as f64, |area| area as f64) / 1e9
 }

@@ -124,7 +124,12 @@ impl Grid {
 
     /// Whether this position, in millimetres from the middle, is one of the grid's seams.
     pub(crate) fn is_seam(&self, mm: f64) -> Result<bool, Error> {
-        Ok((half_picometres(mm)? - self.first).rem_euclid(self.pitch) == 0)
+        let from_first = half_picometres(mm)? - self.first;
+        // Mostly both fit a word, in which the remainder is quick.
+        Ok(match (i64::try_from(from_first), i64::try_from(self.pitch)) {
+            (Ok(from_first), Ok(pitch)) if pitch > 0 => from_first % pitch == 0,
+            _ => from_first.rem_euclid(self.pitch) == 0,
+        })
     }
 
     /// The x of a position in millimetres from the middle.
@@ -134,8 +139,9 @@ impl Grid {
 
     fn length(&self, position: i128) -> Result<Length, Error> {
         let doubled = position + self.twice_middle;
-        let floor = doubled.div_euclid(2);
-        let half = if doubled.rem_euclid(2) == 1 { floor + (floor & 1) } else { floor };
+        // Half down, and from the middle to the even one.
+        let floor = doubled >> 1;
+        let half = floor + (doubled & floor & 1);
         i64::try_from(half).map(Length::from_pm).map_err(|_| Error::new(ErrorKind::Overflow, "a seam is too far").accepts("at most 9 223 372 m"))
     }
 
@@ -147,6 +153,13 @@ impl Grid {
     /// The x of the middle in millimetres.
     pub(crate) fn middle_mm(&self) -> f64 {
         mm_of(self.twice_middle)
+    }
+
+    /// From so many picometres from the left bound to millimetres from the middle: the same number as [`mm`](Self::mm) of the x there.
+    #[allow(clippy::cast_precision_loss, reason = "less than 2^53, and so is the difference")]
+    pub(crate) fn mm_from_left(&self) -> impl Fn(f64) -> f64 {
+        let half_width = self.half_width as f64;
+        move |across| (2.0 * across - half_width) / 2e9
     }
 
     /// Millimetres from the middle of an x of the outline.

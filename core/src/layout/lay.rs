@@ -48,6 +48,23 @@ struct Seen {
     pinned_twice: Count,
 }
 
+/// The two sides of a run, at which most of its points lie: each in millimetres from the middle, and its x.
+struct Sides<'a> {
+    grid: &'a Grid,
+    left: (f64, Length),
+    right: (f64, Length),
+}
+
+impl Sides<'_> {
+    fn x(&self, mm: f64) -> Result<Length, Error> {
+        match mm.to_bits() {
+            bits if bits == self.left.0.to_bits() => Ok(self.left.1),
+            bits if bits == self.right.0.to_bits() => Ok(self.right.1),
+            _ => self.grid.x(mm),
+        }
+    }
+}
+
 fn path(strip: usize, run: usize) -> String {
     format!("strips[{strip}].runs[{run}]")
 }
@@ -100,15 +117,15 @@ impl Layout {
         }
     }
 
-    fn end_parts(&self, parts: &[Part<'_>], grid: &Grid, skews: &[Angle]) -> Result<Vec<EndPart>, Error> {
+    fn end_parts(&self, parts: &[Part<'_>], sides: &Sides<'_>, skews: &[Angle]) -> Result<Vec<EndPart>, Error> {
         let foot = self.outline.bounds().low.y;
-        let point = |p: &Part<'_>, x: f64| -> Result<Point, Error> { Ok(Point::new(grid.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
-        parts
-            .iter()
-            .map(|p| {
-                Ok(EndPart { edge: p.line.edge, left: point(p, p.x0)?, right: point(p, p.x1)?, skew: skews.get(p.line.edge).copied().unwrap_or_default() })
-            })
-            .collect()
+        let point = |p: &Part<'_>, x: f64| -> Result<Point, Error> { Ok(Point::new(sides.x(x)?, (foot + Length::from_mm(p.line.y(x))?).length()?)) };
+        let mut out = Vec::with_capacity(parts.len());
+        for p in parts {
+            let skew = skews.get(p.line.edge).copied().unwrap_or_default();
+            out.push(EndPart { edge: p.line.edge, left: point(p, p.x0)?, right: point(p, p.x1)?, skew });
+        }
+        Ok(out)
     }
 
     /// One run's panel; `None` where hold-backs leave nothing of it.
@@ -143,17 +160,18 @@ impl Layout {
                 .gives(order)
                 .source(Source::CommonPractice)
         });
+        let sides = Sides { grid, left: (run.left, grid.x(run.left)?), right: (run.right, grid.x(run.right)?) };
         let side = |mm: f64| -> Result<Option<Length>, Error> { Ok(Some(Length::from_mm(mm)?).filter(|l| l.is_positive())) };
         Ok(Some(LaidPanel {
             strip: 0,
             run: 0,
-            left: grid.x(run.left)?,
-            right: grid.x(run.right)?,
+            left: sides.left.1,
+            right: sides.right.1,
             width: Length::from_mm(run.right - run.left)?,
             left_on_seam: grid.is_seam(run.left)?,
             right_on_seam: grid.is_seam(run.right)?,
-            lower: self.end_parts(run.lower, grid, skews)?,
-            upper: self.end_parts(run.upper, grid, skews)?,
+            lower: self.end_parts(run.lower, &sides, skews)?,
+            upper: self.end_parts(run.upper, &sides, skews)?,
             left_length: side(m.left)?,
             right_length: side(m.right)?,
             finished,
@@ -166,7 +184,7 @@ impl Layout {
             notches: run
                 .notches
                 .iter()
-                .map(|n| Ok(Notch { lower: self.end_parts(&n.lower, grid, skews)?, upper: self.end_parts(&n.upper, grid, skews)? }))
+                .map(|n| Ok(Notch { lower: self.end_parts(&n.lower, &sides, skews)?, upper: self.end_parts(&n.upper, &sides, skews)? }))
                 .collect::<Result<_, Error>>()?,
             pinned_twice: m.pinned_twice,
         }))

@@ -10,28 +10,37 @@ pub(super) fn matched(needs: usize, offers: usize, fits: impl Fn(usize, usize) -
     let mut of_need: Vec<Option<usize>> = vec![None; needs];
     let mut of_offer: Vec<Option<usize>> = vec![None; offers];
     let mut dead = vec![false; offers];
+    let mut untaken: Vec<usize> = (0..offers).rev().collect();
     for need in 0..needs {
+        // The first free offer that fits needs no exchange, and is what the search would find first.
+        if let Some(at) = untaken.iter().rposition(|&offer| fits(need, offer)) {
+            let offer = untaken.remove(at);
+            if let (Some(of_need), Some(of_offer)) = (of_need.get_mut(need), of_offer.get_mut(offer)) {
+                (*of_need, *of_offer) = (Some(offer), Some(need));
+            }
+            continue;
+        }
         // Breadth first from the need over offers that fit, and from a taken offer on over the need that has it.
         let mut reached_by: Vec<Option<usize>> = vec![None; offers];
         let mut queue = VecDeque::from([need]);
+        let mut unreached: Vec<usize> = (0..offers).filter(|&o| !dead.get(o).copied().unwrap_or(true)).collect();
         let mut free = None;
-        'search: while let Some(at) = queue.pop_front() {
-            for offer in (0..offers).filter(|&o| !dead.get(o).copied().unwrap_or(true)) {
-                if reached_by.get(offer).copied().flatten().is_some() || !fits(at, offer) {
-                    continue;
+        while let Some(at) = queue.pop_front().filter(|_| free.is_none()) {
+            unreached.retain(|&offer| {
+                if free.is_some() || !fits(at, offer) {
+                    return true;
                 }
                 if let Some(by) = reached_by.get_mut(offer) {
                     *by = Some(at);
                 }
                 match of_offer.get(offer).copied().flatten() {
-                    None => {
-                        free = Some(offer);
-                        break 'search;
-                    }
+                    None => free = Some(offer),
                     Some(holder) => queue.push_back(holder),
                 }
-            }
+                false
+            });
         }
+        untaken.retain(|&o| Some(o) != free);
         let Some(mut offer) = free else {
             for (dead, by) in dead.iter_mut().zip(&reached_by) {
                 *dead |= by.is_some();

@@ -161,9 +161,44 @@ impl End<'_> {
     }
 }
 
+/// A run between one line below and one above: everything is told by its two sides.
+fn between(run: &Run<'_>, lower: &End<'_>, upper: &End<'_>, low: &Part<'_>, high: &Part<'_>) -> Measured {
+    let both = |end: &End<'_>, part: &Part<'_>| [end.line(part, run.left), end.line(part, run.right)];
+    let (down, up) = (both(lower, low), both(upper, high));
+    let (trimmed_down, trimmed_up) = (both(&End { with_trim: true, ..*lower }, low), both(&End { with_trim: true, ..*upper }, high));
+    let further = |[a, b]: [f64; 2]| a.max(b);
+    let (furthest_down, furthest_up) = (further(trimmed_down), further(trimmed_up));
+    let [left, right] = [up[0] + down[0], up[1] + down[1]];
+    // At one length on both sides the left one tells.
+    let (finished, at, k) = if right > left { (right, run.right, 1) } else { (left, run.left, 0) };
+    let (foot, head) = (low.line.y(at), high.line.y(at));
+    let of = |ends: [f64; 2]| if k == 0 { ends[0] } else { ends[1] };
+    Measured {
+        finished,
+        at,
+        clear: head - foot,
+        lower_allowance: of(down) + foot,
+        upper_allowance: of(up) - head,
+        left,
+        right,
+        foot: -furthest_down,
+        head: furthest_up,
+        blank: further(up) + further(down),
+        ordered: furthest_up + furthest_down,
+        lower_finished: low.line.trim <= 0.0,
+        upper_finished: high.line.trim <= 0.0,
+        both_skew: [low, high].iter().all(|p| p.line.y0.to_bits() != p.line.y1.to_bits()),
+        pinned_twice: low.line.pins && high.line.pins,
+        stepped: false,
+    }
+}
+
 pub(crate) fn measure(run: &Run<'_>) -> Option<Measured> {
     let lower = End { parts: run.lower, beside: run.lower_beside, outward: -1.0, with_trim: false };
     let upper = End { parts: run.upper, beside: run.upper_beside, outward: 1.0, with_trim: false };
+    if let (Some(low), Some(high)) = (lower.only(), upper.only()) {
+        return Some(between(run, &lower, &upper, low, high));
+    }
     let (last_lower, last_upper) = (run.lower.len().checked_sub(1)?, run.upper.len().checked_sub(1)?);
     let ends = [run.lower, run.upper];
     let (down, up) = (End { with_trim: true, ..lower }.furthest(), End { with_trim: true, ..upper }.furthest());

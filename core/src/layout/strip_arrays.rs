@@ -3,8 +3,9 @@
 use super::clip::{Clipper, Segment};
 use super::grid::{Grid, Start};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::roof::{Outline, Point};
+use crate::roof::{Bounds, Point, RingCheck};
 use crate::units::{Length, LengthArray, LengthUnit};
+use core::ops::Range;
 
 /// Polygons with holes in ragged arrays, laid out as GeoArrow lays out its polygons (GeoArrow 0.1, "Memory layout"): all vertices, where each ring starts
 /// among them, and where each polygon starts among the rings.
@@ -56,30 +57,60 @@ impl PolygonArrays<'_> {
         }
         faults.check()
     }
+}
 
-    fn ring(&self, from: usize, to: usize) -> Result<Vec<Point>, Error> {
-        let values = self.coordinates.values.get(2 * from..2 * to).unwrap_or_default();
-        let mut out = Vec::with_capacity(to.saturating_sub(from));
-        for (i, pair) in values.chunks_exact(2).enumerate() {
-            let [x, y] = *pair else { continue };
-            let one = |value: f64, axis: &str| Length::from_f64(value, self.coordinates.unit).map_err(|e| e.at(format!("[{i}].{axis}")));
-            out.push(Point::new(one(x, "x")?, one(y, "y")?));
-        }
-        if out.len() > 1 && out.first() == out.last() {
-            out.pop();
-        }
-        Ok(out)
-    }
+/// One polygon after the other, read and checked; the buffers are reused.
+#[derive(Default)]
+struct Polygon {
+    points: Vec<Point>,
+    /// The vertices of each ring among the points.
+    rings: Vec<Range<usize>>,
+    check: RingCheck,
+    /// Every corner in millimetres: from the middle of the bounds, and from their foot.
+    corners: Vec<(f64, f64)>,
+}
 
-    fn outline(&self, first: usize, end: usize) -> Result<Outline, Error> {
-        let offsets = self.rings.get(first..=end).unwrap_or_default();
-        let mut rings = Vec::with_capacity(end - first);
+impl Polygon {
+    fn read(&mut self, of: &PolygonArrays<'_>, first: usize, end: usize) -> Result<Bounds, Error> {
+        self.points.clear();
+        self.rings.clear();
+        let offsets = of.rings.get(first..=end).unwrap_or_default();
         for (r, (&from, &to)) in offsets.iter().zip(offsets.iter().skip(1)).enumerate() {
             let under = || if r == 0 { "outer".to_owned() } else { format!("holes[{}]", r - 1) };
-            rings.push(self.ring(from, to).map_err(|e| e.under(&under()))?);
+            self.ring(&of.coordinates, from, to).map_err(|e| e.under(&under()))?;
         }
-        let mut rings = rings.into_iter();
-        Outline::new(rings.next().unwrap_or_default(), rings.collect())
+        let points = &self.points;
+        self.check.check(self.rings.iter().map(|r| points.get(r.clone()).unwrap_or_default()))
+    }
+
+    fn ring(&mut self, coordinates: &LengthArray<'_>, from: usize, to: usize) -> Result<(), Error> {
+        let first = self.points.len();
+        for (i, pair) in coordinates.values.get(2 * from..2 * to).unwrap_or_default().chunks_exact(2).enumerate() {
+            let [x, y] = *pair else { continue };
+            let one = |value: f64, axis: &str| Length::from_f64(value, coordinates.unit).map_err(|e| e.at(format!("[{i}].{axis}")));
+            self.points.push(Point::new(one(x, "x")?, one(y, "y")?));
+        }
+        let ring = self.points.get(first..).unwrap_or_default();
+        if ring.len() > 1 && ring.first() == ring.last() {
+            self.points.pop();
+        }
+        self.rings.push(first..self.points.len());
+        Ok(())
+    }
+
+    /// The edges that are not along the seams, by their left ends, and the x of every corner, both from the left.
+    fn segments(&mut self, grid: &Grid) -> (Vec<Segment>, Vec<f64>) {
+        let x = grid.mm_from_left();
+        self.corners.clear();
+        self.corners.extend(self.check.corners().map(|(across, up)| (x(across), up / 1e9)));
+        let at = |corner: usize| self.corners.get(corner).copied().unwrap_or_default();
+        let mut segments = Vec::with_capacity(self.corners.len());
+        for (edge, (left, right)) in self.check.edges().enumerate() {
+            if let Some(segment) = Segment::between(edge, at(left), at(right)) {
+                segments.push(segment);
+            }
+        }
+        (segments, self.check.from_left().map(|corner| at(corner).0).collect())
     }
 }
 
@@ -115,7 +146,7 @@ pub struct StripArrays {
 ///
 /// # Errors
 /// [`ErrorKind::Conflict`] for arrays that do not fit each other, [`ErrorKind::OutOfRange`] for a coverage that is not more than zero, and what
-/// [`Outline::new`] and [`Start::seam`] refuse, at `polygons[i]`: every polygon at fault is named.
+/// [`Outline::new`](crate::roof::Outline::new) and [`Start::seam`] refuse, at `polygons[i]`: every polygon at fault is named.
 ///
 /// ```
 /// use seamwright::layout::{strips, PolygonArrays, Start};
@@ -134,11 +165,11 @@ pub fn strips(polygons: PolygonArrays<'_>, coverage: Length, start: Start, unit:
     faults.keep(coverage.positive("coverage"));
     faults.keep(polygons.check());
     faults.check()?;
-    let mut out = StripArrays::default();
+    let (mut out, mut polygon) = (StripArrays::default(), Polygon::default());
     let mut faults = Faults::default();
     let back = 1.0 / mm_in(unit);
     for (k, (&first, &end)) in (0..).zip(polygons.polygons.iter().zip(polygons.polygons.iter().skip(1))) {
-        let cut = polygons.outline(first, end).and_then(|outline| out.cut(k, &outline, coverage, start, back));
+        let cut = polygon.read(&polygons, first, end).and_then(|bounds| Ok(out.cut(k, &mut polygon, &bounds, Grid::new(&bounds, coverage, start)?, back)));
         faults.keep(cut.map_err(|e| e.moved("panel.coverage", "coverage").under(&format!("polygons[{k}]"))));
     }
     faults.check()?;
@@ -155,15 +186,10 @@ impl StripArrays {
         }
     }
 
-    fn cut(&mut self, polygon: u32, outline: &Outline, coverage: Length, start: Start, back: f64) -> Result<(), Error> {
-        let bounds = outline.bounds();
-        let grid = Grid::new(&bounds, coverage, start)?;
-        let mut segments = Vec::with_capacity(outline.edge_count());
-        for (edge, e) in outline.edges().enumerate() {
-            segments.extend(Segment::of(edge, &e, &grid, bounds.low.y)?);
-        }
+    fn cut(&mut self, polygon: u32, of: &mut Polygon, bounds: &Bounds, grid: Grid, back: f64) {
+        let (segments, breaks) = of.segments(&grid);
         let (middle, low) = (grid.middle_mm(), bounds.low.y.mm());
-        let mut clipper = Clipper::new(&mut segments);
+        let mut clipper = Clipper::sorted(&segments, breaks, Vec::new());
         self.reserve(grid.count());
         for (strip, sides) in (0..).zip(grid.strips()) {
             clipper.cut(sides.left, sides.right);
@@ -179,7 +205,6 @@ impl StripArrays {
                 self.area.push(run.area * (back * back));
             }
         }
-        Ok(())
     }
 }
 

@@ -1,6 +1,6 @@
 //! Common practice where junction lines meet the panels.
 
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// How far a trim runs on beyond its line where it laps over, or is mitred to, another: 4 in, as its laps along the line.
 pub const CORNER_ALLOWANCE: Length = Length::inches(4);
@@ -10,3 +10,8 @@ pub const VALLEY_CORNER_ALLOWANCE: Length = Length::inches(8);
 pub const TRIM_LAP: Length = Length::inches(4);
 /// Lap of a valley pan's pieces: 8 in.
 pub const VALLEY_LAP: Length = Length::inches(8);
+
+/// Walls that turn by no more are in line, and their copings one run.
+pub const COPING_IN_LINE: Angle = Angle::of_degrees(0.5);
+/// Two walls that leave less than this between them are folded back on each other, and no corner piece is bent for them.
+pub const COPING_SHARPEST: Angle = Angle::of_degrees(10.0);

@@ -45,11 +45,12 @@ impl fmt::Display for Water {
 /// | high edge | the free edge from which water runs away: the top of a mono-slope |
 /// | headwall, sidewall | as high edge and rake, against a wall |
 /// | curb front, side, back | the edges of a hole, below it, beside it and above it |
+/// | step | two planes that the roof names a step of: the lower end of the one plumb over the upper end of the other |
 ///
 /// ```
 /// use seamwright::roof::LineKind;
 /// assert_eq!(LineKind::SteepToShallow.to_string(), "steep-to-shallow transition");
-/// assert_eq!(LineKind::ALL.len(), 14);
+/// assert_eq!(LineKind::ALL.len(), 15);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
@@ -81,6 +82,8 @@ pub enum LineKind {
     CurbSide,
     /// The edge of a hole at its head; water runs against it.
     CurbBack,
+    /// The lower end of one plane plumb over the upper end of another, a riser between them.
+    Step,
     /// A line that the geometry does not name; a caution says why.
     Unknown,
 }
@@ -101,6 +104,7 @@ impl LineKind {
         LineKind::CurbFront,
         LineKind::CurbSide,
         LineKind::CurbBack,
+        LineKind::Step,
         LineKind::Unknown,
     ];
 
@@ -121,6 +125,7 @@ impl LineKind {
             LineKind::CurbFront => "curb front",
             LineKind::CurbSide => "curb side",
             LineKind::CurbBack => "curb back",
+            LineKind::Step => "step",
             LineKind::Unknown => "unknown",
         }
     }

@@ -118,6 +118,9 @@ pub struct Line {
     pub side: Side,
     /// What is on its right.
     pub beyond: Beyond,
+    /// At a step, from the line up to the edge of the plane above; none at any other line.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub riser: Option<Length>,
 }
 
 impl Line {
@@ -247,6 +250,7 @@ impl Measures {
             dihedral: dihedral.map(Angle::of_degrees),
             side,
             beyond,
+            riser: None,
         })
     }
 }

@@ -106,6 +106,28 @@ pub(super) fn meetings(edges: &[RoofEdge], tolerance: f64, tolerance_pm: i64, re
     (met, missed)
 }
 
+/// The stretches along which two edges run together in plan, each at its own height, whatever lies between them: of the first and of the second.
+pub(super) fn over_in_plan(e: &RoofEdge, f: &RoofEdge, tolerance: f64) -> Result<Option<[Stretch; 2]>, Error> {
+    let flat = |edge: &RoofEdge| {
+        let (from, to) = (Vertex { z: Length::ZERO, ..edge.from }, Vertex { z: Length::ZERO, ..edge.to });
+        let d = to.from(from);
+        let length = norm(d);
+        (length > tolerance).then(|| RoofEdge { id: edge.id, from, to, along: scale(d, 1.0 / length), length })
+    };
+    let (Some(flat_e), Some(flat_f)) = (flat(e), flat(f)) else { return Ok(None) };
+    let Some(Together::Met([on_e, on_f])) = run_together(&flat_e, &flat_f, tolerance, tolerance) else { return Ok(None) };
+    let lift = |edge: &RoofEdge, flat: &RoofEdge, on: &Stretch| -> Result<Stretch, Error> {
+        let (from, to) = (on.from * edge.length / flat.length, on.to * edge.length / flat.length);
+        let at = |s: f64| match s {
+            _ if s <= tolerance => Ok(edge.from),
+            _ if s >= edge.length - tolerance => Ok(edge.to),
+            _ => edge.at(s),
+        };
+        Ok(Stretch { from, to, start: Twice::at(at(from)?), end: Twice::at(at(to)?) })
+    };
+    Ok(Some([lift(e, &flat_e, &on_e)?, lift(f, &flat_f, &on_f)?]))
+}
+
 #[allow(clippy::large_enum_variant, reason = "it lives for one match")]
 enum Together {
     Met([Stretch; 2]),

@@ -9,6 +9,7 @@
 //! | [`Plane`] | vertices, pitch, axes, outline and areas of one plane |
 //! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
 //! | [`Cricket`] | two small planes behind a hole, by their own pitch; a [`RoofInput`] takes them by the name of the hole |
+//! | [`StepInput`] | two planes of which the one ends plumb over the other |
 //! | [`Drain`] | which line the water of a plane reaches, and where it goes |
 //! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
 //! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |
@@ -32,9 +33,12 @@ mod matching;
 mod naming;
 mod outline;
 mod overlap;
+mod plan_edges;
 mod plane;
 mod plane_input;
+mod ring_check;
 mod snapping;
+mod steps;
 mod survey;
 mod vertex;
 mod walls;
@@ -55,6 +59,8 @@ mod same_roof_tests;
 #[cfg(test)]
 pub(crate) mod sample_roofs;
 #[cfg(test)]
+mod step_tests;
+#[cfg(test)]
 mod terrain_tests;
 #[cfg(test)]
 mod test_roofs;
@@ -68,7 +74,9 @@ pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
 pub use plane::{Direction, Plane};
 pub use plane_input::{Opening, PlaneInput, Shape};
+pub(crate) use ring_check::RingCheck;
 pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
+pub use steps::StepInput;
 pub use survey::{
     JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
     PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,

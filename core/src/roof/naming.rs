@@ -4,6 +4,7 @@ use super::kind::{self, LineKind, Water};
 use super::line::{self, Beyond, Line, Piece};
 use super::matching::{Meeting, NearMiss, RoofEdge, Stretch, free_stretches, meetings};
 use super::overlap::{Box2, near_pairs};
+use super::steps::{self, StepInput};
 use super::walls::Wall;
 use super::{Plane, cautions};
 use crate::error::{Error, ErrorKind, Faults};
@@ -37,17 +38,22 @@ fn internal() -> Error {
 }
 
 /// All lines in the order of planes and edges, and the cautions on them, on walls and on gaps.
-pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
+pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
     let numbered: Vec<(usize, &Plane)> = planes.iter().enumerate().collect();
     let edges = RoofEdge::all(&numbered);
     let (met, missed) = meetings(&edges, tolerance.mm(), tolerance.pm(), practice::NEAR_MISS_TOLERANCES);
     let near_walls = near_walls(&edges, walls, tolerance);
+    let found = steps::find(steps, planes, &edges, tolerance)?;
     let used_walls = vec![false; walls.len()];
     let mut namer = Namer { planes, walls, edges, near_walls, tolerance: tolerance.mm(), drafts: Vec::new(), used_walls };
-    let taken = taken_stretches(namer.edges.len(), &met);
+    let all: Vec<Meeting> = met.iter().copied().chain(found.iter().map(|f| f.meeting)).collect();
+    let taken = taken_stretches(namer.edges.len(), &all);
     namer.check_taken(&taken)?;
     for meeting in &met {
         namer.shared(meeting)?;
+    }
+    for step in found {
+        namer.drafts.push(Draft { key: (step.meeting.edges.0, step.meeting.on.0.from), line: step.line, remarks: Vec::new() });
     }
     for (number, taken) in taken.iter().enumerate() {
         namer.free(number, taken)?;

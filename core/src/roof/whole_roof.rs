@@ -5,6 +5,8 @@ use super::drainage::{Drain, drains};
 use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
+use super::plan_edges::PlanEdges;
+use super::steps::StepInput;
 use super::walls::{self, Wall};
 use super::{Plane, PlaneInput, cautions};
 use crate::error::{Error, ErrorKind, Faults};
@@ -43,6 +45,9 @@ pub struct RoofInput {
     /// Crickets behind holes of the planes, each by the hole's name; their planes come after those given, left and right.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub crickets: Vec<CricketInput>,
+    /// Steps: planes of which the one ends plumb over the other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub steps: Vec<StepInput>,
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub tolerance: Option<Length>,
@@ -58,7 +63,7 @@ impl RoofInput {
     /// A roof of these planes, without walls, with the tolerances of common practice.
     #[must_use]
     pub fn new(planes: Vec<PlaneInput>) -> RoofInput {
-        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
+        RoofInput { planes, walls: Vec::new(), crickets: Vec::new(), steps: Vec::new(), tolerance: None, minimum_slope: None, sliver_width: None }
     }
 
     /// The names of its planes, those of its crickets among them, in the order of the roof's planes.
@@ -220,7 +225,7 @@ impl Calculation for RoofInput {
                     .source(Source::geometry())
             });
         }
-        let (lines, mut found) = naming::name_lines(&planes, &self.walls, used)?;
+        let (lines, mut found) = naming::name_lines(&planes, &self.walls, &self.steps, used)?;
         for line in &lines {
             naming::tell(line, &planes, r);
         }
@@ -316,9 +321,19 @@ fn check_planes(planes: &[(String, Plane)], tolerance: Length, faults: &mut Faul
         }
     }
     let boxes: Vec<Box2> = planes.iter().map(|(_, p)| Box2::round(p.rings.iter().flatten())).collect();
-    for (a, b) in near_pairs(&boxes, 0) {
+    let origin = planes.first().and_then(|(_, p)| p.rings.first()?.first()).copied().unwrap_or_default();
+    let mut edges: Vec<Option<PlanEdges>> = planes.iter().map(|_| None).collect();
+    // No plane lies deeper in another than their boxes do: neighbours along a level edge need no closer look. A micrometre is left for rounding.
+    let margin = (tolerance.pm() / 2 - Length::micrometres(1).pm()).max(0);
+    for (a, b) in near_pairs(&boxes, -margin) {
         let (Some((i, p)), Some((j, q))) = (planes.get(a), planes.get(b)) else { continue };
-        if let Some(depth) = overlap(p, q, tolerance.mm()) {
+        for (k, plane) in [(a, p), (b, q)] {
+            if let Some(slot) = edges.get_mut(k) {
+                slot.get_or_insert_with(|| PlanEdges::of(plane, origin));
+            }
+        }
+        let (Some(Some(of_p)), Some(Some(of_q))) = (edges.get(a), edges.get(b)) else { continue };
+        if let Some(depth) = overlap(of_p, of_q, tolerance.mm()) {
             faults.add(
                 Error::new(ErrorKind::Geometry, format!("the planes {} and {} overlap in plan", p.name(), q.name()))
                     .at(j.clone())

@@ -179,7 +179,16 @@ impl Length {
     /// assert!(Length::from_f64(f64::NAN, LengthUnit::Metre).is_err());
     /// # Ok::<(), seamwright::error::Error>(())
     /// ```
+    #[inline]
     pub fn from_f64(value: f64, unit: LengthUnit) -> Result<Length, Error> {
+        match near_whole(value, unit.picometres()) {
+            Some(pm) => Ok(Length(pm)),
+            None => Length::from_bits_of(value, unit),
+        }
+    }
+
+    /// As [`Length::from_f64`], by the bits of any number.
+    pub(super) fn from_bits_of(value: f64, unit: LengthUnit) -> Result<Length, Error> {
         if !value.is_finite() {
             return Err(Error::new(ErrorKind::NotFinite, "a length must be a finite number").value_of(value).accepts("a finite number"));
         }
@@ -359,6 +368,24 @@ impl Length {
     pub fn total<'a>(lengths: impl IntoIterator<Item = &'a Length>) -> Result<Length, Error> {
         lengths.into_iter().copied().sum::<Sum>().length()
     }
+}
+
+/// The whole number of picometres nearest to so many units, where ordinary arithmetic is sure of it: nearer than half-way by more than its own rounding, and
+/// within the range.
+#[inline]
+#[allow(clippy::cast_precision_loss, reason = "a unit's picometres are a whole number far below 2^53")]
+fn near_whole(value: f64, unit: i64) -> Option<i64> {
+    // Where neighbouring numbers lie one apart: a sum with it is the nearest whole number, and its last bits are that number's.
+    const WHOLE: f64 = 6_755_399_441_055_744.0;
+    let number = |sum: f64| sum.to_bits().wrapping_sub(WHOLE.to_bits()).cast_signed();
+    if !(value.abs() < 4e6 && unit <= 1_000_000_000_000) {
+        return None;
+    }
+    let units = value + WHOLE;
+    // The difference is exact; the product, at most 5e11, is rounded by at most 2^-15.
+    let rest = (value - (units - WHOLE)) * unit as f64;
+    let nearest = rest + WHOLE;
+    ((rest - (nearest - WHOLE)).abs() < 0.4999).then(|| number(units) * unit + number(nearest))
 }
 
 impl fmt::Display for Length {

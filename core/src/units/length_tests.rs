@@ -206,3 +206,45 @@ proptest! {
         }
     }
 }
+
+/// The conversion by ordinary arithmetic must be that by the number's bits, in value and in refusal.
+fn converts_alike(value: f64) -> Result<(), TestCaseError> {
+    for &unit in LengthUnit::ALL {
+        match (Length::from_f64(value, unit), Length::from_bits_of(value, unit)) {
+            (Ok(quick), Ok(exact)) => prop_assert_eq!(quick, exact, "{} {:?}", value, unit),
+            (Err(quick), Err(exact)) => prop_assert_eq!(quick.to_string(), exact.to_string()),
+            (quick, exact) => prop_assert!(false, "{value} {unit:?}: {quick:?} {exact:?}"),
+        }
+    }
+    Ok(())
+}
+
+#[test]
+fn quick_conversion_is_the_exact_one_at_every_limit() {
+    let edges =
+        [0.0, f64::MIN_POSITIVE, 5e-324, 1e-300, 0.5e-9, 0.5e-12, 0.25, 0.5, 1.0, 1.5, 4e6, 9_223_372.0, 9_223_372_036.0, f64::MAX, f64::INFINITY, f64::NAN];
+    for value in edges {
+        // Each with its neighbours, and either sign.
+        for value in [value, f64::from_bits(value.to_bits().saturating_add(1)), f64::from_bits(value.to_bits().saturating_sub(1))] {
+            converts_alike(value).unwrap();
+            converts_alike(-value).unwrap();
+        }
+    }
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(2000))]
+
+    #[test]
+    fn quick_conversion_is_the_exact_one(
+        bits in any::<u64>(), value in -5e6..5e6_f64, small in -1e-3..1e-3_f64, n in -4_000_000_000_i64..4_000_000_000, off in -8_i64..8, at in 0..LengthUnit::ALL.len()
+    ) {
+        let pm = LengthUnit::ALL[at].picometres() as f64;
+        // Halves, which go to even, and the numbers next to them: of a picometre, and binary fractions of the unit.
+        let half = (n as f64 + 0.5) / pm;
+        let beside = f64::from_bits(half.to_bits().wrapping_add_signed(off));
+        for value in [f64::from_bits(bits), value, small, beside, (n as f64 + 0.4999) / pm, n as f64 / 1024.0, n as f64 / f64::from(1 << 30), (n >> 10) as f64 + half] {
+            converts_alike(value)?;
+        }
+    }
+}

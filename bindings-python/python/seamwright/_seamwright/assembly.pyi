@@ -430,7 +430,7 @@ class CopingCleat:
     @property
     def length(self, /) -> Length:
         """
-        Their length together: the run less the gaps.
+        Their length together: the run less the gaps, and less what other walls take of it.
         """
     @property
     def pieces(self, /) -> int:
@@ -485,6 +485,11 @@ class CopingPieces:
         The cleats.
         """
     @property
+    def end_bead(self, /) -> Length:
+        """
+        Beads in caps and wall ends together: one across each.
+        """
+    @property
     def end_caps(self, /) -> int:
         """
         Free ends, each with a cap.
@@ -528,6 +533,11 @@ class CopingPieces:
     def screws(self, /) -> list[CopingScrews]:
         """
         The rows of screws.
+        """
+    @property
+    def wall_ends(self, /) -> int:
+        """
+        Ends turned up against a higher wall.
         """
 
 @final
@@ -629,6 +639,11 @@ class CopingScrews:
     def source(self, /) -> Source:
         """
         Whose spacing it is.
+        """
+    @property
+    def spacing(self, /) -> Length:
+        """
+        On centre, at the most.
         """
 
 @final

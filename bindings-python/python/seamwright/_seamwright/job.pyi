@@ -354,6 +354,16 @@ class Packet:
         The clips of every plane.
         """
     @property
+    def coping_corners(self, /) -> list[dict]:
+        """
+        Where copings meet: each corner and tee piece once, as a dict.
+        """
+    @property
+    def copings(self, /) -> list[dict]:
+        """
+        The copings, run by run, each as a dict with every quantity as text in its canonical form.
+        """
+    @property
     def corners(self, /) -> RoofCorners:
         """
         Where lines meet.
@@ -413,6 +423,11 @@ class Packet:
     def order(self, /) -> list[OrderLine]:
         """
         The order.
+        """
+    @property
+    def pipes(self, /) -> list[dict]:
+        """
+        The pipes, each as a dict.
         """
     def plane(self, /, name: str) -> PlaneLay | None:
         """
@@ -918,9 +933,9 @@ class TrimRun:
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
     @property
-    def line(self, /) -> int:
+    def line(self, /) -> int | None:
         """
-        Number of the line in the roof.
+        Number of the line in the roof; ``None`` for what stands on a wall: a coping and its corners.
         """
     @property
     def name(self, /) -> str:

@@ -8,9 +8,11 @@ from .record import Caution, Worksheet
 from .roof import Outline, Point
 from .units import Angle, Area, Length, Mass, ShopRounding, SurfaceMass
 from _typeshed import SupportsGetItem
+from numpy import float64, uint32, uintp
+from numpy.typing import NDArray
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "mark"]
+__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "_strips", "mark"]
 
 @final
 class BlankPair:
@@ -1867,6 +1869,11 @@ class Waste:
         """
         Skew ends, openings and notches, less what pairs save.
         """
+
+def _strips(coordinates: NDArray[float64], rings: NDArray[uintp], polygons: NDArray[uintp], coverage: Length | str, start: Start | str, unit: str) -> tuple[tuple[NDArray[uint32], NDArray[uint32], NDArray[uint32]], tuple[NDArray[float64], NDArray[float64], NDArray[float64], NDArray[float64], NDArray[float64], NDArray[float64]]]:
+    """
+    The strips of polygons in ragged arrays, all in this unit. The lock on the interpreter is released meanwhile.
+    """
 
 def mark(number: SupportsIndex) -> str:
     """

@@ -525,6 +525,11 @@ class Line:
         Length in plan.
         """
     @property
+    def riser(self, /) -> Length | None:
+        """
+        At a step, from the line up to the edge of the plane above; ``None`` at any other line.
+        """
+    @property
     def side(self, /) -> Side:
         """
         The plane that it belongs to, the first by number, as seen from the line.

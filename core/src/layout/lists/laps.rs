@@ -99,9 +99,10 @@ impl<'a> LapLines<'a> {
     }
 
     /// The pieces of one panel from its foot; one where it is not too long.
-    pub(super) fn cut(&self, panel: &LaidPanel, extent: Extent, staggered: bool, short: &mut Short) -> Result<Vec<Cut>, Error> {
+    pub(super) fn cut(&self, panel: &LaidPanel, extent: Extent, staggered: bool, short: &mut Short, out: &mut Vec<Cut>) -> Result<(), Error> {
         if panel.order <= self.most {
-            return Ok(vec![Cut { low: extent.foot, own: panel.order }]);
+            out.push(Cut { low: extent.foot, own: panel.order });
+            return Ok(());
         }
         let lap = self.laps.lap;
         let raise = if staggered { self.by } else { Length::ZERO };
@@ -130,14 +131,13 @@ impl<'a> LapLines<'a> {
                 lines.pop();
             }
         }
-        let mut out = Vec::with_capacity(lines.len() + 1);
         let mut low = extent.foot;
         for line in lines {
             out.push(Cut { low, own: own(low, line)? });
             low = begin(line)?;
         }
         out.push(Cut { low, own: own(low, extent.head)? });
-        for cut in &out {
+        for cut in out.iter() {
             if cut.own > self.most {
                 return Err(Error::new(ErrorKind::Impossible, format!("a piece is longer than {} allows", self.governs))
                     .value_of(cut.own)
@@ -150,6 +150,6 @@ impl<'a> LapLines<'a> {
                 short.count += 1;
             }
         }
-        Ok(out)
+        Ok(())
     }
 }

@@ -166,16 +166,21 @@ fn pieces<'a, R: Recorder>(
     // Counted from the first strip that has a panel, from whichever side: a strip without one is none to the crew.
     let strips = || laid.panels.iter().map(|p| p.strip);
     let (first, last) = (strips().min().unwrap_or(0), strips().max().unwrap_or(0));
-    let (mut out, mut of, mut short, mut lapped) = (Vec::new(), Vec::new(), Short::default(), 0_usize);
+    let count = laid.panels.len();
+    let (mut out, mut of, mut cuts) = (Vec::with_capacity(count), Vec::with_capacity(count), Vec::new());
+    let (mut short, mut lapped) = (Short::default(), 0_usize);
     let mut faults = Faults::default();
     for (number, panel) in in_order(laid, extents, choices.direction).into_iter().enumerate() {
         let (Some(p), Some(&extent)) = (laid.panels.get(panel), extents.get(panel)) else { continue };
         let nth = if choices.direction == LayDirection::LeftToRight { p.strip - first } else { last - p.strip };
-        let cuts = match &lines {
-            Some(lines) => lines.cut(p, extent, nth % 2 == 1, &mut short).map_err(|e| e.under(&format!("strips[{}].runs[{}]", p.strip, p.run))),
-            None => equal_cuts(layout, p, extent),
+        cuts.clear();
+        let cut = match &lines {
+            Some(lines) => lines.cut(p, extent, nth % 2 == 1, &mut short, &mut cuts).map_err(|e| e.under(&format!("strips[{}].runs[{}]", p.strip, p.run))),
+            None => equal_cuts(layout, p, extent, &mut cuts),
         };
-        let Some(cuts) = faults.keep(cuts) else { continue };
+        if faults.keep(cut).is_none() {
+            continue;
+        }
         lapped += usize::from(lines.is_some() && cuts.len() > 1);
         for (k, cut) in cuts.iter().enumerate() {
             let piece = u32::try_from(k + 1).unwrap_or(u32::MAX);
@@ -194,14 +199,14 @@ fn pieces<'a, R: Recorder>(
 }
 
 /// The equal pieces of the layout's own limit.
-fn equal_cuts(layout: &Layout, panel: &LaidPanel, extent: Extent) -> Result<Vec<Cut>, Error> {
+fn equal_cuts(layout: &Layout, panel: &LaidPanel, extent: Extent, out: &mut Vec<Cut>) -> Result<(), Error> {
     let lap = layout.limit.and_then(|l| l.end_lap).unwrap_or_default();
-    let (mut out, mut low) = (Vec::new(), extent.foot);
+    let mut low = extent.foot;
     for _ in 0..panel.pieces {
         out.push(Cut { low, own: panel.order });
         low = (low + panel.order - lap).length()?;
     }
-    Ok(out)
+    Ok(())
 }
 
 /// Raises lengths that are near enough to the longest of them, among pieces of one width and cut edge.

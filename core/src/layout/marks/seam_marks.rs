@@ -11,7 +11,6 @@ use crate::num;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::roof::{Edge, Point};
 use crate::units::{Length, ShopRounding, TapeReading};
-use std::collections::BTreeMap;
 
 /// What marks run from.
 ///
@@ -161,13 +160,19 @@ impl Beside {
     }
 }
 
-fn beside(laid: &LaidPlane) -> BTreeMap<Length, Beside> {
+/// What lies beside each seam.
+fn beside(laid: &LaidPlane) -> Vec<Beside> {
     let left = |parts: &[EndPart]| parts.first().map(|p| (p.edge, p.left));
     let right = |parts: &[EndPart]| parts.last().map(|p| (p.edge, p.right));
-    let mut out: BTreeMap<Length, Beside> = BTreeMap::new();
+    let mut out: Vec<Beside> = laid.seams.iter().map(|_| Beside::default()).collect();
+    let mut meet = |x: Length, low, high| {
+        if let Some(seam) = laid.seams.binary_search(&x).ok().and_then(|seam| out.get_mut(seam)) {
+            seam.meet(low, high);
+        }
+    };
     for p in &laid.panels {
-        out.entry(p.left).or_default().meet(left(&p.lower), left(&p.upper));
-        out.entry(p.right).or_default().meet(right(&p.lower), right(&p.upper));
+        meet(p.left, left(&p.lower), left(&p.upper));
+        meet(p.right, right(&p.lower), right(&p.upper));
     }
     out
 }
@@ -202,7 +207,7 @@ impl SeamMarks {
         let sides = beside(laid);
         let edges: Vec<Edge> = self.layout.outline.edges().collect();
         let mut seams = Vec::with_capacity(laid.seams.len());
-        for (seam, &x) in laid.seams.iter().enumerate() {
+        for (seam, (&x, of)) in laid.seams.iter().zip(sides).enumerate() {
             let across = if leftward { (from - x).length()? } else { (x - from).length()? };
             let across = TapeReading::of(across, self.tape)?;
             r.step(|| {
@@ -213,9 +218,8 @@ impl SeamMarks {
                     .gives(across.read)
                     .source(Source::geometry())
             });
-            let of = sides.get(&x);
             let end = |at: Option<(usize, Point)>| at.map_or(Ok(None), |at| self.end_mark(&edges, at, from));
-            seams.push(SeamMark { seam, x, across, foot: end(of.and_then(|s| s.foot))?, head: end(of.and_then(|s| s.head))? });
+            seams.push(SeamMark { seam, x, across, foot: end(of.foot)?, head: end(of.head)? });
         }
         let (mut checks, mut cautions) = (Vec::new(), Vec::new());
         if let Some(creep) = &self.creep {

@@ -4,6 +4,7 @@ use super::rings::{Face, Faces};
 use super::snap::MergedFaces;
 use crate::num::space::{V3, cross, dot, norm, scale, sub};
 use crate::practice::roof as practice;
+use std::collections::{BTreeMap, BTreeSet};
 
 fn normal(faces: &Faces<'_>, ring: &[usize]) -> V3 {
     let first = ring.first().map_or([0.0; 3], |n| faces.node(*n));
@@ -18,24 +19,25 @@ fn normal(faces: &Faces<'_>, ring: &[usize]) -> V3 {
 fn together(a: &[usize], b: &[usize]) -> Option<Vec<usize>> {
     let edges = |r: &[usize]| r.iter().copied().zip(r.iter().copied().cycle().skip(1)).take(r.len()).collect::<Vec<_>>();
     let (ea, eb) = (edges(a), edges(b));
-    let mut rest: Vec<(usize, usize)> = ea.iter().filter(|(p, q)| !eb.contains(&(*q, *p))).copied().collect();
-    let shared = ea.len() - rest.len();
-    rest.extend(eb.iter().filter(|(p, q)| !ea.contains(&(*q, *p))));
-    if shared == 0 || rest.is_empty() {
+    let back: BTreeSet<(usize, usize)> = eb.iter().map(|(p, q)| (*q, *p)).collect();
+    let mut rest: Vec<(usize, usize)> = ea.iter().filter(|e| !back.contains(e)).copied().collect();
+    if rest.len() == ea.len() {
         return None;
     }
-    // Each node once, or the faces touch in a corner besides.
-    let mut ring = Vec::with_capacity(rest.len());
+    let forth: BTreeSet<(usize, usize)> = ea.into_iter().filter(|e| back.contains(e)).collect();
+    rest.extend(eb.into_iter().filter(|(p, q)| !forth.contains(&(*q, *p))));
+    let next: BTreeMap<usize, usize> = rest.iter().copied().collect();
     let (start, mut here) = rest.first().copied()?;
-    ring.push(start);
+    let mut ring = vec![start];
+    // Each node once, or the faces touch in a corner besides.
     while here != start {
-        if ring.contains(&here) || ring.len() > rest.len() {
+        if ring.len() == rest.len() {
             return None;
         }
         ring.push(here);
-        here = rest.iter().find(|(p, _)| *p == here)?.1;
+        here = *next.get(&here)?;
     }
-    (ring.len() == rest.len()).then_some(ring)
+    (ring.len() == rest.len() && next.len() == rest.len()).then_some(ring)
 }
 
 /// Whether all nodes of the faces lie within the tolerance of the plane through the ring.
@@ -49,17 +51,30 @@ fn flat(faces: &Faces<'_>, ring: &[usize], of: [&Face; 2], tolerance: f64) -> bo
     of.iter().flat_map(|f| f.nodes()).all(|node| (dot(n, faces.node(node)) - mean).abs() <= tolerance)
 }
 
+/// Which faces have a node in their outer ring.
+fn by_node(faces: &Faces<'_>) -> BTreeMap<usize, BTreeSet<usize>> {
+    let mut out: BTreeMap<usize, BTreeSet<usize>> = BTreeMap::new();
+    for (number, face) in faces.faces.iter().enumerate() {
+        for node in face.rings.first().into_iter().flat_map(|r| &r.nodes) {
+            out.entry(*node).or_default().insert(number);
+        }
+    }
+    out
+}
+
 pub(super) fn merged(faces: &mut Faces<'_>, tolerance: f64) -> Vec<MergedFaces> {
     let mut out = Vec::new();
     let limit = practice::TRUE_LIMIT.sin();
+    let mut at = by_node(faces);
+    let mut gone = vec![false; faces.faces.len()];
     let mut first = 0;
     while first < faces.faces.len() {
-        let found = (first + 1..faces.faces.len()).find_map(|second| {
+        // Only faces that share a node can be neighbours.
+        let own = faces.faces.get(first).filter(|_| !gone.get(first).copied().unwrap_or(true)).and_then(|f| f.rings.first());
+        let beside: BTreeSet<usize> = own.into_iter().flat_map(|r| &r.nodes).filter_map(|n| at.get(n)).flatten().copied().filter(|n| *n > first).collect();
+        let found = beside.into_iter().find_map(|second| {
             let (a, b) = (faces.faces.get(first)?, faces.faces.get(second)?);
             let (ra, rb) = (&a.rings.first()?.nodes, &b.rings.first()?.nodes);
-            if !rb.iter().any(|n| ra.contains(n)) {
-                return None;
-            }
             let (m, n) = (normal(faces, ra), normal(faces, rb));
             if norm(cross(m, n)) > limit || dot(m, n) <= 0.0 {
                 return None;
@@ -71,17 +86,29 @@ pub(super) fn merged(faces: &mut Faces<'_>, tolerance: f64) -> Vec<MergedFaces> 
             first += 1;
             continue;
         };
-        let gone = faces.faces.remove(second);
-        let from = faces.name(gone.plane).to_owned();
+        let Some(face) = faces.faces.get_mut(second) else { break };
+        let (from, rings) = (face.plane, core::mem::take(&mut face.rings));
+        for node in rings.first().into_iter().flat_map(|r| &r.nodes) {
+            if let Some(of) = at.get_mut(node) {
+                of.remove(&second);
+                of.insert(first);
+            }
+        }
+        if let Some(gone) = gone.get_mut(second) {
+            *gone = true;
+        }
+        let from = faces.name(from).to_owned();
         if let Some(face) = faces.faces.get_mut(first) {
             let into = face.plane;
             if let Some(outer) = face.rings.first_mut() {
                 outer.replace(ring);
             }
-            face.rings.extend(gone.rings.into_iter().skip(1));
+            face.rings.extend(rings.into_iter().skip(1));
             out.push(MergedFaces { into: faces.name(into).to_owned(), from });
         }
     }
+    let mut left = gone.iter().map(|g| !g);
+    faces.faces.retain(|_| left.next().unwrap_or(true));
     straighten(faces, tolerance);
     out
 }
@@ -89,12 +116,26 @@ pub(super) fn merged(faces: &mut Faces<'_>, tolerance: f64) -> Vec<MergedFaces> 
 /// Leaves out nodes in the middle of a straight line of a merged face that no other face was given: the seams of what was merged.
 fn straighten(faces: &mut Faces<'_>, tolerance: f64) {
     let merged: Vec<usize> = faces.faces.iter().filter_map(|f| f.rings.first()).filter(|r| r.was_merged()).flat_map(|r| r.nodes.clone()).collect();
+    // The rings that have each of those nodes.
+    let mut at: BTreeMap<usize, BTreeSet<(usize, usize)>> = merged.iter().map(|node| (*node, BTreeSet::new())).collect();
+    for (f, face) in faces.faces.iter().enumerate() {
+        for (r, ring) in face.rings.iter().enumerate() {
+            for node in &ring.nodes {
+                if let Some(of) = at.get_mut(node) {
+                    of.insert((f, r));
+                }
+            }
+        }
+    }
     for node in merged {
+        let Some(of) = at.get(&node) else { continue };
         // Every ring that has it must run straight there, and none but merged ones have it as given.
-        let own = || faces.faces.iter().flat_map(|f| &f.rings).filter(|r| r.nodes.contains(&node));
-        if own().all(|r| r.nodes.len() > 3 && r.is_put_in(node) && straight(faces, &r.nodes, node, tolerance)) {
-            for ring in faces.faces.iter_mut().flat_map(|f| &mut f.rings) {
-                ring.leave_out(node);
+        let mut own = of.iter().filter_map(|(f, r)| faces.faces.get(*f)?.rings.get(*r)).filter(|r| r.nodes.contains(&node));
+        if own.all(|r| r.nodes.len() > 3 && r.is_put_in(node) && straight(faces, &r.nodes, node, tolerance)) {
+            for (f, r) in of {
+                if let Some(ring) = faces.faces.get_mut(*f).and_then(|face| face.rings.get_mut(*r)) {
+                    ring.leave_out(node);
+                }
             }
         }
     }

@@ -6,6 +6,7 @@ use crate::num::space::{V3, dot, norm, scale, sub};
 use crate::roof::clusters::{clusters, widest};
 use crate::roof::{PlaneInput, Shape, Vertex};
 use crate::units::Length;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// Nodes along an edge, each with how far along.
 type Stations = Vec<(f64, usize)>;
@@ -198,10 +199,13 @@ impl<'a> Faces<'a> {
         Ok(dropped)
     }
 
-    /// Whether a face still has a vertex at this place.
-    pub(super) fn has(&self, plane: &str, at: Vertex) -> bool {
-        let own = self.faces.iter().filter(|f| self.name(f.plane) == plane);
-        own.flat_map(Face::nodes).any(|n| self.vertex(n).is_ok_and(|v| v == at))
+    /// Where the faces of each name still have vertices.
+    pub(super) fn kept(&self) -> BTreeMap<&str, BTreeSet<Vertex>> {
+        let mut out: BTreeMap<&str, BTreeSet<Vertex>> = BTreeMap::new();
+        for face in &self.faces {
+            out.entry(self.name(face.plane)).or_default().extend(face.nodes().filter_map(|n| self.vertex(n).ok()));
+        }
+        out
     }
 
     /// Puts a node into every edge that passes it within the tolerance.

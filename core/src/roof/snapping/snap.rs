@@ -206,7 +206,8 @@ impl Calculation for Snapping {
         let mut splits = faces.split(tolerance)?;
         let merged = if self.merge_coplanar { merge::merged(&mut faces, tolerance.mm()) } else { Vec::new() };
         // A seam that was merged away splits nothing.
-        splits.retain(|s| faces.has(&s.plane, s.at));
+        let kept = faces.kept();
+        splits.retain(|s| kept.get(s.plane.as_str()).is_some_and(|places| places.contains(&s.at)));
         let flattened = flatten::flattened(&mut faces, flatness)?;
         let roof = self.rebuilt(&faces)?;
         let (mut moves, mut faults) = (Vec::new(), Faults::default());
