@@ -42,6 +42,38 @@ impl<'py> FromPyObject<'_, 'py> for Document {
     }
 }
 
+/// Many documents.
+pub(crate) struct Documents(Vec<String>);
+
+impl<'py> FromPyObject<'_, 'py> for Documents {
+    type Error = PyErr;
+
+    #[cfg(feature = "stubs")]
+    const INPUT_TYPE: PyStaticExpr = pyo3::type_hint_identifier!("builtins", "list");
+
+    fn extract(obj: Borrowed<'_, 'py, PyAny>) -> PyResult<Self> {
+        let items: Vec<Bound<'py, PyAny>> = if let Ok(items) = obj.cast::<PyList>() {
+            items.iter().collect()
+        } else if let Ok(items) = obj.cast::<PyTuple>() {
+            items.iter().collect()
+        } else {
+            return Err(PyTypeError::new_err(format!("a list of documents is expected, not {}", described(&obj))));
+        };
+        let mut out = Vec::with_capacity(items.len());
+        for (i, item) in items.iter().enumerate() {
+            if item.is_instance_of::<PyString>() {
+                let Text(text) = item.extract()?;
+                out.push(text);
+            } else {
+                let mut writer = Writer { json: String::new(), path: vec![format!("inputs[{i}]")] };
+                writer.value(item)?;
+                out.push(writer.json);
+            }
+        }
+        Ok(Documents(out))
+    }
+}
+
 /// Writes a document as JSON, knowing where in it it is.
 #[derive(Default)]
 struct Writer {
@@ -185,6 +217,12 @@ pub(crate) fn _calculation_names() -> Vec<&'static str> {
 #[pyfunction]
 pub(crate) fn _compute_json(name: Text, inputs: Document) -> PyResult<String> {
     job::compute_json(&name.0, &inputs.0).raise()
+}
+
+/// The results of a calculation for many inputs as one list in JSON.
+#[pyfunction]
+pub(crate) fn _compute_all_json(name: Text, inputs: Documents) -> PyResult<String> {
+    Ok(format!("[{}]", job::compute_all_json(&name.0, &inputs.0).raise()?.join(",")))
 }
 
 /// The result of a calculation as JSON, and its worksheet.

@@ -36,7 +36,7 @@ mod units;
 #[pyo3::pymodule]
 mod _seamwright {
     #[pymodule_export]
-    use crate::by_name::{_calculation_names, _compute_json, _explain_json};
+    use crate::by_name::{_calculation_names, _compute_all_json, _compute_json, _explain_json};
     #[pymodule_export]
     use crate::error::{_error_kinds, _panic_class, _raise_kind};
     #[pymodule_export]

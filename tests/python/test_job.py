@@ -49,6 +49,21 @@ def test_names_and_results() -> None:
     assert "spacing.spacing" in (unknown.allowed or "")
 
 
+def test_many_in_one_call_are_one_after_another() -> None:
+    runs = ["10 ft", "11 ft", Length("12 ft")]
+    many = [changed(SPACING, "run", run) for run in runs]
+    assert job.compute_all("spacing.spacing", [json.dumps(SPACING), *many[1:]]) == [job.compute("spacing.spacing", one) for one in many]
+    assert job.compute_all("spacing.spacing", []) == []
+    with pytest.raises(InputError) as caught:
+        job.compute_all("spacing.spacing", [SPACING, changed(SPACING, "run", "-1 ft"), SPACING, changed(SPACING, "run", ...)])
+    assert [(e.kind, e.path) for e in (caught.value, *caught.value.others)] == [("out of range", "inputs[1].run"), ("missing", "inputs[3].run")]
+    with pytest.raises(InputError) as caught:
+        job.compute_all("spacing.spacing", [SPACING, changed(SPACING, "run", float("nan"))])
+    assert caught.value.path == "inputs[1].run"
+    with pytest.raises(TypeError, match="a list of documents is expected"):
+        job.compute_all("spacing.spacing", SPACING)  # type: ignore[arg-type]
+
+
 def test_quantities_of_the_package_may_stand_in_the_document() -> None:
     typed = changed(changed(SPACING, "run", Length("10 ft")), "end_distance", Length("1 in"))
     assert job.compute("spacing.spacing", typed) == job.compute("spacing.spacing", SPACING)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from ._seamwright import _calculation_names, _compute_json, _explain_json
+from ._seamwright import _calculation_names, _compute_all_json, _compute_json, _explain_json
 from ._start import open_room
 
 open_room("job")
@@ -58,6 +58,7 @@ __all__ = [
     "UnderlaymentPlan",
     "ValleyUnderlayment",
     "compute",
+    "compute_all",
     "explain",
     "names",
 ]
@@ -81,6 +82,20 @@ def compute(name: str, inputs: dict[str, Any] | str) -> Any:
     import json
 
     return json.loads(_compute_json(name, inputs))
+
+
+def compute_all(name: str, inputs: list[dict[str, Any] | str]) -> list[Any]:
+    """Compute the calculation with this name for many inputs in one call; the results stand in their order.
+
+    Each input is as for :func:`compute`. Where some are refused, the error tells each with its number: ``inputs[17].rule.spacing``.
+
+    >>> from seamwright.job import compute_all
+    >>> compute_all("sealant.joint-depth", [{"rule": "half-width", "width": width} for width in ("20 mm", '3/4"')])
+    ['10 mm', '9.525 mm']
+    """
+    import json
+
+    return json.loads(_compute_all_json(name, inputs))
 
 
 def explain(name: str, inputs: dict[str, Any] | str) -> tuple[Any, Worksheet]:

@@ -57,11 +57,11 @@ part! {
     shown step: &step.does;
 
     /// What is done.
-    does(step) -> String = step.does.clone();
+    does(step) -> String = step.does.clone().into_owned();
     /// What is in place when it is done.
-    gives(step) -> Vec<String> = step.gives.clone();
+    gives(step) -> Vec<String> = step.gives.iter().map(|g| g.clone().into_owned()).collect();
     /// What had to be in place before it.
-    needs(step) -> Vec<String> = step.needs.clone();
+    needs(step) -> Vec<String> = step.needs.iter().map(|n| n.clone().into_owned()).collect();
     /// The lines that are struck for it just before, by number in the section's ``lines``.
     lines(step) -> Vec<usize> = step.lines.clone();
 }

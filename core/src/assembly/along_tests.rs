@@ -43,7 +43,7 @@ fn a_ridge_of_whole_bays() {
     assert!(named(&out.cautions).contains(&"plug-seams") && named(&out.cautions).contains(&"row-not-engineered"));
     let totals = sealant_totals(&[out.clone(), out]).unwrap();
     assert_eq!((totals.tapes.len(), totals.tapes[0].length, totals.plugs), (1, Length::inches(4320), 124));
-    assert_eq!((totals.beads[0].length, totals.tapes[0].order(Length::feet(50), 0.1).unwrap().rolls), (Length::inches(1920), 8));
+    assert_eq!((totals.beads[0].length, totals.tapes[0].order(Length::feet(50), Length::ZERO, 0.1).unwrap().rolls), (Length::inches(1920), 8));
 }
 
 #[test]

@@ -3,12 +3,12 @@
 use super::bay::{Bay, BayEnd, Flank, PanelEdge, SideBays, Stretch};
 use super::cautions::SEAL_BREAKS;
 use super::closures::ClosureList;
-use super::line_parts::LineAssembly;
+use super::line_parts::{BeadRun, LineAssembly};
 use super::sealed_line::{SealCheck, SealLayer, SealNeed, SealPassage, SealedLine};
-use super::tapes::TapeChoice;
+use super::tapes::{BeadAlong, TapeChoice};
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
-use crate::junction::{Along, Side, Solved};
+use crate::junction::{Along, BeadSize, Side, Solved};
 use crate::practice;
 use crate::record::{Calculation, Caution, Recorder, Source};
 use crate::units::{Angle, Length, Sum};
@@ -36,12 +36,28 @@ pub struct SealChoices {
     pub joined_corners: bool,
     /// How far the tapes stop short of the ends of the line.
     pub stops_short: LineEnds,
+    /// How many beads lie in each lap, across the trim.
+    pub lap_beads: u32,
+    /// Such a bead; one of no width or depth is not gunned, as where tape takes its place.
+    pub lap_bead: BeadSize,
+    /// The bead up each corner between a closure and its seam, as high as the web.
+    pub corner_bead: BeadSize,
 }
 
 impl Default for SealChoices {
     /// Common practice, no published source: everything plugged, bedded and joined, tape from end to end.
     fn default() -> SealChoices {
-        SealChoices { longest_gap: practice::sealant::LONGEST_GAP, plugs: true, bedded_laps: true, joined_corners: true, stops_short: LineEnds::default() }
+        use practice::sealant as seal;
+        SealChoices {
+            longest_gap: seal::LONGEST_GAP,
+            plugs: true,
+            bedded_laps: true,
+            joined_corners: true,
+            stops_short: LineEnds::default(),
+            lap_beads: seal::LAP_BEADS,
+            lap_bead: BeadSize { width: seal::LAP_BEAD_WIDTH, depth: seal::LAP_BEAD_DEPTH },
+            corner_bead: BeadSize { width: seal::CORNER_BEAD_WIDTH, depth: seal::CORNER_BEAD_DEPTH },
+        }
     }
 }
 
@@ -53,7 +69,15 @@ impl SealChoices {
     pub fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         let short = self.stops_short;
-        for (path, length) in [("longest_gap", self.longest_gap), ("stops_short.at_start", short.at_start), ("stops_short.at_end", short.at_end)] {
+        for (path, length) in [
+            ("longest_gap", self.longest_gap),
+            ("stops_short.at_start", short.at_start),
+            ("stops_short.at_end", short.at_end),
+            ("lap_bead.width", self.lap_bead.width),
+            ("lap_bead.depth", self.lap_bead.depth),
+            ("corner_bead.width", self.corner_bead.width),
+            ("corner_bead.depth", self.corner_bead.depth),
+        ] {
             faults.keep(length.not_negative(path));
         }
         faults.check()
@@ -65,13 +89,15 @@ impl SealChoices {
 /// ```
 /// use seamwright::assembly::TrimJoints;
 /// use seamwright::units::Length;
-/// let joints = TrimJoints { trim: "ridge cap".into(), lap: Length::inches(4), at: vec![Length::feet(9)] };
+/// let joints = TrimJoints { trim: "ridge cap".into(), girth: Length::inches(18), lap: Length::inches(4), at: vec![Length::feet(9)] };
 /// assert_eq!(joints.at.len(), 1);
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 pub struct TrimJoints {
     /// The trim.
     pub trim: String,
+    /// Its developed width, which each bead in a lap runs across.
+    pub girth: Length,
     /// How far its pieces lap; nothing where they butt.
     pub lap: Length,
     /// The middle of each lap along the line.
@@ -79,7 +105,7 @@ pub struct TrimJoints {
 }
 
 impl TrimJoints {
-    /// The joints of pieces, laps and all, that are set one after the other from so far before the start of a line of this length.
+    /// The joints of pieces of a trim of this girth and lap, laps and all, that are set one after the other from so far before the start of a line of this length.
     ///
     /// # Errors
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range of a length.
@@ -88,11 +114,11 @@ impl TrimJoints {
     /// use seamwright::assembly::TrimJoints;
     /// use seamwright::units::Length;
     /// let pieces = [Length::inches(120), Length::inches(120)];
-    /// let joints = TrimJoints::of("ridge cap", Length::inches(4), &pieces, Length::ZERO, Length::inches(236))?;
+    /// let joints = TrimJoints::of("ridge cap", (Length::inches(18), Length::inches(4)), &pieces, Length::ZERO, Length::inches(236))?;
     /// assert_eq!(joints.at, [Length::inches(118)]);
     /// # Ok::<(), seamwright::error::Error>(())
     /// ```
-    pub fn of(trim: &str, lap: Length, pieces: &[Length], before: Length, line: Length) -> Result<TrimJoints, Error> {
+    pub fn of(trim: &str, (girth, lap): (Length, Length), pieces: &[Length], before: Length, line: Length) -> Result<TrimJoints, Error> {
         let half = lap.station(1, 2)?;
         let mut at = Vec::new();
         let mut end: Sum = -before;
@@ -105,7 +131,7 @@ impl TrimJoints {
                 at.push((end - half).length()?.max(Length::ZERO).min(line));
             }
         }
-        Ok(TrimJoints { trim: trim.to_owned(), lap, at })
+        Ok(TrimJoints { trim: trim.to_owned(), girth, lap, at })
     }
 }
 
@@ -193,6 +219,34 @@ fn foot(list: &ClosureList, number: usize, bay: &Bay) -> Result<Option<(Length, 
 }
 
 impl LineSeals<'_> {
+    /// The sealant that its section does not name: the beads in the laps of its trims, and those up the corners between closures and seams.
+    ///
+    /// # Errors
+    /// A bead of a negative size, at `choices`; [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range of a length.
+    pub fn beads(&self) -> Result<Vec<BeadRun>, Error> {
+        self.choices.check().map_err(|e| e.under("choices"))?;
+        let mut out = Vec::new();
+        let mut bead = |name: String, side: Side, size: &BeadSize, length: Length| -> Result<(), Error> {
+            if size.width.is_positive() && size.depth.is_positive() && length.is_positive() {
+                let along = BeadAlong { width: size.width, depth: size.depth, length };
+                let volume = along.compute().map_err(|e| e.under(&name))?;
+                out.push(BeadRun { name, side, width: along.width, depth: along.depth, length, volume });
+            }
+            Ok(())
+        };
+        for joints in self.joints.iter().filter(|j| self.choices.bedded_laps && j.lap.is_positive()) {
+            let laps = u32::try_from(joints.at.len()).unwrap_or(u32::MAX).saturating_mul(self.choices.lap_beads);
+            bead(format!("laps of the {}", joints.trim), Side::First, &self.choices.lap_bead, joints.girth.station(laps, 1)?)?;
+        }
+        for row in &self.along.closures {
+            let bays = self.along.sides.iter().find(|s| s.side == row.side).map_or(&[][..], |s| &s.bays);
+            let closed = row.list.groups.iter().flat_map(|g| &g.bays).filter_map(|k| bays.get(*k));
+            let corners = closed.fold(0_u32, |sum, bay| sum.saturating_add(bay.seam_ends()));
+            bead(format!("corners of the {}", row.name), row.side, &self.choices.corner_bead, row.web.station(corners, 1)?)?;
+        }
+        Ok(out)
+    }
+
     /// A tape's stretch, stopped short of the ends of the line.
     fn clipped(&self, from: Length, to: Length) -> Result<Option<Stretch>, Error> {
         let run = self.along.length;

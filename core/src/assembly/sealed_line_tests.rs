@@ -86,12 +86,25 @@ fn seals(along: &LineAssembly, solved: &Solved, tape: TapeChoice, choices: &Seal
 fn a_high_edge_with_everything_goes_through() {
     let section = closing_section();
     shed(&section, Length::ZERO, true, |along| {
-        let joints = [TrimJoints::of("cap", inch(4.0), &[inch(120.0); 4], Length::ZERO, along.length).unwrap()];
+        let joints = [TrimJoints::of("cap", (inch(18.0), inch(4.0)), &[inch(120.0); 4], Length::ZERO, along.length).unwrap()];
         assert_eq!(joints[0].at, [inch(118.0), inch(234.0), inch(350.0)]);
         let seal = seals(along, &section, TapeChoice::default(), &SealChoices::default(), &joints, [true, true]);
         assert!(seal.check.continuous && seal.caution().is_none(), "{:?}", seal.check.breaks);
         // Tape under, closures, tape over; 31 seams, each with its hollow and its tape, three laps and two corners.
         assert_eq!((seal.check.layers, seal.check.passages), (3, 2 * 31 + 3 + 2));
+        // Two beads of 18 in in each of three laps; 30 bays between 31 seams have a corner at each end, as high as the web.
+        let (tape, choices) = (TapeChoice::default(), SealChoices::default());
+        let of = |choices: &SealChoices| LineSeals { along, solved: &section, tape, choices, joints: &joints, joined: [true, true] }.beads().unwrap();
+        let beads = of(&choices);
+        let found: Vec<(&str, Length)> = beads.iter().map(|b| (&*b.name, b.length)).collect();
+        let web = along.closures[0].web;
+        assert_eq!(found, [("laps of the cap", inch(108.0)), ("corners of the closures", web.station(60, 1).unwrap())]);
+        // 108 in of 1/4 by 1/8 in.
+        let cubic_inch = 25.4 * 25.4 * 25.4 * 1e-9;
+        let volume = beads[0].volume.get(crate::units::VolumeUnit::CubicMetre);
+        assert!((volume - 108.0 / 32.0 * cubic_inch).abs() < 1e-15, "{volume}");
+        assert_eq!(of(&SealChoices { bedded_laps: false, ..choices }).len(), 1);
+        assert!(of(&SealChoices { lap_beads: 0, corner_bead: crate::junction::BeadSize { depth: Length::ZERO, ..choices.corner_bead }, ..choices }).is_empty());
     });
 }
 
@@ -104,7 +117,7 @@ fn missing(seal: &SideSeal, need: SealNeed) -> usize {
 fn each_thing_left_undone_breaks_it() {
     let section = closing_section();
     shed(&section, Length::ZERO, true, |along| {
-        let joints = [TrimJoints { trim: "cap".into(), lap: inch(4.0), at: vec![inch(118.0)] }];
+        let joints = [TrimJoints { trim: "cap".into(), girth: inch(18.0), lap: inch(4.0), at: vec![inch(118.0)] }];
         let usual = SealChoices::default();
         let with = |choices: SealChoices, tape: TapeChoice| seals(along, &section, tape, &choices, &joints, [true, true]);
         assert_eq!(missing(&with(SealChoices { plugs: false, ..usual }, TapeChoice::default()), SealNeed::Plug), 31);
@@ -122,7 +135,7 @@ fn each_thing_left_undone_breaks_it() {
         let open = seals(along, &section, TapeChoice::default(), &usual, &joints, [true, false]);
         assert_eq!((missing(&open, SealNeed::Corner), open.check.breaks[0].from), (1, inch(480.0)));
         // Pieces that butt.
-        let butt = [TrimJoints { trim: "cap".into(), lap: Length::ZERO, at: vec![inch(118.0)] }];
+        let butt = [TrimJoints { trim: "cap".into(), girth: inch(18.0), lap: Length::ZERO, at: vec![inch(118.0)] }];
         assert_eq!(missing(&seals(along, &section, TapeChoice::default(), &usual, &butt, [true, true]), SealNeed::TrimLap), 1);
     });
     // A piece 1/2 in shorter than its bay stands 1/4 in off the seam at each of its ends.

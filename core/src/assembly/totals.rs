@@ -13,7 +13,8 @@ use std::collections::BTreeMap;
 /// use seamwright::assembly::TapeTotal;
 /// use seamwright::units::Length;
 /// let total = TapeTotal { width: Length::inches(1), length: Length::feet(95) };
-/// assert_eq!(total.order(Length::feet(50), 0.1)?.rolls, 3);
+/// let need = total.order(Length::feet(50), Length::inches(1), 0.1)?;
+/// assert_eq!((need.rolls, need.splices), (3, 2));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -26,13 +27,13 @@ pub struct TapeTotal {
 }
 
 impl TapeTotal {
-    /// Whole rolls of this length, with this share of waste.
+    /// Whole rolls of this length, with this share of waste; where one ends, the next laps over it by so much.
     ///
     /// # Errors
     /// As [`TapeLine`].
-    pub fn order(&self, roll: Length, waste_ratio: f64) -> Result<TapeNeed, Error> {
+    pub fn order(&self, roll: Length, lap: Length, waste_ratio: f64) -> Result<TapeNeed, Error> {
         let section = vec![SurfacePiece { across: self.length, rise: Length::ZERO }];
-        TapeLine { section, bays: 1, meeting: Angle::SQUARE, lap: Length::ZERO, laps_per_bay: 0, waste_ratio, roll }.compute()
+        TapeLine { section, bays: 1, meeting: Angle::SQUARE, lap, laps_per_bay: 0, waste_ratio, roll }.compute()
     }
 }
 

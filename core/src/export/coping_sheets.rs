@@ -1,7 +1,7 @@
 //! The crew's sheet of a run of coping.
 
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
-use super::crew_sheets::bites;
+use super::crew_sheets::{bites, steps};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
 use super::wording::caution;
@@ -9,8 +9,8 @@ use crate::assembly::CopingMeets;
 use crate::assembly::cautions::ROW_NOT_ENGINEERED;
 use crate::error::Error;
 use crate::job::{CopingItem, Packet};
-use crate::junction::{Coping, LayoutLine, Levels, Side};
-use crate::record::Caution;
+use crate::junction::{LayoutLine, Levels, SectionKind, SectionWork, Side};
+use crate::record::{Calculation, Caution};
 use crate::units::{Length, LengthFormat};
 
 pub(super) fn drawing<'a>(packet: &Packet, coping: &'a CopingItem) -> Result<JunctionDrawing<'a>, Error> {
@@ -108,7 +108,8 @@ pub(super) fn crew_sheet(packet: &Packet, coping: &CopingItem, drawing: &Junctio
         }
     }
     add("bead at joints and ends".to_owned(), long.string((made.bead + made.end_bead).length()?)?);
-    sheet.steps = Coping::ORDER_OF_WORK.iter().map(|s| (*s).to_owned()).collect();
+    let work = SectionWork { kind: SectionKind::Coping, solved: &coping.section };
+    sheet.steps = steps(&work.compute()?, drawing);
     sheet.steps.push(format!(
         "{} joints. Gap at each: {} when laid; over the year {} to {}.",
         made.joints,

@@ -12,7 +12,7 @@ use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
-use crate::junction::{Bites, Datum, Side};
+use crate::junction::{Bites, Datum, Side, WorkStep};
 use crate::panel::Reach;
 use crate::roof::{LineKind, Water};
 use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
@@ -63,7 +63,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     sheet.line_plan = line_plan(packet, junction, drawing, format)?;
     fasteners(format, junction, &mut sheet)?;
     materials(packet, junction, &mut sheet)?;
-    sheet.steps = steps(junction, drawing);
+    sheet.steps = steps(&junction.work, drawing);
     sheet.steps.extend(movement(packet, junction, format)?);
     sheet.water = crew_water::lines(packet, junction, format)?;
     let seals: Vec<_> = junction.sealed.iter().filter_map(crate::assembly::SideSeal::caution).collect();
@@ -81,11 +81,11 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     Ok(sheet)
 }
 
-/// The order of work, each step with the letters of the lines that are struck for it.
-fn steps(junction: &JunctionItem, drawing: &JunctionDrawing<'_>) -> Vec<String> {
+/// An order of work, each step with the letters of the lines that are struck for it.
+pub(super) fn steps(work: &[WorkStep], drawing: &JunctionDrawing<'_>) -> Vec<String> {
     let keys = drawing.lines();
-    let mut out = Vec::with_capacity(junction.work.len());
-    for step in &junction.work {
+    let mut out = Vec::with_capacity(work.len());
+    for step in work {
         let mut marks: Vec<&str> = step.lines.iter().filter_map(|i| keys.get(*i)).map(|k| k.mark.as_str()).collect();
         marks.sort_unstable();
         marks.dedup();

@@ -2,12 +2,13 @@
 
 use super::coping_sheets::note;
 use super::crew_page::{CrewSheet, FastenerLine, MaterialLine, StrikeLine};
-use super::crew_sheets::bites;
+use super::crew_sheets::{bites, steps};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
 use crate::error::{Error, ErrorKind};
 use crate::job::{Packet, PipeItem};
-use crate::junction::{Bites, FixedLine, Levels, Pipe, PipeShape};
+use crate::junction::{Bites, FixedLine, Levels, PipeShape, SectionKind, SectionWork};
+use crate::record::Calculation;
 use crate::units::{Length, LengthFormat};
 
 pub(super) fn drawing<'a>(packet: &Packet, pipe: &'a PipeItem, levels: Levels) -> Result<JunctionDrawing<'a>, Error> {
@@ -79,7 +80,8 @@ pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDra
     add(format!("boot with a {} base, {size}", shape(pipe.base.shape)), "1".into());
     add(format!("tape under the base, {} wide", format.string(pipe.base.tape_width)?), long.string(made.tape)?);
     add("bead and clamp around the collar".into(), long.string(made.collar)?);
-    sheet.steps = Pipe::ORDER_OF_WORK.iter().map(|s| (*s).to_owned()).collect();
+    let work = SectionWork { kind: SectionKind::Pipe, solved: &made.section };
+    sheet.steps = steps(&work.compute()?, drawing);
     let fixed = if pipe.fixed == FixedLine::Above { "above" } else { "below" };
     let [left, right] = made.to_seam;
     sheet.steps.push(format!(

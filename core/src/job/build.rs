@@ -102,7 +102,9 @@ impl Job {
         scheduled.finish(self)?;
         let trims = self.trims(r, teller, &roof, &junctions, &copings)?;
         for junction in &mut junctions {
-            junction.sealed = seals::of(r, self, &roof, junction, &corners, &trims)?;
+            let (sealed, beads) = seals::of(r, self, &roof, junction, &corners, &trims)?;
+            junction.sealed = sealed;
+            junction.along.beads.extend(beads);
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
@@ -297,7 +299,7 @@ impl Job {
                 if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;
                     let water = r.part(|| format!("water on {}", line.name), |r| water::of(r, self, line, &solved, first, second))?;
-                    let order = SectionWork { kind: line.kind, solved: &solved };
+                    let order = SectionWork { kind: line.kind.into(), solved: &solved };
                     let work = r.part(|| order.title(), |r| order.run(r)).map_err(|e| e.about(&line.name))?;
                     let detail = chosen.path.clone();
                     out.push(JunctionItem {

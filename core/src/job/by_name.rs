@@ -5,7 +5,7 @@
 //! kebab-case, quantities as text with their unit); the output is its result in the same form. Nothing is looked up or filled in on the
 //! way, so that an answer by name is the answer of [`Calculation::compute`].
 
-use crate::error::{Error, ErrorKind};
+use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Worksheet, read_json};
 use crate::{assembly, closure, fastener, junction, layout, metal, movement, panel, pitch, roof, sealant, spacing, stock, trim, underlayment};
 use serde::Serialize;
@@ -174,6 +174,7 @@ calculations! {
     "junction.step" => junction::Step,
     "junction.valley" => junction::Valley,
     "junction.water-path" => junction::WaterPath,
+    "junction.whole-junction" => junction::WholeJunction,
     "junction.work-plan" => junction::WorkPlan,
     "underlayment.course-layout" => underlayment::CourseLayout,
     "underlayment.eave-membrane" => underlayment::EaveMembrane,
@@ -239,6 +240,30 @@ pub fn named(name: &str) -> Result<&'static NamedCalculation, Error> {
 /// ```
 pub fn compute_json(name: &str, input: &str) -> Result<String, Error> {
     named(name)?.compute_json(input)
+}
+
+/// Computes the calculation with this name for many inputs in one call: the results as JSON, in their order.
+///
+/// # Errors
+/// As [`named`], then those of every input that is refused, each at its number: `inputs[17].rule.spacing`.
+///
+/// ```
+/// use seamwright::job::compute_all_json;
+/// let depths = compute_all_json("sealant.joint-depth", &[r#"{"rule": "half-width", "width": "20 mm"}"#, r#"{"rule": "half-width", "width": "3/4\""}"#])?;
+/// assert_eq!(depths, [r#""10 mm""#, r#""9.525 mm""#]);
+/// let e = compute_all_json("sealant.joint-depth", &[r#"{"rule": "half-width", "width": "20 mm"}"#, r#"{"rule": "half-width"}"#]).unwrap_err();
+/// assert_eq!(e.path(), "inputs[1].width");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn compute_all_json(name: &str, inputs: &[impl AsRef<str>]) -> Result<Vec<String>, Error> {
+    let calculation = named(name)?;
+    let mut faults = Faults::default();
+    let mut out = Vec::with_capacity(inputs.len());
+    for (i, input) in inputs.iter().enumerate() {
+        out.extend(faults.keep(calculation.compute_json(input.as_ref()).map_err(|e| e.under(&format!("inputs[{i}]")))));
+    }
+    faults.check()?;
+    Ok(out)
 }
 
 /// Computes the calculation with this name and records its working: the result as JSON, and the worksheet.

@@ -62,7 +62,7 @@ mod valley_tests;
 mod water_tests;
 
 #[cfg(feature = "serde")]
-pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_json, explain_json, named, names};
+pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
 pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};

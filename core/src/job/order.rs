@@ -312,8 +312,13 @@ impl Bought<'_> {
             totals.add_bead(pipe.collar_bead.width, pipe.collar_bead.depth, pipe.made.collar)?;
         }
         for tape in &totals.tapes {
-            let need = tape.order(supply.roll, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
-            let spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
+            let need = tape.order(supply.roll, supply.tape_laps.lap, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
+            let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
+            match need.splices {
+                0 => {}
+                1 => spec.push_str(", 1 splice"),
+                n => spec.push_str(&format!(", {n} splices")),
+            }
             let line = OrderLine::new(OrderGroup::Sealant, "sealant tape", spec, u64::from(need.rolls), "roll");
             out.push(OrderLine { length: Some(supply.roll), net: Some(tape.length), ..line });
         }

@@ -3,7 +3,7 @@
 use super::input::Job;
 use super::packet::JunctionItem;
 use super::trims::{TrimItem, starts_low};
-use crate::assembly::{LineEnd, LineSeals, PairRule, PanEndOn, RoofCorners, SideSeal, TrimJoints};
+use crate::assembly::{BeadRun, LineEnd, LineSeals, PairRule, PanEndOn, RoofCorners, SideSeal, TrimJoints};
 use crate::error::Error;
 use crate::record::{Calculation, Recorder};
 use crate::roof::Roof;
@@ -24,13 +24,18 @@ fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[
         let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
             let pieces: Vec<Length> = if up { run.pieces.clone() } else { run.pieces.iter().rev().copied().collect() };
-            out.push(TrimJoints::of(&item.name, item.lap, &pieces, before, junction.along.length)?);
+            out.push(TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &pieces, before, junction.along.length)?);
         }
     }
     // The pan's own end lies on what is below it, in its beads.
     if let Some(cut) = junction.pan_end.as_ref().filter(|cut| [cut.first.on, cut.second.on] != [PanEndOn::Against; 2]) {
         let lap = if cut.beads == 0 { Length::ZERO } else { cut.bead.width };
-        out.push(TrimJoints { trim: "valley pan's lower end".to_owned(), lap, at: vec![if up { Length::ZERO } else { junction.along.length }] });
+        out.push(TrimJoints {
+            trim: "valley pan's lower end".to_owned(),
+            girth: Length::ZERO,
+            lap,
+            at: vec![if up { Length::ZERO } else { junction.along.length }],
+        });
     }
     Ok(out)
 }
@@ -43,10 +48,12 @@ pub(super) fn of<R: Recorder>(
     junction: &JunctionItem,
     corners: &RoofCorners,
     trims: &[TrimItem],
-) -> Result<Vec<SideSeal>, Error> {
+) -> Result<(Vec<SideSeal>, Vec<BeadRun>), Error> {
     let joints = joints(roof, junction, corners, trims)?;
     let sealant = &job.supplies.sealant;
     let joined = [LineEnd::Start, LineEnd::End].map(|end| joined(corners, junction, end));
     let seals = LineSeals { along: &junction.along, solved: &junction.section, tape: sealant.tape_laps, choices: &sealant.line, joints: &joints, joined };
-    r.part(|| seals.title(), |r| seals.run(r)).map_err(|e| e.moved("choices", "supplies.sealant.line"))
+    let placed = |e: Error| e.moved("choices", "supplies.sealant.line");
+    let sealed = r.part(|| seals.title(), |r| seals.run(r)).map_err(placed)?;
+    Ok((sealed, seals.beads().map_err(placed)?))
 }

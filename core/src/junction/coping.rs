@@ -136,16 +136,6 @@ pub struct Coping {
 pub(super) const NAME: &str = "coping";
 
 impl Coping {
-    /// What must be in place before what. Common practice, no published source.
-    pub const ORDER_OF_WORK: &'static [&'static str] = &[
-        "Build the wall's top to its fall toward the roof; bring the wall's membrane over it and down both faces.",
-        "See that the base flashing's leg, and what comes up the outside, stand fastened under the lines of the coping.",
-        "Snap a line for the top edge of each cleat, down from the wall's top edge; fasten the cleats to it, with gaps between their pieces.",
-        "Set the corner pieces first, then a joint plate at each joint in its two beads a side.",
-        "Hook each piece of coping on the outer cleat, roll it over and hook it on the cleat of the roof side, or screw that face through the middle of its slots.",
-        "Leave the gap at each joint as the temperature of the day asks; put no fastener through the top or the joint plates.",
-    ];
-
     fn check(&self) -> Result<(), Error> {
         let (d, mut faults) = (&self.detail, Faults::default());
         faults.keep(self.thickness.positive("thickness"));

@@ -11,7 +11,7 @@ fn side() -> CopingSide {
     CopingSide { behind: Length::ZERO, depth: len("4\""), kick: degrees(40.0), clears: len("5/8\""), hold: CopingHold::Cleat(cleat()), over: None }
 }
 
-fn screws() -> SlottedScrews {
+pub(super) fn screws() -> SlottedScrews {
     SlottedScrews { row: row(), above_bend: len("1\""), hem: len("1/2\""), shank: len("1/4\""), slot: len("1/2\""), travel: len("1/8\"") }
 }
 

@@ -118,17 +118,6 @@ pub struct ExpansionAcross {
 }
 
 impl ExpansionAcross {
-    /// What must be in place before what. Common practice, no published source.
-    pub const ORDER_OF_WORK: &'static [&'static str] = &[
-        "Run the lower underlayment up past the joint. Lay the lower panels; turn each pan up at its upper end.",
-        "Build the deck above the joint up by the packing: as high as the lower seam tops with their tape.",
-        "Strike the closure line and the screw line; press tape along it and into the corners of every seam; plug hollow seams.",
-        "Set the closures between the seams, flange uphill, tabs against the seams; fasten them; tape on top.",
-        "Set the flashing on closures and packing; fasten its top edge into the deck. Bring the upper underlayment down over its top edge.",
-        "Strike the cleat's front and back down from the flashing's top edge; tape, set and fasten the cleat.",
-        "Cut the upper panels with their fold, hook them on the cleat, and leave the gap at the fold as the temperature of the day asks. Nothing fastens them here.",
-    ];
-
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.to_fixed.not_negative("to_fixed"));

@@ -198,17 +198,6 @@ struct Places {
 }
 
 impl ExpansionAlong {
-    /// What must be in place before what. Common practice, no published source.
-    pub const ORDER_OF_WORK: &'static [&'static str] = &[
-        "Fasten the curbs to their lines, the gap between them as the temperature of the day asks; bring the underlayment up both.",
-        "Hang an insulated flexible membrane in the gap, loose enough for the widest opening.",
-        "Lay the panels of both sides to their lines; turn their edges up against the curbs. No fastener goes through a turned-up edge.",
-        "Set the cleats on the curbs' tops, their legs down before the turned-up edges; fasten them into the tops.",
-        "Slide the cap on from one end: its return under the sliding cleat's hook, its plain leg on the fixed cleat. Lap its pieces, the upper over the lower.",
-        "Rivet the plain leg to the fixed cleat. Leave the sliding side free over its whole length.",
-        "Close the cap's lower end; lap the ridge's cap over its upper end with room for the movement.",
-    ];
-
     fn moves<R: Recorder>(&self, r: &mut R) -> Result<Moves, Error> {
         let length = (self.first.to_fixed + self.second.to_fixed).length()?;
         Ok(Moves { closes: self.range.warming(length, r)?, opens: self.range.cooling(length, r)? })

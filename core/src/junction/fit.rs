@@ -4,10 +4,10 @@
 //! reglet's tongue goes into the wall, a turned-down edge is notched at the seams that it crosses, closures stand between the seams.
 
 use super::cautions::RUNS_INTO_FACE;
-use super::convex::{Convex, P};
+use super::convex::{Convex, P, Span};
 use super::levels::Levels;
 use super::parts::{Along, JunctionTrim, Side, Solved};
-use super::section_fit::deepest;
+use super::section_fit::{TOUCH, deepest};
 use super::top_end::TopEnd;
 use crate::error::{Error, ErrorKind};
 use crate::num;
@@ -93,11 +93,11 @@ impl Line {
     /// What lies behind the face from the line onto it, so far; its back is cut off at the line, where it meets what stands beside it.
     fn solid(self, start: f64, to: f64) -> Convex {
         let back = start + 2.0 * SOLID * to.signum();
-        Convex::new(vec![self.point(start, 0.0), self.point(to, 0.0), self.point(to, -SOLID), self.point(back, -SOLID)])
+        Convex::four([self.point(start, 0.0), self.point(to, 0.0), self.point(to, -SOLID), self.point(back, -SOLID)])
     }
 
     fn block(self, (from, to): (f64, f64), (low, high): (f64, f64)) -> Convex {
-        Convex::new(vec![self.point(from, low), self.point(to, low), self.point(to, high), self.point(from, high)])
+        Convex::four([self.point(from, low), self.point(to, low), self.point(to, high), self.point(from, high)])
     }
 }
 
@@ -245,7 +245,7 @@ fn metal(trim: &JunctionTrim) -> Body<'_> {
             bend_pieces(from(a, d, from_at, 0.0), (was, d), (bend.inside_radius.mm(), t), bend.direction, &mut pieces);
         }
         let quad = |along: (f64, f64), left: (f64, f64)| {
-            Convex::new(vec![from(a, d, along.0, left.0), from(a, d, along.1, left.0), from(a, d, along.1, left.1), from(a, d, along.0, left.1)])
+            Convex::four([from(a, d, along.0, left.0), from(a, d, along.1, left.0), from(a, d, along.1, left.1), from(a, d, along.0, left.1)])
         };
         let name = Some(&*leg.name);
         if to_at > from_at {
@@ -307,7 +307,7 @@ fn bend_pieces<'a>(end: P, (before, after): (P, P), (r, t): (f64, f64), directio
     for w in directions.windows(2) {
         let &[a, b] = w else { continue };
         let on = |d: P, radius: f64| from(centre, d, 0.0, -radius);
-        out.push(Piece { convex: Convex::new(vec![on(a, lower), on(b, lower), on(b, upper), on(a, upper)]), leg: None, is_hem: false });
+        out.push(Piece { convex: Convex::four([on(a, lower), on(b, lower), on(b, upper), on(a, upper)]), leg: None, is_hem: false });
     }
 }
 
@@ -403,7 +403,7 @@ pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Resu
         }
         Beside::WallTop { thickness, rise } => {
             let (t, low) = (thickness.mm(), -SEEN);
-            let block = Convex::new(vec![(0.0, 0.0), (-t, -t * rise.sin() / rise.cos()), (-t, low), (0.0, low)]);
+            let block = Convex::four([(0.0, 0.0), (-t, -t * rise.sin() / rise.cos()), (-t, low), (0.0, low)]);
             bodies.push(whole("wall", Role::Solid, Some(Side::Second), vec![block]));
         }
         Beside::Face(rise) => bodies.push(solid(FACE, rise)),
@@ -413,12 +413,16 @@ pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Resu
     bodies.extend(solved.trims.iter().map(metal));
     let across = decks.iter().any(|d| matches!(d.panels, Panels::Across { .. }));
     let gives = practice::SHEET_GIVES.mm();
-    for (j, b) in bodies.iter().enumerate() {
-        for a in bodies.iter().take(j).filter(|a| is_pair(a, b)) {
-            let of = |own: &'_ Body<'_>, piece: &Piece<'_>, other: Role| own.role != Role::Trim || !goes_through(own.name, piece.leg, other, across);
-            let one = a.pieces.iter().filter(|p| of(a, p, b.role)).map(|p| &p.convex);
-            let other = b.pieces.iter().filter(|p| of(b, p, a.role)).map(|p| &p.convex);
-            let Some((depth, piece)) = deepest(one, other).filter(|(depth, _)| *depth > gives) else { continue };
+    let spans: Vec<Span> = bodies.iter().map(|b| b.pieces.iter().fold(Span::EMPTY, |s, p| s.and(p.convex.span()))).collect();
+    for (j, (b, span)) in bodies.iter().zip(&spans).enumerate() {
+        for (a, other) in bodies.iter().zip(&spans).take(j).filter(|(a, s)| is_pair(a, b) && !s.is_far(span, -gives)) {
+            // What may not go through, and lies near the other body at all.
+            let near = |own: &'_ Body<'_>, piece: &Piece<'_>, role: Role, span: &Span| {
+                !piece.convex.span().is_far(span, -gives) && (own.role != Role::Trim || !goes_through(own.name, piece.leg, role, across))
+            };
+            let one: Vec<&Convex> = a.pieces.iter().filter(|p| near(a, p, b.role, span)).map(|p| &p.convex).collect();
+            let two = b.pieces.iter().filter(|p| near(b, p, a.role, other)).map(|p| &p.convex);
+            let Some((depth, piece)) = deepest(one.iter().copied(), two, gives).filter(|(depth, _)| *depth > gives) else { continue };
             let depth = Length::from_mm(depth)?;
             if a.name == FACE && b.role == Role::Trim {
                 cautions.push(Caution::new(RUNS_INTO_FACE, "detail.face", Source::geometry()).arg("part", b.name).arg("depth", depth));
@@ -455,7 +459,7 @@ impl Solved {
         let mut out = Vec::new();
         for (j, b) in bodies.iter().enumerate() {
             for (i, a) in bodies.iter().enumerate().take(j) {
-                if deepest(a.pieces.iter().map(|p| &p.convex), b.pieces.iter().map(|p| &p.convex)).is_some() {
+                if deepest(a.pieces.iter().map(|p| &p.convex), b.pieces.iter().map(|p| &p.convex), -TOUCH).is_some() {
                     out.push((i, j));
                 }
             }

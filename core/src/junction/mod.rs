@@ -39,6 +39,7 @@ mod rake_parts;
 mod ridge;
 mod row_shelter;
 mod section_fit;
+mod section_kind;
 mod section_sheets;
 mod section_water;
 mod sidewall;
@@ -58,6 +59,7 @@ mod valley_widens;
 mod wall;
 mod water_path;
 mod water_rules;
+mod whole;
 mod work;
 mod work_plan;
 mod work_tasks;
@@ -99,6 +101,8 @@ mod transition_tests;
 #[cfg(test)]
 mod valley_tests;
 #[cfg(test)]
+mod whole_tests;
+#[cfg(test)]
 mod work_tests;
 
 pub use cautions::{
@@ -131,6 +135,7 @@ pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
 pub use row_shelter::{RowShelter, Shelter};
 pub use section_fit::{Meeting, SectionFit, SectionPart, Touch};
+pub use section_kind::SectionKind;
 pub use section_sheets::WaterSide;
 pub use section_water::{FacePath, PathFace, SectionWater, WaterCheck};
 pub use sidewall::{Sidewall, SidewallDetail};
@@ -149,5 +154,6 @@ pub use valley_widens::{ValleyWidening, WideningPan};
 pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
 pub use water_path::{PathCheck, PathFailure, PathFault, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
 pub use water_rules::{LapRule, WaterRules};
+pub use whole::{JunctionInput, WholeJunction, WorkedJunction};
 pub use work::{SectionWork, WorkStep, order_of_work};
 pub use work_plan::{WorkPlan, WorkTask};

@@ -137,16 +137,6 @@ pub struct PipePlan {
 }
 
 impl Pipe {
-    /// What must be in place before what. Common practice, no published source.
-    pub const ORDER_OF_WORK: &'static [&'static str] = &[
-        "Lay the panel over the pipe's place, or slit it from its end; keep the pipe in the pan, clear of the seams.",
-        "Mark the pipe's middle on the pan; cut the hole, with its room for the movement up and down the slope.",
-        "Bring the underlayment up the pipe and strip it in.",
-        "Slide the boot down the pipe; mark its base on the pan; press tape on the base's line, ends lapped at the lower edge.",
-        "Set the base; screw it to the pan alone, from the middle of each side outward. No screw reaches the deck.",
-        "Leave the boot loose between base and collar by the movement; clamp the collar and run its bead.",
-    ];
-
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         for (path, length) in [("diameter", self.diameter), ("coverage", self.coverage)] {

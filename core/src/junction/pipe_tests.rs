@@ -7,7 +7,7 @@ use crate::record::Calculation;
 use crate::units::{Expansion, Length, Temperature};
 use proptest::prelude::*;
 
-fn pipe() -> Pipe {
+pub(super) fn pipe() -> Pipe {
     let at = |text: &str| Temperature::parse(text).unwrap();
     Pipe {
         diameter: len("100 mm"),

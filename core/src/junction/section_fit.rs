@@ -90,12 +90,13 @@ pub struct SectionFit {
 }
 
 /// The deepest that any piece of the one lies in a piece of the other, and which of the other's that is; none where they are apart.
-pub(super) fn deepest<'a>(one: impl Iterator<Item = &'a Convex> + Clone, other: impl Iterator<Item = &'a Convex>) -> Option<(f64, &'a Convex)> {
+pub(super) fn deepest<'a>(one: impl Iterator<Item = &'a Convex> + Clone, other: impl Iterator<Item = &'a Convex>, least: f64) -> Option<(f64, &'a Convex)> {
     let mut out: Option<(f64, &Convex)> = None;
     for b in other {
-        for a in one.clone().filter(|a| !a.is_far(b, TOUCH)) {
-            let depth = a.depth(b, TOUCH);
-            if depth >= -TOUCH && out.is_none_or(|(most, _)| depth > most) {
+        for a in one.clone().filter(|a| !a.span().is_far(b.span(), -least)) {
+            // Only what is deeper than what was found counts.
+            let depth = a.depth(b, out.map_or(least, |(most, _)| most));
+            if depth >= least && out.is_none_or(|(most, _)| depth > most) {
                 out = Some((depth, b));
             }
         }
@@ -103,7 +104,6 @@ pub(super) fn deepest<'a>(one: impl Iterator<Item = &'a Convex> + Clone, other: 
     out
 }
 
-/// Twice the area that three points turn around, more than nothing to the left.
 fn turn(a: P, b: P, c: P) -> f64 {
     (b.0 - a.0) * (c.1 - b.1) - (b.1 - a.1) * (c.0 - b.0)
 }
@@ -142,7 +142,7 @@ impl Calculation for SectionFit {
         let mut out = Vec::new();
         for (j, (second, name)) in parts.iter().zip(&self.parts).enumerate() {
             for (first, before) in parts.iter().zip(&self.parts).take(j) {
-                let Some((depth, piece)) = deepest(first.iter(), second.iter()) else { continue };
+                let Some((depth, piece)) = deepest(first.iter(), second.iter(), -TOUCH) else { continue };
                 let touch = if depth > gives { Touch::Clash } else { Touch::Contact };
                 let (x, z) = piece.centre();
                 let at = SectionPoint { x: Length::from_mm(x)?, z: Length::from_mm(z)? };

@@ -1,6 +1,5 @@
 //! The sheets of a solved section along each of its faces: where each lies up the slope, and how high over the deck.
 
-use super::draft::{along, through};
 use super::levels::Levels;
 use super::parts::{Adjoining, JunctionTrim, Side, Solved};
 use super::support::SectionPoint;
@@ -101,15 +100,23 @@ impl Leg {
 /// A direction and the foot from which positions along it are told.
 struct Face {
     rise: Angle,
+    sin: f64,
+    cos: f64,
     way: i32,
     /// How high the deck's edge stands over the junction line.
     raised: Length,
 }
 
 impl Face {
+    fn new(rise: Angle, way: i32) -> Face {
+        Face { rise, sin: rise.sin(), cos: rise.cos(), way, raised: Length::ZERO }
+    }
+
+    /// Along the face, and out of it, as the sections themselves measure.
     fn at(&self, p: SectionPoint) -> Result<(Length, Length), Error> {
-        let p = SectionPoint { z: (p.z - self.raised).length()?, ..p };
-        Ok(((along(p, self.rise)? * self.way).length()?, through(p, self.rise)?.height))
+        let (x, z) = (p.x.mm(), (p.z - self.raised).length()?.mm());
+        let along = Length::from_mm(x * self.cos + z * self.sin)?;
+        Ok(((along * self.way).length()?, Length::from_mm(z * self.cos - x * self.sin)?))
     }
 
     /// The stretch of a trim's legs that lie along this face.
@@ -169,7 +176,7 @@ pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angl
     let raised = riser.filter(|_| of.side == Side::Second).unwrap_or_default();
     let stands = |trim: &JunctionTrim| riser.is_none_or(|h| trim.corners.iter().any(|c| c.z >= h) == (of.side == Side::Second));
     let other = other.filter(|_| riser.is_none());
-    let face = Face { rise: of.rise, way: of.way(), raised };
+    let face = Face { raised, ..Face::new(of.rise, of.way()) };
     let away = of.water == Water::Away;
     let mine = |leg: &Leg| match other.map(|rise| leg.off(rise) - leg.off(of.rise)) {
         // Some of it on this side, and none of it under the deck: the drip of the other side may run in this one's direction.
@@ -188,7 +195,7 @@ pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angl
 
 /// The trims along a wall at the line and the cladding on it, in positions up the wall.
 pub(super) fn on_wall(solved: &Solved) -> Result<Vec<FaceSheet<'_>>, Error> {
-    let face = Face { rise: Angle::SQUARE, way: 1, raised: Length::ZERO };
+    let face = Face::new(Angle::SQUARE, 1);
     let mut out = Vec::new();
     for (k, trim) in solved.trims.iter().enumerate() {
         out.extend(face.sheet(k, trim, |leg| leg.middle > Length::ZERO && leg.out <= OFF_WALL)?);

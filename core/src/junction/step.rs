@@ -115,19 +115,6 @@ pub struct Step {
 }
 
 impl Step {
-    /// What must be in place before what. Common practice, no published source.
-    pub const ORDER_OF_WORK: &'static [&'static str] = &[
-        "Run the lower underlayment up the riser, and the wall's barrier of the riser over it.",
-        "Lay the lower panels; turn each pan up at its upper end.",
-        "Strike the closure line and the screw line; press tape along it and into the corners of every seam; plug hollow seams.",
-        "Set the closures, flange uphill, and fasten them; tape on top.",
-        "Set the lower flashing: flange on the seam tops, leg against the riser; fasten the leg near its top; rivet the turned-down edge.",
-        "Fasten the continuous cleat over the leg, where there is one, to its line.",
-        "Set the upper trim: hook its hem on the cleat, its face down over the leg, and fasten its deck flange. Bring the upper underlayment over that flange.",
-        "Set the hook strip to its line and fasten it.",
-        "Lay the upper panels; fold each end around the strip and leave the gap at the fold.",
-    ];
-
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.riser.positive("riser"));

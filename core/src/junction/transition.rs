@@ -298,6 +298,17 @@ impl PitchTransition {
     }
 }
 
+impl PitchTransition {
+    /// Where the slopes differ so little that the bend lies beyond the lower flange, packing cures what a longer flange or another hold-back hardly could.
+    fn far_bend(&self, section: &TransitionSection, e: Error) -> Error {
+        let difference = self.upper.pitch.angle().degrees() - self.lower.pitch.angle().degrees();
+        match Length::from_mm(section.h.mm() / num::cos_deg(difference)) {
+            Ok(packing) => e.cured_by(format!("packing of {packing}, which puts the bend on the line, or a flange that reaches from the panels to the bend")),
+            Err(_) => e,
+        }
+    }
+}
+
 /// Whether a point stands out of the line between two others by more than noise, so that there is a bend at it.
 fn stands_out(point: SectionPoint, from: SectionPoint, to: SectionPoint) -> Result<bool, Error> {
     let way = |a: SectionPoint, b: SectionPoint| -> Result<(f64, f64), Error> { Ok(((b.x - a.x).length()?.mm(), (b.z - a.z).length()?.mm())) };
@@ -333,7 +344,8 @@ impl Calculation for PitchTransition {
             down: -1,
         };
         let ended = r.part(|| "lower panels".into(), |r| d.end.solve(r, &end));
-        let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
+        let ended = ended.map_err(|e| e.under("detail.end"));
+        let ended = faults.keep(if section.bend_on_lower > d.end.flange { ended.map_err(|e| self.far_bend(&section, e)) } else { ended });
         let on = Support { rise: self.upper.pitch.angle(), height: (d.packing + d.sheet.thickness).length()? };
         let place =
             CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, struck: StruckFrom::TopEdge, panels: self.upper.levels };

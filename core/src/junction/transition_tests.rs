@@ -309,6 +309,19 @@ fn a_closure_that_falls_off_the_panel_is_refused_by_how_much() {
 }
 
 #[test]
+fn slopes_that_hardly_differ_are_cured_by_packing() {
+    let mut t = transition("20 deg", "20.01 deg");
+    let e = t.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.end.hold_back"));
+    let cure = e.cure().unwrap().to_owned();
+    // 272 m away the bend is no use; the packing named puts it on the line.
+    assert!(cure.starts_with("packing of "), "{e}");
+    let packing = cure.trim_start_matches("packing of ").split(',').next().unwrap();
+    t.detail.packing = len(packing);
+    assert!(t.compute().map_or_else(|e| !e.path().ends_with("hold_back"), |_| true));
+}
+
+#[test]
 fn lower_panels_stop_short_of_the_upper_deck() {
     let mut t = transition("3:12", "8:12");
     t.detail.end.hold_back = len("1/8\"");

@@ -65,49 +65,95 @@ impl Calculation for WorkPlan {
 
     /// Gives the tasks by number, in the order in which they are done.
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Vec<usize>, Error> {
-        // How many tasks are still to give each thing.
-        let mut awaited: BTreeMap<&str, usize> = self.there.iter().map(|t| (t.as_str(), 0)).collect();
-        for thing in self.tasks.iter().flat_map(|t| &t.gives) {
-            *awaited.entry(thing).or_insert(0) += 1;
+        let mut things: BTreeMap<&str, usize> = BTreeMap::new();
+        for thing in self.there.iter().chain(self.tasks.iter().flat_map(|t| &t.gives)) {
+            let next = things.len();
+            things.entry(thing).or_insert(next);
         }
         let mut faults = Faults::default();
         for (i, task) in self.tasks.iter().enumerate() {
-            for (j, need) in task.needs.iter().enumerate().filter(|(_, n)| !awaited.contains_key(n.as_str())) {
+            for (j, need) in task.needs.iter().enumerate().filter(|(_, n)| !things.contains_key(n.as_str())) {
                 let error = Error::new(ErrorKind::Missing, format!("\"{}\" needs what nothing puts in place", task.does)).at(format!("tasks[{i}].needs[{j}]"));
-                let known = awaited.keys().copied().collect::<Vec<_>>().join(", ");
+                let known = things.keys().copied().collect::<Vec<_>>().join(", ");
                 faults.add(error.value_of(need).accepts(known).cured_by("a task that gives it"));
             }
         }
         core::mem::take(&mut faults).check()?;
-        let mut done = vec![false; self.tasks.len()];
-        let mut out: Vec<usize> = Vec::with_capacity(self.tasks.len());
-        while out.len() < self.tasks.len() {
-            let lacks = |task: &WorkTask| task.needs.iter().position(|n| awaited.get(n.as_str()).is_some_and(|left| *left > 0));
-            let next = self.tasks.iter().zip(&done).position(|(task, done)| !*done && lacks(task).is_none());
-            let Some(k) = next else {
-                let waiting = self.tasks.iter().zip(&done).enumerate().filter(|(_, (_, done))| !**done);
-                for (i, (task, _)) in waiting {
-                    let j = lacks(task).unwrap_or_default();
-                    let error = Error::new(ErrorKind::Conflict, format!("\"{}\" waits for what waits for it", task.does)).at(format!("tasks[{i}].needs[{j}]"));
-                    faults.add(error.value_of(task.needs.get(j).map_or("", String::as_str)).accepts("tasks of which one can come first"));
-                }
-                return faults.check().map(|()| out);
-            };
-            let Some(task) = self.tasks.get(k) else { break };
-            for thing in &task.gives {
-                if let Some(left) = awaited.get_mut(thing.as_str()) {
+        let mut numbered = Numbered::with_things(things.len());
+        let number = |name: &String| things.get(name.as_str()).copied().unwrap_or_default();
+        for task in &self.tasks {
+            numbered.add(task.gives.iter().map(number), task.needs.iter().map(number));
+        }
+        let (order, left) = numbered.in_order();
+        for (i, task) in self.tasks.iter().enumerate().filter(|(i, _)| !order.contains(i)) {
+            let j = task.needs.iter().position(|n| left.get(number(n)).is_some_and(|left| *left > 0)).unwrap_or_default();
+            let error = Error::new(ErrorKind::Conflict, format!("\"{}\" waits for what waits for it", task.does)).at(format!("tasks[{i}].needs[{j}]"));
+            faults.add(error.value_of(task.needs.get(j).map_or("", String::as_str)).accepts("tasks of which one can come first"));
+        }
+        faults.check()?;
+        for (place, task) in (1_usize..).zip(order.iter().filter_map(|k| self.tasks.get(*k))) {
+            r.step(|| task.step(place));
+        }
+        Ok(order)
+    }
+}
+
+impl WorkTask {
+    /// The step of a worksheet in which it is done.
+    pub(super) fn step(&self, place: usize) -> Step {
+        let needs = if self.needs.is_empty() { "nothing".to_owned() } else { self.needs.join(", ") };
+        Step::new(format!("{place}. {}", self.does)).with("needs", needs).gives(self.gives.join(", ")).source(Source::CommonPractice)
+    }
+}
+
+/// Tasks over things that are numbers, put in order: what [`WorkPlan`] and the work at a section are once their names are looked up.
+#[derive(Debug)]
+pub(super) struct Numbered {
+    /// How many tasks are still to give each thing.
+    left: Vec<usize>,
+    /// What the tasks give and need, one after the other.
+    things: Vec<usize>,
+    /// Where in them each task's own begin, what it needs among them, and their end.
+    tasks: Vec<(usize, usize, usize)>,
+}
+
+impl Numbered {
+    pub(super) fn with_things(count: usize) -> Numbered {
+        Numbered { left: vec![0; count], things: Vec::with_capacity(64), tasks: Vec::with_capacity(32) }
+    }
+
+    /// One more task. A thing beyond the count is never there.
+    pub(super) fn add(&mut self, gives: impl Iterator<Item = usize>, needs: impl Iterator<Item = usize>) {
+        let start = self.things.len();
+        self.things.extend(gives);
+        let needed = self.things.len();
+        for thing in self.things.get(start..).unwrap_or_default() {
+            if let Some(left) = self.left.get_mut(*thing) {
+                *left += 1;
+            }
+        }
+        self.things.extend(needs);
+        self.tasks.push((start, needed, self.things.len()));
+    }
+
+    /// The tasks by number in the order in which they are done, as far as one can come next; and how many are still to give each thing.
+    pub(super) fn in_order(mut self) -> (Vec<usize>, Vec<usize>) {
+        let mut waiting: Vec<usize> = (0..self.tasks.len()).collect();
+        let mut out = Vec::with_capacity(waiting.len());
+        let ready = |numbered: &Numbered, task: usize| {
+            let (_, needed, end) = numbered.tasks.get(task).copied().unwrap_or_default();
+            numbered.things.get(needed..end).unwrap_or_default().iter().all(|t| numbered.left.get(*t) == Some(&0))
+        };
+        while let Some(at) = waiting.iter().position(|task| ready(&self, *task)) {
+            let task = waiting.remove(at);
+            let (start, needed, _) = self.tasks.get(task).copied().unwrap_or_default();
+            for thing in self.things.get(start..needed).unwrap_or_default() {
+                if let Some(left) = self.left.get_mut(*thing) {
                     *left = left.saturating_sub(1);
                 }
             }
-            if let Some(d) = done.get_mut(k) {
-                *d = true;
-            }
-            out.push(k);
-            r.step(|| {
-                let needs = if task.needs.is_empty() { "nothing".to_owned() } else { task.needs.join(", ") };
-                Step::new(format!("{}. {}", out.len(), task.does)).with("needs", needs).gives(task.gives.join(", ")).source(Source::CommonPractice)
-            });
+            out.push(task);
         }
-        Ok(out)
+        (out, self.left)
     }
 }

@@ -2,6 +2,7 @@
 
 use super::cautions::FLANGE_OVER_UNDERLAYMENT;
 use super::parts::Solved;
+use super::section_kind::SectionKind;
 use crate::roof::LineKind;
 
 /// A task at a junction.
@@ -131,7 +132,8 @@ const VALLEY: &[Task] = &[
     task("Cut the panels on the skew, fold their ends, hook them, and leave the gap at the fold.", &["panels"], &["hooks", "underlayment"], &["panel"]),
 ];
 const HEADWALL: &[Task] = &[
-    task("Lay the panels; turn each pan up at its upper end.", &["panels"], &["junction line"], &["panel"]),
+    with("edge of the slot", task("Cut the slot in the deck beside the wall.", &["slot"], &["junction line"], &["edge of the slot"])),
+    task("Lay the panels; turn each pan up at its upper end.", &["panels"], &["slot", "junction line"], &["panel"]),
     TAPE,
     CLOSURES,
     TAPE_OVER,
@@ -196,29 +198,6 @@ const TRANSITION: &[Task] = &[
         &["panel nose", "seam ends"],
     ),
 ];
-const STEP: &[Task] = &[
-    task("Run the lower underlayment up the riser. Lay the lower panels; turn each pan up at its upper end.", &["panels"], &["junction line"], &["panel end"]),
-    TAPE,
-    CLOSURES,
-    TAPE_OVER,
-    task(
-        "Set the lower flashing: flange on the seam tops, leg against the riser; fasten the leg near its top.",
-        &["lower flashing"],
-        &["tape over"],
-        &["trim lower edge", "leg"],
-    ),
-    with("rivets", task("Rivet the turned-down edge to the closures.", &["rivets"], &["lower flashing"], &[])),
-    with("continuous cleat", task("Fasten the continuous cleat over the leg, to its line.", &["continuous cleat"], &["lower flashing"], &["continuous cleat"])),
-    task(
-        "Set the upper trim to its line, its face down over the leg, its hem on the cleat where there is one. Lap pieces, two beads in each lap.",
-        &["eave trim", TOP_EDGE],
-        &["lower flashing", "rivets", "continuous cleat"],
-        &["trim top edge"],
-    ),
-    task("Fasten its deck flange; upper underlayment and flange lap as the drawing has them.", &["flange fastened"], &["eave trim"], &["deck flange"]),
-    task("Set the hook strip to its line and fasten it.", &["hook strip"], &["flange fastened"], &["hook strip"]),
-    task("Lay the upper panels; fold each end around the strip and leave the gap at the fold.", &["upper panels"], &["hook strip"], UPPER_PANELS),
-];
 const CURB_BACK: &[Task] = &[
     REGLET,
     task(
@@ -239,8 +218,175 @@ const CURB_BACK: &[Task] = &[
     task("Bring the curb's cap or counterflashing over the leg.", &["cover"], &["back pan"], &["cladding"]),
 ];
 
+const COPING: &[Task] = &[
+    task("Build the wall's top to its fall toward the roof; bring the wall's membrane over it and down both faces.", &["wall's top"], &["junction line"], &[]),
+    task("See that the base flashing's leg, and what comes up the outside, stand fastened under the lines of the coping.", &["faces"], &["wall's top"], &[]),
+    task(
+        "Snap a line for the top edge of each cleat, down from the wall's top edge; fasten the cleats to it, with gaps between their pieces.",
+        &["cleats"],
+        &["faces"],
+        &["continuous cleat"],
+    ),
+    task("Set the corner pieces first, then a joint plate at each joint in its two beads a side.", &["joint plates"], &["cleats"], &[]),
+    task(
+        "Hook each piece of coping on its cleat, the outer one first, and roll it over the top. Leave the gap at each joint as the temperature of the day asks; put no fastener through the top or the joint plates.",
+        &["coping"],
+        &["cleats", "joint plates"],
+        &[],
+    ),
+    with("face screws", task("Screw the face without a cleat through the middle of its slots.", &["face screws"], &["coping"], &["face screws"])),
+];
+const STEP_LOWER: Task = task(
+    "Set the lower flashing: flange on the seam tops, leg against the riser; fasten the leg near its top.",
+    &["lower flashing"],
+    &["tape over"],
+    &["trim lower edge", "leg"],
+);
+const STEP_FOOT: Task = task("Run the lower underlayment up the riser, and the riser's barrier over it.", &["lower underlayment"], &["junction line"], &[]);
+const STEP_PANELS: Task = task("Lay the lower panels; turn each pan up at its upper end.", &["panels"], &["lower underlayment"], &["panel end"]);
+const STEP_RIVETS: Task = with("rivets", task("Rivet the turned-down edge to the closures.", &["rivets"], &["lower flashing"], &[]));
+const STEP_CLEAT: Task =
+    with("continuous cleat", task("Fasten the continuous cleat over the leg, to its line.", &["continuous cleat"], &["lower flashing"], &["continuous cleat"]));
+const STEP_TRIM: Task = task(
+    "Set the upper trim, its face down over the leg and its hem on the cleat where there is one.",
+    &["upper trim", TOP_EDGE],
+    &["lower flashing", "continuous cleat"],
+    &["trim top edge"],
+);
+const STEP_UPPER: Task =
+    task("Lay the upper panels; fold each end around the strip and leave the gap at the fold.", &["upper panels"], &["hook strip"], UPPER_PANELS);
+const STEP: &[Task] = &[
+    STEP_FOOT,
+    STEP_PANELS,
+    TAPE,
+    CLOSURES,
+    TAPE_OVER,
+    STEP_LOWER,
+    STEP_RIVETS,
+    STEP_CLEAT,
+    STEP_TRIM,
+    task("Fasten its deck flange.", &["flange fastened"], &["upper trim"], &["deck flange"]),
+    task("Bring the upper underlayment down over the deck flange.", &["underlayment"], &["flange fastened"], &[]),
+    task("Set the hook strip to its line and fasten it.", &["hook strip"], &["underlayment", "flange fastened"], &["hook strip"]),
+    STEP_UPPER,
+];
+/// A step whose upper flange lies on the underlayment.
+const STEP_OVER: &[Task] = &[
+    STEP_FOOT,
+    STEP_PANELS,
+    TAPE,
+    CLOSURES,
+    TAPE_OVER,
+    STEP_LOWER,
+    STEP_RIVETS,
+    STEP_CLEAT,
+    task("Lay the upper underlayment down to the edge of the riser.", &["underlayment"], &["junction line"], &[]),
+    Task { needs: &["lower flashing", "continuous cleat", "underlayment"], ..STEP_TRIM },
+    task("Fasten its deck flange, and strip in its upper edge.", &["flange fastened"], &["upper trim"], &["deck flange"]),
+    task("Set the hook strip to its line and fasten it.", &["hook strip"], &["flange fastened"], &["hook strip"]),
+    STEP_UPPER,
+];
+const EXPANSION_ACROSS: &[Task] = &[
+    task(
+        "Run the lower underlayment up past the joint. Lay the lower panels; turn each pan up at its upper end.",
+        &["panels"],
+        &["junction line"],
+        &["panel end"],
+    ),
+    task("Build the deck above the joint up by the packing: as high as the lower seam tops with their tape.", &["packing"], &["junction line"], &[]),
+    task(
+        "Hold the flashing on the lower seam tops and the packing; mark its lower edge and the seams on the panels.",
+        &[LOWER_EDGE],
+        &["panels", "packing"],
+        &["trim lower edge"],
+    ),
+    task(
+        "Take the flashing away; strike the closure line back from the edge mark, and the screw line from it.",
+        &["closure lines"],
+        &[LOWER_EDGE],
+        &["closure"],
+    ),
+    Task { needs: &["closure lines"], lines: &[], ..TAPE },
+    CLOSURES,
+    TAPE_OVER,
+    task("Set the flashing on closures and packing.", &["flashing", TOP_EDGE], &["tape over", "packing"], &["trim top edge"]),
+    task("Fasten its top edge into the deck.", &["flashing fastened"], &["flashing"], &["screws along the top edge"]),
+    with("rivets", task("Rivet its turned-down edge to the closures.", &["rivets"], &["flashing"], &[])),
+    task(
+        "Strike the cleat's front and back down from the flashing's top edge; tape, set and fasten the cleat.",
+        &["offset cleat"],
+        &["flashing fastened"],
+        &["offset cleat", "cleat"],
+    ),
+    task("Bring the upper underlayment down over the flashing's top edge.", &["underlayment"], &["flashing fastened", "offset cleat"], &[]),
+    task(
+        "Cut the upper panels with their fold, hook them on the cleat, and leave the gap at the fold as the temperature of the day asks. Nothing fastens them here.",
+        &["upper panels"],
+        &["offset cleat", "underlayment"],
+        &["panel nose", "seam ends"],
+    ),
+];
+const EXPANSION_ALONG: &[Task] = &[
+    task(
+        "Fasten the curbs to their lines, the gap between them as the temperature of the day asks; bring the underlayment up both.",
+        &["curbs"],
+        &["junction line"],
+        &["curb"],
+    ),
+    task("Hang an insulated flexible membrane in the gap, loose enough for the widest opening.", &["membrane"], &["curbs"], &[]),
+    task(
+        "Lay the panels of both sides to their lines; turn their edges up against the curbs. No fastener goes through a turned-up edge.",
+        &["panels"],
+        &["curbs"],
+        &["panel edge"],
+    ),
+    task(
+        "Set the cleats on the curbs' tops, their legs down before the turned-up edges; fasten them into the tops.",
+        &["cleats"],
+        &["panels", "membrane"],
+        &["cleat fasteners"],
+    ),
+    task(
+        "Slide the cap on from one end: its return under the sliding cleat's hook, its plain leg on the fixed cleat. Lap its pieces, the upper over the lower.",
+        &["joint cap"],
+        &["cleats"],
+        &[],
+    ),
+    task("Rivet the plain leg to the fixed cleat. Leave the sliding side free over its whole length.", &["rivets"], &["joint cap"], &[]),
+    task("Close the cap's lower end; lap the ridge's cap over its upper end with room for the movement.", &["ends"], &["rivets"], &[]),
+];
+const PIPE: &[Task] = &[
+    task("Bring the underlayment up the pipe and strip it in.", &["underlayment"], &["junction line"], &[]),
+    task("Lay the panel over the pipe's place, or slit it from its end; keep the pipe in the pan, clear of the seams.", &["panel"], &["underlayment"], &[]),
+    task("Mark the pipe's middle on the pan; cut the hole, with its room for the movement up and down the slope.", &["hole"], &["panel"], &["hole"]),
+    task(
+        "Slide the boot down the pipe; mark its base on the pan; press tape on the base's line, ends lapped at the lower edge.",
+        &["tape"],
+        &["hole"],
+        &["base"],
+    ),
+    task(
+        "Set the base; screw it to the pan alone, from the middle of each side outward. No screw reaches the deck.",
+        &["base"],
+        &["tape"],
+        &["screws of the base"],
+    ),
+    task("Leave the boot loose between base and collar by the movement; clamp the collar and run its bead.", &["collar"], &["base"], &[]),
+];
+
 /// The tasks of a kind.
-pub(super) const fn of_kind(kind: LineKind) -> &'static [Task] {
+pub(super) const fn of_kind(kind: SectionKind) -> &'static [Task] {
+    match kind {
+        SectionKind::Line(kind) => of_line(kind),
+        SectionKind::Coping => COPING,
+        SectionKind::ExpansionAcross => EXPANSION_ACROSS,
+        SectionKind::ExpansionAlong => EXPANSION_ALONG,
+        SectionKind::Pipe => PIPE,
+    }
+}
+
+/// The tasks at a line of the roof.
+const fn of_line(kind: LineKind) -> &'static [Task] {
     match kind {
         LineKind::Eave => EAVE,
         LineKind::Rake => RAKE,
@@ -257,9 +403,13 @@ pub(super) const fn of_kind(kind: LineKind) -> &'static [Task] {
 }
 
 /// The tasks of a kind in this section: those that it has the parts for.
-pub(super) fn of_section(kind: LineKind, solved: &Solved) -> Vec<Task> {
+pub(super) fn of_section(kind: SectionKind, solved: &Solved) -> Vec<Task> {
     let over = solved.cautions.iter().any(|c| c.code() == FLANGE_OVER_UNDERLAYMENT);
-    let tasks = if kind == LineKind::Eave && over { EAVE_OVER } else { of_kind(kind) };
+    let tasks = match kind {
+        SectionKind::Line(LineKind::Eave) if over => EAVE_OVER,
+        SectionKind::Line(LineKind::Step) if over => STEP_OVER,
+        _ => of_kind(kind),
+    };
     let has =
         |name: &str| solved.trims.iter().any(|t| t.name == name) || solved.along.iter().any(|a| a.name == name) || solved.lines.iter().any(|l| l.name == name);
     tasks.iter().filter(|t| t.only.is_empty() || has(t.only)).copied().collect()

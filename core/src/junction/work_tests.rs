@@ -3,8 +3,9 @@
 use super::test_sections::{len, row, slope};
 use super::work_tasks::{THERE, of_kind};
 use super::{
-    Datum, EaveFixing, FlangeLies, LayoutLine, LineOrder, RidgeVent, SectionWork, Side, Solved, WallCover, WorkPlan, WorkStep, WorkTask, covered_tests,
-    curb_back_tests, eave_tests, high_side_tests, order_of_work, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
+    CopingHold, Datum, EaveFixing, FlangeLies, LayoutLine, LineOrder, RidgeVent, SectionKind, SectionWork, Side, Solved, WallCover, WorkPlan, WorkStep,
+    WorkTask, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests, high_side_tests, order_of_work, pipe_tests, rake_tests, ridge_tests,
+    sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::ErrorKind;
 use crate::record::Calculation;
@@ -18,7 +19,7 @@ fn line(name: &'static str, datum: Datum, from_datum: i16, from_line: i16) -> La
 }
 
 /// A section of every kind.
-fn sections() -> Vec<(LineKind, Solved)> {
+fn sections() -> Vec<(SectionKind, Solved)> {
     let mut eave = eave_tests::asked(slope(25.0));
     eave.detail.panel.fixed = Some(EaveFixing { up_the_slope: len("3\""), fasteners: row() });
     let mut over = eave.clone();
@@ -28,7 +29,14 @@ fn sections() -> Vec<(LineKind, Solved)> {
     let mut let_in = covered_tests::headwall("4:12");
     let_in.detail.wall.cover = WallCover::Reglet(covered_tests::reglet());
     let transition = transition_tests::transition("3:12", "8:12").compute().unwrap();
-    vec![
+    let mut screwed = coping_tests::coping();
+    screwed.detail.roof_side.hold = CopingHold::Screws(coping_tests::screws());
+    let mut vented = covered_tests::headwall("4:12");
+    vented.detail.vent = RidgeVent::Vented { slot: len("1\""), open_ratio: 0.4 };
+    let step = step_tests::step(15.0, 20.0);
+    let mut step_over = step.clone();
+    step_over.detail.upper.flange.lies = FlangeLies::OverUnderlayment;
+    let lines = [
         (LineKind::Eave, eave.compute().unwrap()),
         (LineKind::Eave, over.compute().unwrap()),
         (LineKind::Rake, rake_tests::asked().compute().unwrap()),
@@ -43,11 +51,21 @@ fn sections() -> Vec<(LineKind, Solved)> {
         (LineKind::ShallowToSteep, transition.clone()),
         (LineKind::SteepToShallow, transition),
         (LineKind::CurbBack, curb_back_tests::curb(slope(25.0)).compute().unwrap()),
-        (LineKind::Step, step_tests::step(30.0, 20.0).compute().unwrap()),
-    ]
+    ];
+    let others = [
+        (SectionKind::Coping, coping_tests::coping().compute().unwrap()),
+        (SectionKind::Coping, screwed.compute().unwrap()),
+        (SectionKind::Line(LineKind::Step), step.compute().unwrap()),
+        (SectionKind::Line(LineKind::Step), step_over.compute().unwrap()),
+        (SectionKind::ExpansionAcross, expansion_tests::across().compute().unwrap()),
+        (SectionKind::ExpansionAlong, expansion_tests::along().compute().unwrap()),
+        (SectionKind::Pipe, pipe_tests::pipe().compute().unwrap().section),
+        (SectionKind::Line(LineKind::Headwall), vented.compute().unwrap()),
+    ];
+    lines.into_iter().map(|(kind, solved)| (kind.into(), solved)).chain(others).collect()
 }
 
-fn work(kind: LineKind, solved: &Solved) -> Vec<WorkStep> {
+fn work(kind: SectionKind, solved: &Solved) -> Vec<WorkStep> {
     let asked = SectionWork { kind, solved };
     let (out, sheet) = asked.explain().unwrap_or_else(|e| panic!("{kind}: {e}"));
     assert_eq!(asked.compute().unwrap(), out);
@@ -65,7 +83,7 @@ fn everything_is_there_when_it_is_needed() {
         let mut struck: BTreeSet<usize> = BTreeSet::new();
         for step in &steps {
             for need in &step.needs {
-                assert!(there.contains(need), "{kind}: {} before {need}", step.does);
+                assert!(there.contains(&**need), "{kind}: {} before {need}", step.does);
             }
             for &i in &step.lines {
                 let line = &solved.lines[i];
@@ -79,14 +97,14 @@ fn everything_is_there_when_it_is_needed() {
                 assert!(is_there, "{kind}: {} from {}", line.name, line.datum);
                 assert!(struck.insert(i), "{kind}: {} twice", line.name);
             }
-            there.extend(step.gives.iter().cloned());
+            there.extend(step.gives.iter().map(|g| g.clone().into_owned()));
         }
         assert_eq!(struck.len(), solved.lines.len(), "{kind}");
         assert!(!steps.iter().any(|s| s.does.starts_with("Strike the lines that are left")), "{kind}: {:?}", steps.last());
         // Every trim of the section is set by some step that names it, or by the step of its kind.
         assert!(steps.len() >= 4, "{kind}");
     }
-    assert_eq!(seen.len(), LineKind::ALL.len() - 1, "every kind but the unknown");
+    assert_eq!(seen.len(), SectionKind::all().count() - 1, "every kind but the unknown line");
 }
 
 #[test]
@@ -133,6 +151,51 @@ fn a_line_that_refers_to_what_is_not_there_is_an_error() {
 }
 
 #[test]
+fn at_every_kind_a_line_waits_for_what_it_is_measured_from() {
+    let mut tried = 0;
+    for (kind, solved) in sections() {
+        for (i, line) in solved.lines.iter().enumerate() {
+            let from = match &line.datum {
+                Datum::JunctionLine => continue,
+                Datum::TrimTopEdge => "trim top edge",
+                Datum::TrimLowerEdge => "trim lower edge",
+                Datum::Line(name) => name,
+            };
+            // Struck too late, and never.
+            let at = solved.lines.iter().position(|l| l.side == line.side && l.name == from).unwrap();
+            for late in [true, false] {
+                let mut without = solved.clone();
+                let moved = without.lines.remove(at);
+                if late {
+                    without.lines.push(moved);
+                }
+                let e = SectionWork { kind, solved: &without }.compute().unwrap_err();
+                assert_eq!(e.kind(), ErrorKind::Missing, "{kind}: {} {i}: {e}", line.name);
+                assert!(e.path().ends_with(".datum") && e.value() == Some(from), "{kind}: {e}");
+                tried += 1;
+            }
+        }
+    }
+    assert!(tried > 150, "{tried}");
+}
+
+#[test]
+fn a_step_and_a_coping_by_hand() {
+    let given = |k: usize| {
+        let (kind, solved) = sections().remove(k);
+        work(kind, &solved).iter().map(|s| s.gives.join("+")).collect::<Vec<String>>()
+    };
+    let foot = ["lower underlayment", "panels", "closure tape", "closures", "tape over", "lower flashing", "rivets", "continuous cleat"];
+    let under = ["upper trim+trim's top edge", "flange fastened", "underlayment", "hook strip", "upper panels"];
+    assert_eq!(given(16), [&foot[..], &under].concat());
+    // On the underlayment it comes first.
+    let over = ["underlayment", "upper trim+trim's top edge", "flange fastened", "hook strip", "upper panels"];
+    assert_eq!(given(17), [&foot[..], &over].concat());
+    assert_eq!(given(14), ["wall's top", "faces", "cleats", "joint plates", "coping"]);
+    assert_eq!(given(15), ["wall's top", "faces", "cleats", "joint plates", "coping", "face screws"]);
+}
+
+#[test]
 fn a_line_that_its_own_step_must_first_put_in_place_is_an_error() {
     // The eave trim's own top edge is struck from that edge: the trim waits for the line and the line for the trim.
     let (kind, mut solved) = sections().remove(0);
@@ -146,7 +209,7 @@ fn a_line_that_its_own_step_must_first_put_in_place_is_an_error() {
 #[test]
 fn sections_without_tasks_of_their_own_set_their_trims_in_order() {
     let (_, solved) = sections().remove(2);
-    let steps = SectionWork { kind: LineKind::Unknown, solved: &solved }.compute().unwrap();
+    let steps = SectionWork { kind: LineKind::Unknown.into(), solved: &solved }.compute().unwrap();
     assert_eq!(steps[0].does, format!("Set the {}.", solved.trims[0].name));
     assert_eq!(steps.len(), solved.trims.len() + 1);
     assert_eq!(steps.last().unwrap().lines.len(), solved.lines.len());
@@ -172,7 +235,7 @@ fn plans_that_cannot_be_worked_are_refused() {
 proptest! {
     /// The order follows from the needs: in whatever order a kind's tasks are listed, each comes after what it needs; and as listed they are in order.
     #[test]
-    fn tasks_listed_in_any_order_are_put_in_order(kind in proptest::sample::select(LineKind::ALL.to_vec()), seed in any::<u64>()) {
+    fn tasks_listed_in_any_order_are_put_in_order(kind in proptest::sample::select(SectionKind::all().collect::<Vec<_>>()), seed in any::<u64>()) {
         let tasks = of_kind(kind);
         let names = |n: &[&str]| n.iter().map(|n| (*n).to_owned()).collect::<Vec<String>>();
         let made: Vec<WorkTask> = tasks.iter().map(|t| WorkTask { does: t.does.into(), gives: names(t.gives), needs: names(t.needs) }).collect();

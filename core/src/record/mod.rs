@@ -12,4 +12,4 @@ pub use caution::{Caution, CautionCode};
 #[cfg(feature = "serde")]
 pub use json::read_json;
 pub use source::{Citation, Seen, Source};
-pub use worksheet::{Calculation, Entry, Off, Recorder, Step, Worksheet};
+pub use worksheet::{Calculation, Entry, Off, Recorder, Step, Worksheet, compute_all};

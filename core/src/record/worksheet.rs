@@ -4,7 +4,7 @@
 //! disagree. With the recorder [`Off`] the steps are closures that are never called, and cost nothing.
 
 use super::Source;
-use crate::error::Error;
+use crate::error::{Error, Faults};
 use core::fmt;
 use std::borrow::Cow;
 
@@ -215,4 +215,29 @@ pub trait Calculation {
         let out = self.run(&mut sheet)?;
         Ok((out, sheet))
     }
+}
+
+/// Computes many of one calculation in one call; the results stand in their order.
+///
+/// # Errors
+/// Those of every one that is refused, each at its number: `[17].detail.fold`.
+///
+/// ```
+/// use seamwright::movement::LengthChange;
+/// use seamwright::record::compute_all;
+/// use seamwright::units::{Expansion, Length, TemperatureDifference};
+/// let (expansion, difference) = (Expansion::parse("12e-6 /K")?, TemperatureDifference::parse("50 K")?);
+/// let of = |length| Length::parse(length).map(|length| LengthChange { expansion, length, difference });
+/// assert_eq!(compute_all(&[of("10 m")?, of("20 m")?])?, [Length::parse("6 mm")?, Length::parse("12 mm")?]);
+/// assert_eq!(compute_all(&[of("10 m")?, of("-1 m")?]).unwrap_err().path(), "[1].length");
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+pub fn compute_all<C: Calculation>(all: &[C]) -> Result<Vec<C::Out>, Error> {
+    let mut faults = Faults::default();
+    let mut out = Vec::with_capacity(all.len());
+    for (i, one) in all.iter().enumerate() {
+        out.extend(faults.keep(one.compute().map_err(|e| e.under(&format!("[{i}]")))));
+    }
+    faults.check()?;
+    Ok(out)
 }

@@ -120,6 +120,8 @@ pub struct TapeNeed {
     pub ordered: Length,
     /// Whole rolls.
     pub rolls: u32,
+    /// Splices: where a roll ends the next laps over it by one lap, which the rolls hold as well.
+    pub splices: u32,
     /// What to know before it is ordered.
     pub cautions: Vec<Caution>,
 }
@@ -186,13 +188,24 @@ impl Calculation for TapeLine {
                 .source(Source::geometry())
         });
         let ordered = Length::from_mm(total.mm() * (1.0 + self.waste_ratio)).map_err(|e| e.under("waste_ratio"))?;
-        let rolls = whole(ordered.mm(), self.roll.mm(), "roll")?;
+        // Every roll but the first gives one lap to the splice before it.
+        let rolls = if ordered <= self.roll {
+            whole(ordered.mm(), self.roll.mm(), "roll")?
+        } else if self.lap < self.roll {
+            whole(ordered.mm() - self.lap.mm(), self.roll.mm() - self.lap.mm(), "roll")?
+        } else {
+            let error = Error::new(ErrorKind::Impossible, "a roll is used up by the lap of its splice").at("roll").value_of(self.roll);
+            return Err(error.accepts(format!("more than {}", self.lap)));
+        };
+        let splices = rolls.saturating_sub(1);
         r.step(|| {
             Step::new("rolls")
-                .formula("up(tape (1 + waste) / roll)")
+                .formula("up((tape (1 + waste) - lap) / (roll - lap)), one where that is a roll at most")
                 .with("tape", total)
                 .with("waste", self.waste_ratio)
                 .with("roll", self.roll)
+                .with("lap", self.lap)
+                .with("splices", splices)
                 .gives(rolls)
                 .source(Source::user())
         });
@@ -204,7 +217,7 @@ impl Calculation for TapeLine {
         if skewed && changes > 0 && self.laps_per_bay == 0 {
             cautions.push(Caution::new(SKEW_WITHOUT_LAPS, "laps_per_bay", Source::CommonPractice).arg("meeting", self.meeting).arg("changes", changes));
         }
-        Ok(TapeNeed { straight_per_bay, per_bay, total, ordered, rolls, cautions })
+        Ok(TapeNeed { straight_per_bay, per_bay, total, ordered, rolls, splices, cautions })
     }
 }
 

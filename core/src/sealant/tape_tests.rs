@@ -48,6 +48,17 @@ fn whole_rolls_are_bought() {
     assert_eq!(t.compute().unwrap().rolls, 2);
     t.laps_per_bay = 2;
     assert_eq!(t.compute().unwrap().total, Length::inches(170));
+    // 750 in in rolls of 300 in: two splices of 1 in, and 898 in hold it; 899 in do not.
+    let mut t = tape(90.0);
+    (t.section, t.bays) = (vec![piece(15, 0)], 50);
+    let need = t.compute().unwrap();
+    assert_eq!((need.total, need.rolls, need.splices), (Length::inches(750), 3, 2));
+    (t.section, t.bays) = (vec![piece(898, 0)], 1);
+    assert_eq!((t.compute().unwrap().rolls, t.compute().unwrap().splices), (3, 2));
+    t.section = vec![piece(899, 0)];
+    assert_eq!((t.compute().unwrap().rolls, t.compute().unwrap().splices), (4, 3));
+    t.lap = Length::feet(25);
+    assert_eq!(t.compute().unwrap_err().path(), "roll");
 }
 
 #[test]
@@ -62,7 +73,7 @@ fn bad_input_names_its_field() {
     t.section = vec![piece(1, 0), piece(-1, 2)];
     assert_eq!(t.compute().unwrap_err().kind(), ErrorKind::Geometry);
     let mut t = tape(90.0);
-    t.roll = Length::from_pm(1);
+    (t.lap, t.roll) = (Length::ZERO, Length::from_pm(1));
     assert_eq!(t.compute().unwrap_err().kind(), ErrorKind::TooLarge);
     t.bays = u32::MAX;
     t.section = vec![SurfacePiece { across: Length::MAX, rise: Length::ZERO }];

@@ -95,10 +95,10 @@ fn check_bend(profile: &Profile, bend: WalkBend<'_>, t: f64, rule: Option<&BendR
 
 fn check_leg(profile: &Profile, leg: &WalkLeg<'_>, before: Option<&BendMm>, after: Option<&BendMm>) -> Result<Length, Error> {
     let field = |name: &'static str| {
-        let path = leg.part.leg_path();
+        let part = leg.part;
         move |e: Error| match e.path() {
-            "" => e.at(format!("{path}.{name}")),
-            _ => e.under(&path),
+            "" => e.at(format!("{}.{name}", part.leg_path())),
+            _ => e.under(&part.leg_path()),
         }
     };
     // Both ends are asked, so that two faults on one leg are both told.

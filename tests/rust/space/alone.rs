@@ -1,8 +1,9 @@
 //! Junctions alone, by name, on planes made by hand.
 
-use super::draws::{drawn, levels, turned_up};
+use super::draws::{drawn, levels, other, turned_up};
 use super::frame::{Frame, Layers, Side};
-use super::read::{length, mm};
+use super::others::as_transition;
+use super::read::{length, list, mm};
 use super::section::Section;
 use super::vector::{Draw, UP, V3, v};
 use serde_json::{Value, json};
@@ -14,11 +15,35 @@ struct Asked {
     frame: Frame,
 }
 
+impl Asked {
+    /// What of its answer does not lie where it says.
+    fn off(&self, name: &str, kind: &str, out: &Value) -> Vec<String> {
+        let detail = &self.input["detail"];
+        let section = |kind: &str, solved: &Value, asked: &Value| Section::new(name, kind, &self.frame, solved, asked).check();
+        match kind {
+            "coping" | "step" | "expansion-along" => section(kind, out, &self.input),
+            "pipe" => {
+                let mut off = section(kind, &out["section"], &self.input);
+                off.extend(Section::new(name, kind, &self.frame, &out["section"], &self.input).also(|s| s.pipe(out)));
+                off
+            }
+            "expansion-across" => {
+                let solved = as_transition(out, length(&detail["end"]["flange"]));
+                let mut off = section("steep-to-shallow", &solved, detail);
+                off.extend(Section::new(name, kind, &self.frame, out, detail).also(|s| s.expansion_across(&self.input)));
+                off
+            }
+            _ => section(kind, out, detail),
+        }
+    }
+}
+
 /// The sign of distances from the line: up a slope, whatever way it happens to run; along a rake toward the roof, along a sidewall from it.
 pub(crate) fn sign(kind: &str, is_first: bool) -> f64 {
     match kind {
         "eave" | "curb-back" | "rake" | "valley" => 1.0,
-        "steep-to-shallow" | "shallow-to-steep" if !is_first => 1.0,
+        "expansion-along" => 1.0,
+        "steep-to-shallow" | "shallow-to-steep" | "step" | "pipe" if !is_first => 1.0,
         _ => -1.0,
     }
 }
@@ -50,7 +75,59 @@ fn falling(degrees: f64, toward: f64) -> V3 {
     v(sin * ca, sin * sa, cos)
 }
 
+/// What is no line of the roof, drawn from the guide's input of it.
+fn asked_other(kind: &str, draw: &mut Draw) -> Asked {
+    let (l1, l2) = (levels(draw), levels(draw));
+    let mut input = other(kind, draw, (&l1, &l2));
+    let azimuth = draw.between(0.0, 360.0).to_radians();
+    let x = v(azimuth.cos(), azimuth.sin(), 0.0);
+    let along = UP.cross(x);
+    let origin = v(draw.between(-1e4, 1e4), draw.between(-1e4, 1e4), draw.between(0.0, 1e4));
+    let (a, b) = ((draw.between(3.0, 45.0) * 1e6).round() / 1e6, (draw.between(3.0, 45.0) * 1e6).round() / 1e6);
+    match kind {
+        "coping" => {
+            // On either face what lies there is measured from its top edge, and up is positive.
+            let face = |normal: V3| Side { normal, way: -UP, sign: -1.0, layers: None };
+            let frame = Frame { origin, x, z: UP, first: face(-x), second: Some(face(x)) };
+            Asked { name: "junction.coping", input, frame }
+        }
+        "step" => {
+            input["lower"] = json!({"pitch": pitch(a), "levels": l1});
+            input["upper"] = json!({"pitch": pitch(b), "levels": l2});
+            let frame = Frame::new(origin, along, deck(kind, (x, a), true, &l1), Some(deck(kind, (x, b), false, &l2)));
+            Asked { name: "junction.step", input, frame }
+        }
+        "expansion-across" => {
+            input["roof"] = json!({"pitch": pitch(a), "levels": l1});
+            let mut upper = l1.clone();
+            upper["stand_off"] = mm(length(&l1["stand_off"]) + length(&input["detail"]["packing"]));
+            let like = "steep-to-shallow";
+            let frame = Frame::new(origin, along, deck(like, (x, a), true, &l1), Some(deck(like, (x, a), false, &upper)));
+            Asked { name: "junction.expansion-across", input, frame }
+        }
+        "expansion-along" => {
+            input["first"]["levels"] = l1.clone();
+            input["second"]["levels"] = l2.clone();
+            // The joint runs up the slope; across it both decks are level.
+            let (sin, cos) = a.to_radians().sin_cos();
+            let normal = UP * cos - along * sin;
+            let side = |way: V3, l: &Value| Side { normal, way, sign: 1.0, layers: Some(Layers::read(l)) };
+            let frame = Frame::new(origin, along * cos + UP * sin, side(-x, &l1), Some(side(x, &l2)));
+            Asked { name: "junction.expansion-along", input, frame }
+        }
+        "pipe" => {
+            input["pitch"] = pitch(a);
+            let frame = Frame::new(origin, along, deck(kind, (x, a), true, &l1), Some(deck(kind, (x, a), false, &l1)));
+            Asked { name: "junction.pipe", input, frame }
+        }
+        other => panic!("no way to draw a {other}"),
+    }
+}
+
 fn asked(demo: &Value, kind: &str, draw: &mut Draw) -> Asked {
+    if ["coping", "step", "expansion-across", "expansion-along", "pipe"].contains(&kind) {
+        return asked_other(kind, draw);
+    }
     let sheets = (draw.between(0.45, 0.9), draw.between(0.8, 1.2));
     let mut detail = drawn(demo, kind, draw, sheets);
     let (l1, l2) = (levels(draw), levels(draw));
@@ -126,17 +203,17 @@ fn asked(demo: &Value, kind: &str, draw: &mut Draw) -> Asked {
     }
 }
 
-/// Draws so many junctions of a kind, checks those that can be built, and gives how many those are, with the first reason of each kind of refusal.
-pub(crate) fn check(demo: &Value, kind: &str, cases: u64) -> (u64, Vec<String>) {
-    let mut built = 0;
+/// Draws junctions of a kind until so many of them can be built, checks those, and gives how many those are and were drawn, with the first reason of each
+/// kind of refusal.
+pub(crate) fn check(demo: &Value, kind: &str, cases: u64) -> (u64, u64, Vec<String>) {
+    let (mut built, mut drawn) = (0, 0);
     let mut refused: Vec<String> = Vec::new();
-    for seed in 0..cases {
-        let asked = asked(demo, kind, &mut Draw::seeded(seed));
+    while built < cases && drawn < 6 * cases {
+        let asked = asked(demo, kind, &mut Draw::seeded(drawn));
         match seamwright::job::compute_json(asked.name, &asked.input.to_string()) {
             Ok(text) => {
-                let solved: Value = serde_json::from_str(&text).expect("JSON");
-                let name = format!("{kind} {seed}");
-                let off = Section::new(&name, kind, &asked.frame, &solved, &asked.input["detail"]).check();
+                let out: Value = serde_json::from_str(&text).expect("JSON");
+                let off = asked.off(&format!("{kind} {drawn}"), kind, &out);
                 assert!(off.is_empty(), "{off:#?}");
                 built += 1;
             }
@@ -148,6 +225,43 @@ pub(crate) fn check(demo: &Value, kind: &str, cases: u64) -> (u64, Vec<String>) 
                 }
             }
         }
+        drawn += 1;
     }
-    (built, refused)
+    (built, drawn, refused)
+}
+
+/// What of the first junctions of a kind that can be built can be moved by a micrometre without being seen, and how many things there are to move.
+pub(crate) fn unseen(demo: &Value, kind: &str, cases: usize) -> (Vec<String>, usize) {
+    let (mut unseen, mut moved) = (Vec::new(), 0);
+    let built = (0..1000).filter_map(|seed| {
+        let asked = asked(demo, kind, &mut Draw::seeded(seed));
+        let text = seamwright::job::compute_json(asked.name, &asked.input.to_string()).ok()?;
+        Some((asked, serde_json::from_str::<Value>(&text).expect("JSON")))
+    });
+    for (asked, out) in built.take(cases) {
+        let under = if kind == "pipe" { "/section" } else { "" };
+        let section = out.pointer(under).unwrap_or(&Value::Null);
+        let mut places = Vec::new();
+        for (i, trim) in list(&section["trims"]).iter().enumerate() {
+            let corners = list(&trim["corners"]).len();
+            places.extend((0..corners).flat_map(|k| ["x", "z"].map(|axis| format!("{under}/trims/{i}/corners/{k}/{axis}"))));
+            places.extend((0..list(&trim["profile"]["legs"]).len()).map(|k| format!("{under}/trims/{i}/profile/legs/{k}/length")));
+        }
+        for (of, many) in [("along", list(&section["along"]).len()), ("lines", list(&section["lines"]).len())] {
+            places.extend((0..many).map(|i| format!("{under}/{of}/{i}/from_line")));
+        }
+        places.extend((0..list(&section["ends"]).len()).map(|i| format!("{under}/ends/{i}/end/gap")));
+        for place in places {
+            let mut other = out.clone();
+            let value = other.pointer_mut(&place).unwrap_or_else(|| panic!("{place}"));
+            *value = mm(length(&value.clone()) + 0.001);
+            moved += 1;
+            if asked.off("", kind, &other).is_empty() {
+                let part = place.rsplit_once('/').and_then(|(parent, _)| other.pointer(parent)).map(|v| v["name"].as_str().map(str::to_owned));
+                unseen.push(format!("{kind} {place} {}", part.flatten().unwrap_or_default()));
+            }
+        }
+    }
+    assert!(moved > 0, "no {kind} was built");
+    (unseen, moved)
 }

@@ -131,7 +131,93 @@ pub(crate) fn drawn(job: &Value, kind: &str, draw: &mut Draw, (sheet, cleat): (f
         out["edge_from_wall"] = mm(draw.between(14.0, 30.0));
         out["edge"] = json!("flat");
     }
+    if ["ridge", "headwall"].contains(&kind) && draw.toss() {
+        out["vent"] = json!({"vented": {"slot": mm(draw.between(8.0, 30.0)), "open_ratio": 0.4}});
+    }
     sheets(&mut out, sheet, cleat, false);
+    out
+}
+
+/// What is no line of a job's roof: its input in the guide drawn anew. Its levels and pitches are the caller's.
+pub(crate) fn other(kind: &str, draw: &mut Draw, (l1, l2): (&Value, &Value)) -> Value {
+    let file = match kind {
+        "coping" if draw.toss() => "coping-on-cleats",
+        "coping" => "coping-screwed-at-the-roof-side",
+        "expansion-across" => "expansion-joint-across-the-panels",
+        "expansion-along" => "expansion-joint-along-the-panels",
+        other => other,
+    };
+    let path = seamwright_tests::root().join("docs/junctions/inputs").join(file).with_extension("json");
+    let mut out: Value = serde_json::from_slice(&std::fs::read(path).expect("an input of the guide")).expect("JSON");
+    let (sheet, cleat) = (draw.between(0.45, 0.9), draw.between(0.8, 1.2));
+    let temperature = |low: f64, high: f64, draw: &mut Draw| Value::String(format!("{} degC", draw.between(low, high).round()));
+    if !out["range"].is_null() {
+        out["range"]["coldest"] = temperature(-30.0, -10.0, draw);
+        out["range"]["laid"] = temperature(5.0, 30.0, draw);
+        out["range"]["hottest"] = temperature(50.0, 80.0, draw);
+    }
+    let top = |l: &Value| super::frame::Layers::read(l).top();
+    let pan = |l: &Value| super::frame::Layers::read(l).pan_face();
+    if kind != "pipe" {
+        spread(&mut out["detail"], kind, draw);
+        sheets(&mut out["detail"], sheet, cleat, false);
+    }
+    match kind {
+        "coping" => {
+            out["thickness"] = mm(draw.between(120.0, 500.0));
+            let d = &mut out["detail"];
+            d["bed"] = mm(draw.between(0.0, 3.0));
+            d["fall"] = json!(format!("{} deg", (draw.between(0.0, 20.0) * 1e6).round() / 1e6));
+            for side in ["roof_side", "outside"] {
+                d[side]["behind"] = mm(draw.between(0.0, 4.0));
+                d[side]["clears"] = mm(draw.between(19.0, 24.0));
+            }
+        }
+        "step" => {
+            out["riser"] = mm(draw.between(380.0, 900.0));
+            let d = &mut out["detail"];
+            top_end(&mut d["lower"]["end"], draw);
+            d["lower"]["stands_out"] = mm(draw.between(0.0, 20.0));
+            d["upper"]["face"]["depth"] = mm(draw.between(130.0, 170.0));
+            d["upper"]["face"]["clears"] = mm(draw.between(17.0, 22.0));
+            d["upper"]["flange"]["lies"] = json!(draw.one_of(&["over-underlayment", "under-underlayment"]));
+            if draw.toss() {
+                d["upper"]["face"]["hem"] = json!({"closed": {"width": mm(draw.between(8.0, 14.0))}});
+            }
+        }
+        "expansion-across" => {
+            out["to_fixed"] = mm(draw.between(2000.0, 9000.0));
+            let d = &mut out["detail"];
+            d["packing"] = mm(top(l1));
+            d["upper_flange"] = mm(draw.between(300.0, 380.0));
+            d["end"]["flange"] = mm(draw.between(250.0, 350.0));
+            d["unsupported_limit"] = mm(1e4);
+        }
+        "expansion-along" => {
+            for side in ["first", "second"] {
+                out[side]["to_fixed"] = mm(draw.between(1000.0, 12000.0));
+                out[side]["first_seam"] = mm(draw.between(200.0, 500.0));
+            }
+            let d = &mut out["detail"];
+            d["gap"] = mm(draw.between(25.0, 45.0));
+            d["hook"] = mm(draw.between(55.0, 80.0));
+            let turn_up = draw.between(180.0, 240.0);
+            d["turn_up"] = mm(turn_up);
+            d["curb_height"] = mm(turn_up + pan(l1).max(pan(l2)) + draw.between(0.0, 4.0));
+            d["drop"] = mm(draw.between(125.0, 140.0));
+        }
+        "pipe" => {
+            out["diameter"] = mm(draw.between(40.0, 150.0));
+            out["to_fixed"] = mm(draw.between(0.0, 9000.0));
+            out["clearance"] = mm(draw.between(3.0, 10.0));
+            out["coverage"] = mm(draw.between(420.0, 600.0));
+            out["from_seam"] = mm(draw.between(200.0, 300.0));
+            out["fixed"] = json!(draw.one_of(&["above", "below"]));
+            spread(&mut out["base"], kind, draw);
+            out["base"]["shape"] = json!(draw.one_of(&["rectangular", "round"]));
+        }
+        other => panic!("no way to draw a {other}"),
+    }
     out
 }
 

@@ -12,28 +12,28 @@ pub(crate) const NEAR: f64 = 1e-6;
 const RIVET_REACH: f64 = 3.175;
 
 pub(crate) struct Section<'a> {
-    name: &'a str,
+    pub(crate) name: &'a str,
     kind: &'a str,
-    frame: &'a Frame,
+    pub(crate) frame: &'a Frame,
     solved: &'a Value,
     /// What was asked for.
-    detail: &'a Value,
+    pub(crate) detail: &'a Value,
     /// What does not lie where it says.
     off: RefCell<Vec<String>>,
 }
 
 /// A trim's corners in space, with the names of its legs.
-struct Trim<'a> {
-    json: &'a Value,
-    corners: Vec<V3>,
+pub(crate) struct Trim<'a> {
+    pub(crate) json: &'a Value,
+    pub(crate) corners: Vec<V3>,
 }
 
 impl Trim<'_> {
-    fn thickness(&self) -> f64 {
+    pub(crate) fn thickness(&self) -> f64 {
         length(&self.json["profile"]["thickness"])
     }
 
-    fn ends(&self, leg: &str) -> (V3, V3) {
+    pub(crate) fn ends(&self, leg: &str) -> (V3, V3) {
         let legs = list(&self.json["profile"]["legs"]);
         let i = legs.iter().position(|l| text(&l["name"]) == leg).unwrap_or_else(|| panic!("{} has no {leg}", self.json["name"]));
         (self.corners[i], self.corners[i + 1])
@@ -49,7 +49,7 @@ impl<'a> Section<'a> {
         Section { name, kind, frame, solved, detail, off: RefCell::default() }
     }
 
-    fn near(&self, what: &str, got: f64, want: f64) {
+    pub(crate) fn near(&self, what: &str, got: f64, want: f64) {
         // What is not a number is off too.
         let is_near = (got - want).abs() < NEAR;
         if !is_near {
@@ -57,19 +57,19 @@ impl<'a> Section<'a> {
         }
     }
 
-    fn least(&self, what: &str, got: f64, least: f64) {
+    pub(crate) fn least(&self, what: &str, got: f64, least: f64) {
         let is_enough = got >= least - NEAR;
         if !is_enough {
             self.off.borrow_mut().push(format!("{} ({}): {what}: {got} is less than {least}", self.name, self.kind));
         }
     }
 
-    fn trims(&self, name: &str) -> Vec<Trim<'a>> {
+    pub(crate) fn trims(&self, name: &str) -> Vec<Trim<'a>> {
         let all = list(&self.solved["trims"]).iter().filter(|t| text(&t["name"]) == name);
         all.map(|json| Trim { json, corners: list(&json["corners"]).iter().map(|c| self.frame.at(c)).collect() }).collect()
     }
 
-    fn trim(&self, name: &str) -> Trim<'a> {
+    pub(crate) fn trim(&self, name: &str) -> Trim<'a> {
         self.trims(name).into_iter().next().unwrap_or_else(|| panic!("{}: no {name}", self.name))
     }
 
@@ -77,7 +77,7 @@ impl<'a> Section<'a> {
         list(&self.solved["along"]).iter().find(|a| text(&a["side"]) == side && text(&a["name"]) == name)
     }
 
-    fn at(&self, side: &str, name: &str) -> f64 {
+    pub(crate) fn at(&self, side: &str, name: &str) -> f64 {
         length(&self.along(side, name).unwrap_or_else(|| panic!("{}: no {name} on the {side} side", self.name))["from_line"])
     }
 
@@ -85,7 +85,7 @@ impl<'a> Section<'a> {
         list(&self.solved["lines"]).iter().find(|l| text(&l["side"]) == side && text(&l["name"]) == name).map(|l| length(&l["from_line"]))
     }
 
-    fn struck(&self, side: &str, name: &str) -> f64 {
+    pub(crate) fn struck(&self, side: &str, name: &str) -> f64 {
         self.line(side, name).unwrap_or_else(|| panic!("{}: no line {name} on the {side} side", self.name))
     }
 
@@ -93,7 +93,7 @@ impl<'a> Section<'a> {
         list(&self.solved["ends"]).iter().find(|e| text(&e["side"]) == side).map(|e| &e["end"])
     }
 
-    fn layers(&self, side: &str) -> Layers {
+    pub(crate) fn layers(&self, side: &str) -> Layers {
         self.frame.side(side).layers.unwrap_or_else(|| panic!("{}: no layers", self.name))
     }
 
@@ -112,6 +112,12 @@ impl<'a> Section<'a> {
         onto - length(&end["gap"])
     }
 
+    /// What another look finds.
+    pub(crate) fn also(self, look: impl FnOnce(&Self)) -> Vec<String> {
+        look(&self);
+        self.off.into_inner()
+    }
+
     /// What does not lie where it says; nothing where all does.
     pub(crate) fn check(self) -> Vec<String> {
         self.look();
@@ -120,6 +126,7 @@ impl<'a> Section<'a> {
 
     fn look(&self) {
         list(&self.solved["trims"]).iter().for_each(|t| self.folds(t));
+        self.slot();
         for side in ["first", "second"] {
             self.backed(side);
             // What lies along the line under the name of a struck line lies on it.
@@ -155,8 +162,29 @@ impl<'a> Section<'a> {
             "valley" => self.valley(),
             "steep-to-shallow" | "shallow-to-steep" => self.transition(),
             "curb-back" => self.curb_back(),
+            "coping" => self.coping(),
+            "step" => self.step(),
+            "expansion-along" => self.expansion_along(),
+            // Its plan is checked beside its section.
+            "pipe" => {}
             other => panic!("{}: a kind without a check: {other}", self.name),
         }
+    }
+
+    /// Where air goes out, the pans and all that is fastened to the deck leave the slot free.
+    fn slot(&self) {
+        let slot = &self.detail["vent"]["vented"]["slot"];
+        for side in ["first", "second"] {
+            let edge = self.line(side, "edge of the slot");
+            assert!(edge.is_none() || !slot.is_null(), "{}: a slot that nobody asked for", self.name);
+            let Some(edge) = edge else { continue };
+            self.near("the edge of the slot", edge, -length(slot));
+            self.least("the pans leave the slot free", self.nose(self.end(side).unwrap_or(&Value::Null)), length(slot));
+            for row in list(&self.solved["along"]).iter().filter(|a| text(&a["side"]) == side && a["what"]["fasteners"]["bites"] == "structure") {
+                self.least("what bites the deck leaves the slot free", -length(&row["from_line"]), length(slot));
+            }
+        }
+        assert!(slot.is_null() || self.line("first", "edge of the slot").is_some(), "{}: a slot without a line", self.name);
     }
 
     /// The corners are those of the profile: its legs walked one by one, turned at each bend.
@@ -196,7 +224,7 @@ impl<'a> Section<'a> {
     }
 
     /// A flange on the seam tops, the closures under it, the panels that end there.
-    fn top_end(&self, side: &str, trim: &Trim<'_>, flange: &str, asked: &Value) {
+    pub(crate) fn top_end(&self, side: &str, trim: &Trim<'_>, flange: &str, asked: &Value) {
         let (frame, on, l) = (self.frame, self.frame.side(side), self.layers(side));
         self.lies(trim, flange, side, l.top());
         let (mut edge, mut bend) = trim.ends(flange);
@@ -259,7 +287,7 @@ impl<'a> Section<'a> {
         let other = match (self.kind, side) {
             ("ridge" | "hip", "first") => Some("second flange"),
             ("ridge" | "hip", _) => Some("first flange"),
-            ("headwall" | "curb-front", _) => Some("leg"),
+            ("headwall" | "curb-front" | "step", _) => Some("leg"),
             ("high-edge", _) => Some("wall leg"),
             _ if flange == "lower flange" && trim.has("upper flange") && !trim.has("riser") => Some("upper flange"),
             _ => None,

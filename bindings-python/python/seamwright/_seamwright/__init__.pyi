@@ -7,7 +7,7 @@ from .record import Worksheet
 from types import ModuleType
 from typing import Final, SupportsIndex
 
-__all__ = ["VERSION", "_calculation_names", "_compute_json", "_error_kinds", "_explain_json", "_panic_class", "_raise_kind", "_room", "assembly", "closure", "job", "junction", "layout", "metal", "movement", "panel", "pitch", "record", "roof", "spacing", "stock", "trim", "underlayment", "units"]
+__all__ = ["VERSION", "_calculation_names", "_compute_all_json", "_compute_json", "_error_kinds", "_explain_json", "_panic_class", "_raise_kind", "_room", "assembly", "closure", "job", "junction", "layout", "metal", "movement", "panel", "pitch", "record", "roof", "spacing", "stock", "trim", "underlayment", "units"]
 
 VERSION: Final[str]
 """
@@ -17,6 +17,11 @@ The version of the library.
 def _calculation_names() -> list[str]:
     """
     The names of all calculations.
+    """
+
+def _compute_all_json(name: str, inputs: list) -> str:
+    """
+    The results of a calculation for many inputs as one list in JSON.
     """
 
 def _compute_json(name: str, inputs: object) -> str:
