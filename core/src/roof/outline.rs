@@ -55,7 +55,7 @@ impl Bounds {
     /// How far it reaches across the slope.
     ///
     /// # Errors
-    /// [`ErrorKind::Overflow`] beyond the range; never for an outline's own bounds.
+    /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range; never for an outline's own bounds.
     pub fn width(&self) -> Result<Length, Error> {
         (self.high.x - self.low.x).length()
     }
@@ -63,7 +63,7 @@ impl Bounds {
     /// How far it reaches up the slope.
     ///
     /// # Errors
-    /// [`ErrorKind::Overflow`] beyond the range; never for an outline's own bounds.
+    /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range; never for an outline's own bounds.
     pub fn height(&self) -> Result<Length, Error> {
         (self.high.y - self.low.y).length()
     }
@@ -172,8 +172,8 @@ impl Outline {
     ///
     /// # Errors
     /// Every fault at once, each with the vertex in its path (`outer[3]`, `holes[0][2]`; the numbers are the caller's, from 0):
-    /// [`ErrorKind::Geometry`] for fewer than three vertices, neighbours that coincide, a spike, edges that cross or touch, no area, a hole
-    /// outside the outer ring or inside another hole; [`ErrorKind::OutOfRange`] for an outline more than 9 km across, which is mostly a
+    /// [`ErrorKind::Geometry`](crate::error::ErrorKind::Geometry) for fewer than three vertices, neighbours that coincide, a spike, edges that cross or touch, no area, a hole
+    /// outside the outer ring or inside another hole; [`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange) for an outline more than 9 km across, which is mostly a
     /// mixed-up unit.
     pub fn new(outer: Vec<Point>, holes: Vec<Vec<Point>>) -> Result<Outline, Error> {
         let mut check = RingCheck::default();
