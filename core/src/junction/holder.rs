@@ -3,7 +3,7 @@
 use super::parts::JunctionTrim;
 
 /// Cleats and strips, by their names in every section.
-const HOLDERS: &[&str] = &["continuous cleat", "offset cleat", "hook strip"];
+const HOLDERS: &[&str] = &["continuous cleat", "offset cleat", "hook strip", "joint cleat, fixed side", "joint cleat, sliding side"];
 
 impl JunctionTrim {
     /// Whether it is a cleat or a strip: it holds the edge of another part, and its pieces butt.
