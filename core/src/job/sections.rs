@@ -11,7 +11,7 @@ use crate::junction::{
 };
 use crate::movement::HeatRange;
 use crate::pitch::Corner;
-use crate::record::{Calculation, Caution, Recorder, Source};
+use crate::record::{self, Calculation, Caution, Recorder, Source};
 use crate::roof::{Line, LineKind, Plane, Roof, Side};
 use crate::units::{Angle, Length};
 
@@ -147,6 +147,14 @@ impl Sections<'_> {
         let other = line.other().ok_or_else(lost)?;
         let range = HeatRange { expansion: self.job.metals.panel.alloy().expansion().value, coldest: t.coldest, laid: t.laid, hottest: t.hottest };
         let joint = ExpansionAlong { first: side("first", &line.side)?, second: side("second", other)?, range, detail: detail.clone() };
+        for (of, side) in [(&line.side, &joint.first), (other, &joint.second)] {
+            let name = self.plane(of.plane)?.name();
+            r.step(|| {
+                let step = record::Step::new(format!("width of {name} that moves at the joint"))
+                    .formula("from the joint to the side of the plane away from it, where it is held");
+                step.gives(side.to_fixed).source(Source::geometry())
+            });
+        }
         let mut solved = joint.run(r)?;
         // One leg stays at the seam; the rest of the sheet is the pan and the edge. Which leg it is hangs on the way of laying: the wider one is safe.
         let sheet = self.job.panel.compute().map_err(|e| e.under("panel"))?;
