@@ -101,3 +101,17 @@ fn what_is_no_joint_is_refused_by_why_and_how_much() {
     let e = refused(&|r| r.planes[1] = east(EAST, "3:12", 270.0, 4000));
     assert!(e.message().contains("do not meet"), "{e}");
 }
+
+#[test]
+fn a_plane_between_two_joints_has_both() {
+    let mut three = roof();
+    three.planes.push(plan("annexe", &[(30_000, 0), (36_000, 0), (36_000, 8000), (30_000, 8000)], "3:12", 270.0, (30_000, 0, 3000)));
+    three.expansion_joints.push(joint("annexe", "east"));
+    let found = three.compute().unwrap();
+    let sides: Vec<_> = found.lines_of(LineKind::ExpansionAlong).map(|l| (l.side.plane, l.other().unwrap().plane)).collect();
+    assert_eq!(sides, [(1, 0), (2, 1)]);
+    assert_eq!((found.lines_of(LineKind::Rake).count(), found.lines_of(LineKind::Unknown).count()), (2, 0));
+    // One of them unnamed stays what the roof cannot tell.
+    three.expansion_joints.pop();
+    assert_eq!(three.compute().unwrap().lines_of(LineKind::Unknown).count(), 1);
+}
