@@ -81,6 +81,6 @@ pub use schedule::{Schedule, ScheduledRow};
 #[cfg(feature = "schema")]
 pub use schema::{job_schema, packet_schema};
 pub use shared_seams::SharedSeams;
-pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
+pub use supplies::{ClipSupply, ClosureSticks, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
 pub use trims::{TrimItem, TrimRun};
 pub use underlay::{EaveSupply, EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, UnderlaymentSupply, ValleySupply, ValleyUnderlayment};
