@@ -258,6 +258,36 @@ fn closures_are_counted_from_their_sticks() {
 }
 
 #[test]
+fn a_ridge_that_rides_says_by_how_much_its_sides_part() {
+    assert!(demo_packet().junctions.iter().all(|j| j.rides.is_none()), "the demo's caps stand still");
+    // A gable of two planes of 8:12, fixed at the eaves.
+    let mut json = super::test_jobs::gable();
+    for kind in json["junctions"]["kinds"].as_array_mut().unwrap() {
+        if let Some(ridge) = kind.get_mut("ridge") {
+            for side in ["first", "second"] {
+                ridge[side]["bites"] = json!("panel");
+                ridge[side].as_object_mut().unwrap().remove("rivets");
+            }
+        }
+        if let Some(eave) = kind.get_mut("eave") {
+            eave["panel"]["fixed"] = json!({"up_the_slope": "3\"", "fasteners": {"spacing": "8\"", "source": "common-practice"}});
+        }
+    }
+    let packet = work(&json).unwrap();
+    let ridge = packet.junctions.iter().find(|j| j.kind == LineKind::Ridge).unwrap();
+    let moves = ridge.rides.as_ref().unwrap();
+    // From the eave to the ridge: each panel as cut. Steel, 6.7e-6 for each degF, as handbooks have it; 90 degF up from 70 degF, and 90 down.
+    let longest = packet.planes.iter().map(|p| p.laid.panels.iter().map(|l| l.finished.mm()).fold(0.0, f64::max));
+    let (cos, sin) = (12.0 / 208.0_f64.sqrt(), 8.0 / 208.0_f64.sqrt());
+    let along: Vec<f64> = longest.map(|l| l * 6.7e-6 * 90.0).collect();
+    let level: f64 = along.iter().map(|a| a * cos).sum();
+    assert!((moves.closes.mm() - level).abs() < 1e-5 && (moves.opens.mm() - level).abs() < 1e-5, "{moves:?} {level}");
+    let one = moves.first.as_ref().unwrap();
+    assert!((one.rises.mm() - along[0] * sin).abs() < 1e-5 && (one.falls.mm() - one.rises.mm()).abs() < 1e-5);
+    assert_eq!(packet.cautions.iter().filter(|c| c.code() == super::CAP_PARTS).count(), 1);
+}
+
+#[test]
 fn rows_are_counted_from_their_lines() {
     let packet = demo_packet();
     let end = Length::inches(2);

@@ -22,6 +22,7 @@ mod pipes;
 mod plane_work;
 mod progress;
 mod revise;
+mod rides;
 mod schedule;
 #[cfg(feature = "schema")]
 mod schema;
@@ -63,7 +64,7 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
