@@ -3,9 +3,11 @@
 The sheets are strips on the corners of the face that lies on the supports; shapely knows nothing of junctions.
 """
 
+import json
 import math
 import random
 from collections.abc import Callable
+from pathlib import Path
 from typing import Any
 
 import pytest
@@ -15,9 +17,25 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 from seamwright import job
 from seamwright.error import InputError
-from seamwright.junction import CurbBack, Eave, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Solved, Valley
+from seamwright.junction import (
+    Coping,
+    CurbBack,
+    Eave,
+    ExpansionAcross,
+    ExpansionAlong,
+    Headwall,
+    HighSide,
+    Hip,
+    PitchTransition,
+    Rake,
+    Ridge,
+    Sidewall,
+    Solved,
+    Step,
+    Valley,
+)
 from seamwright.units import Length
-from shapely.affinity import translate  # type: ignore[import-untyped]
+from shapely.affinity import scale, translate  # type: ignore[import-untyped]
 
 # What sheet gives: 1/32 in, common practice, no published source.
 GIVES = 25.4 / 32
@@ -67,7 +85,7 @@ def made(kind: str, draw: random.Random) -> Made:
         return Eave.from_dict({"roof": roof, "detail": asked}).compute(), -a, None, layers
     if kind == "high-edge":
         return HighSide.from_dict({"roof": roof, "detail": asked}).compute(), a, None, layers
-    if kind == "headwall":
+    if kind in ("headwall", "curb-front"):
         return Headwall.from_dict({"roof": roof, "detail": asked}).compute(), a, None, layers
     if kind == "curb-back":
         return CurbBack.from_dict({"roof": roof, "width": "500 mm", "detail": asked}).compute(), -a, None, layers
@@ -77,7 +95,7 @@ def made(kind: str, draw: random.Random) -> Made:
         (low, lower), (high, upper) = sorted([(a, first), (b, second)])
         document = {"lower": {"pitch": lower, "levels": layers}, "upper": {"pitch": upper, "levels": layers}, "detail": asked}
         return PitchTransition.from_dict(document).compute(), low, high, layers
-    if kind in ("rake", "sidewall"):
+    if kind in ("rake", "sidewall", "curb-side"):
         seam = layers["seam_height"]
         if kind == "rake":
             asked |= {"turn_up": seam}
@@ -118,19 +136,105 @@ def half_plane(rise: float, onto: float, deep: float = 15.0) -> Any:
     return shapely.Polygon([(0, 0), far, (far[0] + deep * sin, far[1] - deep * cos), (back * cos + deep * sin, back * sin - deep * cos)])
 
 
-KINDS = ["eave", "rake", "ridge", "hip", "valley", "high-edge", "headwall", "sidewall", "steep-to-shallow", "curb-back"]
+KINDS = ["eave", "rake", "ridge", "hip", "valley", "high-edge", "headwall", "sidewall", "steep-to-shallow", "curb-front", "curb-side", "curb-back"]
+GUIDE = Path(__file__).parents[2] / "docs" / "junctions" / "inputs"
 
 
-@pytest.mark.parametrize("kind", KINDS)
+def length(text: str) -> float:
+    return float(Length(text).get("mm"))
+
+
+def asked(name: str, draw: random.Random) -> Any:
+    """The guide's document of that name, with every length of its detail a little greater than it is."""
+
+    def more(value: Any, name: str) -> Any:
+        if isinstance(value, dict):
+            return {n: v if n in FIXED or n.startswith("least") else more(v, n) for n, v in value.items()}
+        return f"{length(value) * draw.uniform(1.0, 1.06):.6f} mm" if isinstance(value, str) and value.endswith(" mm") else value
+
+    document = json.loads((GUIDE / f"{name}.json").read_text())
+    return document | {"detail": more(document["detail"], "detail")}
+
+
+# The junction, what it stands on, and what was asked for.
+Stands = tuple[Solved, list[Any], Any]
+
+
+def coping(draw: random.Random) -> Stands:
+    document = asked("coping-on-cleats", draw)
+    thick = draw.uniform(120.0, 400.0)
+    fall, text = pitch(draw, 0.5, 12.0)
+    document |= {"thickness": f"{thick:.6f} mm"}
+    document["detail"] |= {"fall": text}
+    for side in ("roof_side", "outside"):
+        document["detail"][side]["behind"] = f"{draw.uniform(0.0, 3.0):.6f} mm"
+    thick = length(document["thickness"])
+    low = -thick * math.tan(math.radians(fall))
+    wall = shapely.Polygon([(0, 0), (-thick, low), (-thick, -900), (0, -900)])
+    return Coping.from_dict(document).compute(), [wall], document
+
+
+def step(draw: random.Random) -> Stands:
+    document = asked("step", draw)
+    (a, lower), (b, upper) = pitch(draw, 5.0, 30.0), pitch(draw, 5.0, 35.0)
+    document["lower"] = {"pitch": lower, "levels": levels(draw)}
+    document["upper"] = {"pitch": upper, "levels": levels(draw)}
+    document["detail"]["lower"]["below_edge"] = f"{draw.uniform(12.0, 24.0):.6f} mm"
+    document["riser"] = f"{draw.uniform(310.0, 500.0):.6f} mm"
+    riser = length(document["riser"])
+    decks = [half_plane(a, -1.0), shapely.box(0, -60, 45, riser), translate(half_plane(b, 1.0), 0, riser)]
+    return Step.from_dict(document).compute(), decks, document
+
+
+def expansion_across(draw: random.Random) -> Stands:
+    document = asked("expansion-joint-across-the-panels", draw)
+    a, text = pitch(draw, 5.0, 40.0)
+    layers = levels(draw)
+    document["roof"] = {"pitch": text, "levels": layers}
+    # Two planes of one slope: the packing is as high as the flange on the lower seams lies.
+    packing = sum(mm(layers, name) for name in layers)
+    document["detail"]["packing"] = f"{packing:.9f} mm"
+    sin, cos = math.sin(math.radians(a)), math.cos(math.radians(a))
+    return ExpansionAcross.from_dict(document).compute(), [half_plane(a, -1.0), translate(half_plane(a, 1.0), -packing * sin, packing * cos)], document
+
+
+def expansion_along(draw: random.Random) -> Stands:
+    document = asked("expansion-joint-along-the-panels", draw)
+    for side in ("first", "second"):
+        document[side]["levels"] = levels(draw)
+    d = document["detail"]
+    inner, height = length(d["gap"]) / 2, length(d["curb_height"])
+    outer = inner + length(d["curb_width"])
+    one = shapely.union(shapely.box(inner, -40, outer, height), shapely.box(inner, -40, 900, 0))
+    return ExpansionAlong.from_dict(document).compute(), [one, scale(one, -1, 1, origin=(0, 0))], document
+
+
+# Those that stand on more than two decks that meet.
+STANDING: dict[str, Callable[[random.Random], Stands]] = {
+    "coping": coping,
+    "step": step,
+    "expansion-across": expansion_across,
+    "expansion-along": expansion_along,
+}
+
+
+def standing(kind: str, draw: random.Random) -> Stands:
+    """The junction, and all that it stands on."""
+    if kind in STANDING:
+        return STANDING[kind](draw)
+    solved, first, second, _ = made(kind, draw)
+    return solved, [half_plane(first, -1.0)] + ([] if second is None else [half_plane(second, 1.0)]), {}
+
+
+@pytest.mark.parametrize("kind", [*KINDS, *STANDING])
 def test_no_sheet_runs_into_another_or_into_the_deck(kind: str) -> None:
     built = 0
     for seed in range(60):
         try:
-            solved, first, second, layers = made(kind, random.Random(seed))
+            solved, decks, _ = standing(kind, random.Random(seed))
         except InputError:
             continue
         built += 1
-        decks = [half_plane(first, -1.0)] + ([] if second is None else [half_plane(second, 1.0)])
         for trim in solved.trims:
             for deck in decks:
                 assert strip(trim).intersection(deck.buffer(-GIVES)).area < TOUCH, f"{kind} {seed}: {trim.name} in the deck"
@@ -176,6 +280,68 @@ def test_what_lies_on_what(kind: str, check: Callable[[Solved, dict[str, str], i
         check(solved, layers, seed)
         seen += 1
     assert seen >= 10
+
+
+def named(solved: Solved, name: str) -> Any:
+    trim = solved.trim(name)
+    assert trim is not None, [t.name for t in solved.trims]
+    return trim
+
+
+def apart(one: Any, other: Any, by: float, what: str) -> None:
+    gap = one.distance(other)
+    assert abs(gap - by) < TOUCH, f"{what}: {gap} mm apart, and not {by}"
+
+
+def all_built(kind: str) -> list[Stands]:
+    out = []
+    for seed in range(60):
+        try:
+            out.append(standing(kind, random.Random(seed)))
+        except InputError:
+            continue
+    assert len(out) >= 15, f"{kind}: {len(out)} built"
+    return out
+
+
+def test_a_coping_lies_on_its_bed_and_on_its_cleats() -> None:
+    for solved, (wall,), document in all_built("coping"):
+        chosen = document["detail"]
+        cap, top = named(solved, "coping"), list(wall.exterior.coords)[:2]
+        # The wall's top as a line, drawn out to both sides: the coping's own lies along it, over the bed.
+        (x0, z0), (x1, z1) = top
+        line = shapely.LineString([(2 * x0 - x1, 2 * z0 - z1), (2 * x1 - x0, 2 * z1 - z0)])
+        for p in corners(cap)[2:4]:
+            apart(shapely.Point(p), line, length(chosen["bed"]), "the bed")
+        for name, side in (("continuous cleat, roof side", "roof_side"), ("continuous cleat, outside", "outside")):
+            cleat = strip(named(solved, name))
+            apart(cleat, strip(cap), 0.0, f"{name} and the coping")
+            apart(cleat, wall, length(chosen[side]["behind"]), f"{name} and the wall")
+
+
+def test_a_steps_leg_stands_between_its_riser_and_the_upper_trims_cleat() -> None:
+    for solved, (_, riser, _), document in all_built("step"):
+        leg = strip(named(solved, "lower flashing"))
+        apart(leg, riser, length(document["detail"]["lower"]["stands_out"]), "the leg and the riser")
+        apart(strip(named(solved, "hook strip")), strip(named(solved, "eave trim")), 0.0, "the strip and the trim")
+        apart(strip(named(solved, "continuous cleat")), leg, 0.0, "the cleat and the leg")
+
+
+def test_a_joints_flashing_lies_on_its_packing_and_its_cleat_on_its_tape() -> None:
+    for solved, (_, packing), document in all_built("expansion-across"):
+        trim, cleat = (strip(named(solved, name)) for name in ("transition trim", "offset cleat"))
+        apart(trim, packing, 0.0, "the flashing and the packing")
+        apart(cleat, trim, length(document["detail"]["cleat"]["tape"]), "the cleat and the flashing")
+
+
+def test_a_joints_cleats_lie_on_their_curbs_and_its_cap_on_both() -> None:
+    for solved, curbs, _ in all_built("expansion-along"):
+        cap = strip(named(solved, "joint cap"))
+        right, left = curbs
+        for name, curb in (("joint cleat, fixed side", left), ("joint cleat, sliding side", right)):
+            cleat = strip(named(solved, name))
+            apart(cleat, curb, 0.0, f"{name} and its curb")
+            apart(cleat, cap, 0.0, f"{name} and the cap")
 
 
 def test_closures_stand_between_the_panels_and_the_flange() -> None:

@@ -200,11 +200,14 @@ impl ClosureBay {
             );
         }
         if faults.is_empty() && self.compressed_tape >= self.seam_height {
+            // A picometre of web is no closure; the figure says how far the seam is from holding the tape at all.
+            let over = (self.compressed_tape - self.seam_height).length()?;
             faults.add(
-                Error::new(ErrorKind::Impossible, "the tape leaves no height for the web")
+                Error::new(ErrorKind::Impossible, format!("the tape leaves no height for the web: it passes the seam's top by {over}"))
                     .at("compressed_tape")
                     .value_of(self.compressed_tape)
-                    .accepts(format!("less than {}", self.seam_height)),
+                    .accepts(format!("less than {}", self.seam_height))
+                    .cured_by(format!("tape thinner by more than {over}, or a higher seam")),
             );
         }
         faults.check()

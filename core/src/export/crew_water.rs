@@ -17,7 +17,12 @@ fn laps(junction: &JunctionItem, format: LengthFormat, out: &mut Vec<String>) ->
                     None => String::new(),
                 };
                 let wrong = if lap.holds { "" } else { " WRONG" };
-                let on = if path.face == PathFace::Wall { " up the wall" } else { "" };
+                let on = match path.face {
+                    PathFace::Wall => " up the wall",
+                    PathFace::Riser => " down the riser",
+                    PathFace::FirstUpright | PathFace::SecondUpright => " down the curb",
+                    PathFace::First | PathFace::Second => "",
+                };
                 let line = format!("{} over {} by {}{on}{least}{wrong}", lap.upper, lap.lower, format.string(lap.overlap)?);
                 // Where both sides lap alike it is said once.
                 if !said.contains(&line) {

@@ -226,6 +226,7 @@ fn rake() -> Result<Sample, Error> {
         },
         sheet: SHEET,
         inner: RakeInnerEdge { cover: inch("1/8")?, drop: inch("1")?, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
+        z_cover: WallRule::COVER_OF_Z,
         rivets: row(),
         trim_tape_width: inch("7/8")?,
         face: face("3")?,

@@ -12,6 +12,7 @@ use super::pan_ends::{Foot, KnownEnd};
 use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
+use super::rides;
 use super::seals;
 use super::sections::{Sections, along_the_seams, order};
 use super::trims::{self, Pieces, TrimItem, Wanted, WantedTaper, starts_low};
@@ -98,6 +99,9 @@ impl Job {
         let pan_ends = foot.ends(r, seal, &mut corners)?;
         let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners.ends, &pan_ends))?;
         let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
+        for junction in &mut junctions {
+            junction.rides = rides::of(r, self, junction, &planes, &heat)?;
+        }
         let pipes = self.pipes(r, &roof, &planes, &heat, &mut scheduled)?;
         scheduled.finish(self)?;
         let trims = self.trims(r, teller, &roof, &junctions, &copings)?;
@@ -146,7 +150,17 @@ impl Job {
         for junction in &junctions {
             let path = format!("lines.{}", junction.name);
             let seals = junction.water.cautions.iter().cloned().chain(junction.sealed.iter().filter_map(SideSeal::caution));
-            all.extend(junction.section.cautions.iter().chain(&junction.along.cautions).cloned().chain(seals).map(|c| c.under(&path)));
+            all.extend(
+                junction
+                    .section
+                    .cautions
+                    .iter()
+                    .chain(&junction.along.cautions)
+                    .cloned()
+                    .chain(seals)
+                    .chain(junction.rides.as_ref().map(rides::caution))
+                    .map(|c| c.under(&path)),
+            );
         }
         for coping in &copings.items {
             let said = coping.section.cautions.iter().chain(&coping.pieces.cautions);
@@ -312,6 +326,7 @@ impl Job {
                         section: solved,
                         along,
                         pan_end: pan_end.map(|(_, cut)| cut.clone()),
+                        rides: None,
                         sealed: Vec::new(),
                         water,
                         work,

@@ -114,6 +114,7 @@ calculations! {
     "fastener.fastener-check" => fastener::FastenerCheck,
     "fastener.screw-connection" => fastener::ScrewConnection,
     "fastener.spacing-from-load" => fastener::SpacingFromLoad,
+    "movement.cap-parting" => movement::CapParting,
     "movement.end-check" => movement::EndCheck,
     "movement.end-movement" => movement::EndMovement,
     "movement.length-change" => movement::LengthChange,

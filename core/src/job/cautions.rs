@@ -27,5 +27,12 @@ pub const JOINT_EDGE_SHEET: CautionCode = CautionCode {
     text: "at the joint the panel on {plane} takes {needed} of sheet from its seam to the top of its edge, and the coil of {coil} has {flat} there",
 };
 
+/// A cap over sides that part.
+pub const CAP_PARTS: CautionCode = CautionCode {
+    number: 8005,
+    name: "cap-parts",
+    text: "under the cap the two sides close by {closes} in the heat and open by {opens} in the cold, level; the ends rise by {rises} and fall by {falls}: the cap must let all of it pass",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET];
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS];

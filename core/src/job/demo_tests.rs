@@ -223,6 +223,71 @@ fn every_bay_of_a_covered_end_has_its_closure_and_its_screws() {
 }
 
 #[test]
+fn closures_are_counted_from_their_sticks() {
+    let sticks = json!({"stock": [{"label": "10 ft", "length": "10 ft"}], "kerf": "1/8\"", "end_loss": "1\""});
+    let packet = work(&demo_with("supplies.closures.sticks", sticks.clone())).unwrap();
+    let lines = |unit: &str| packet.order.iter().filter(|l| l.group == OrderGroup::Closures && l.unit == unit).collect::<Vec<_>>();
+    // The pieces are those of the job without sticks.
+    assert_eq!(lines("each").iter().map(|l| l.count).sum::<u64>(), packet.summary.closures);
+    // Of each section the blanks, found again from the lines; no fewer sticks can hold them, and fewer than one in two is half empty.
+    let groups = || packet.junctions.iter().flat_map(|j| &j.along.closures).flat_map(|c| &c.list.groups);
+    let mut sections: Vec<Length> = groups().map(|g| g.piece.blank.width).collect();
+    sections.sort();
+    sections.dedup();
+    assert_eq!(lines("stick").len(), sections.len(), "the demo's closures of one girth are of one section");
+    let mut net = 0;
+    for line in lines("stick") {
+        net += line.net.unwrap().pm();
+        let least = (line.net.unwrap().mm() / (120.0 - 1.0 + 0.125) / 25.4).ceil();
+        #[allow(clippy::cast_precision_loss, reason = "some hundred sticks")]
+        let sticks = line.count as f64;
+        // Blanks of at most a bay of 16 in leave less than one of them of a stick, and the last stick is not full.
+        assert!(sticks >= least && sticks <= (line.net.unwrap().mm() / ((120.0 - 1.0 - 20.0) * 25.4)).ceil() + 1.0, "{line:?}");
+        assert_eq!(line.length, Some(Length::feet(10)));
+    }
+    assert_eq!(net, groups().map(|g| g.piece.blank.length.pm() * i64::try_from(g.count).unwrap()).sum::<i64>());
+    // A stick shorter than a blank, and one that its end loss takes whole.
+    for (field, value, path) in
+        [("length", json!("8\""), "supplies.closures.sticks.stock[0].length"), ("end", json!("10 ft"), "supplies.closures.sticks.end_loss")]
+    {
+        let mut bad = sticks.clone();
+        *(if field == "end" { &mut bad["end_loss"] } else { &mut bad["stock"][0]["length"] }) = value;
+        let e = work(&demo_with("supplies.closures.sticks", bad)).unwrap_err();
+        assert_eq!(e.path(), path, "{e}");
+    }
+}
+
+#[test]
+fn a_ridge_that_rides_says_by_how_much_its_sides_part() {
+    assert!(demo_packet().junctions.iter().all(|j| j.rides.is_none()), "the demo's caps stand still");
+    // A gable of two planes of 8:12, fixed at the eaves.
+    let mut json = super::test_jobs::gable();
+    for kind in json["junctions"]["kinds"].as_array_mut().unwrap() {
+        if let Some(ridge) = kind.get_mut("ridge") {
+            for side in ["first", "second"] {
+                ridge[side]["bites"] = json!("panel");
+                ridge[side].as_object_mut().unwrap().remove("rivets");
+            }
+        }
+        if let Some(eave) = kind.get_mut("eave") {
+            eave["panel"]["fixed"] = json!({"up_the_slope": "3\"", "fasteners": {"spacing": "8\"", "source": "common-practice"}});
+        }
+    }
+    let packet = work(&json).unwrap();
+    let ridge = packet.junctions.iter().find(|j| j.kind == LineKind::Ridge).unwrap();
+    let moves = ridge.rides.as_ref().unwrap();
+    // From the eave to the ridge: each panel as cut. Steel, 6.7e-6 for each degF, as handbooks have it; 90 degF up from 70 degF, and 90 down.
+    let longest = packet.planes.iter().map(|p| p.laid.panels.iter().map(|l| l.finished.mm()).fold(0.0, f64::max));
+    let (cos, sin) = (12.0 / 208.0_f64.sqrt(), 8.0 / 208.0_f64.sqrt());
+    let along: Vec<f64> = longest.map(|l| l * 6.7e-6 * 90.0).collect();
+    let level: f64 = along.iter().map(|a| a * cos).sum();
+    assert!((moves.closes.mm() - level).abs() < 1e-5 && (moves.opens.mm() - level).abs() < 1e-5, "{moves:?} {level}");
+    let one = moves.first.as_ref().unwrap();
+    assert!((one.rises.mm() - along[0] * sin).abs() < 1e-5 && (one.falls.mm() - one.rises.mm()).abs() < 1e-5);
+    assert_eq!(packet.cautions.iter().filter(|c| c.code() == super::CAP_PARTS).count(), 1);
+}
+
+#[test]
 fn rows_are_counted_from_their_lines() {
     let packet = demo_packet();
     let end = Length::inches(2);

@@ -92,7 +92,10 @@ impl<'a> Parts<'a> {
             let plane = match path.face {
                 PathFace::First => Some(junction.first.plane),
                 PathFace::Second => junction.second.map(|s| s.plane),
-                PathFace::Wall => None,
+                // A curb's metal covers the edge of its own plane.
+                PathFace::FirstUpright => Some(junction.first.plane),
+                PathFace::SecondUpright => junction.second.map(|s| s.plane),
+                PathFace::Wall | PathFace::Riser => None,
             };
             for lap in &path.check.laps {
                 let part = |name: &str| if name == "panels" { plane } else { self.trim(junction, name) };

@@ -24,6 +24,7 @@ mod pipes;
 mod plane_work;
 mod progress;
 mod revise;
+mod rides;
 mod schedule;
 #[cfg(feature = "schema")]
 mod schema;
@@ -65,7 +66,7 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
@@ -83,6 +84,6 @@ pub use schedule::{Schedule, ScheduledRow};
 #[cfg(feature = "schema")]
 pub use schema::{job_schema, packet_schema};
 pub use shared_seams::SharedSeams;
-pub use supplies::{ClipSupply, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
+pub use supplies::{ClipSupply, ClosureSticks, ClosureSupply, CrewSupply, MovementSupply, SealantSupply, Supplies, TrimLap, TrimSupply};
 pub use trims::{TrimItem, TrimRun};
 pub use underlay::{EaveSupply, EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, UnderlaymentSupply, ValleySupply, ValleyUnderlayment};

@@ -6,13 +6,15 @@ use super::lay::PlaneLay;
 use super::packet::JunctionItem;
 use super::pipes::PipeItem;
 use super::plane_work::PlaneClips;
+use super::supplies::ClosureSticks;
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
 use crate::junction::{Bites, PipeShape};
 use crate::metal::{Sheet, Thickness};
-use crate::record::Source;
+use crate::record::{Calculation, Source};
+use crate::stock::{Cutting, Piece};
 use crate::underlayment::Roll;
 use crate::units::{Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
@@ -118,6 +120,9 @@ pub(super) fn coil(planes: &[PlaneLay]) -> Result<(Length, Option<Mass>), Error>
     let mass = masses.map(|all| Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)).transpose()?;
     Ok((length, mass))
 }
+
+/// Where the strips of closures stand in a job.
+const STICKS: &str = "supplies.closures.sticks";
 
 fn count(n: usize) -> u64 {
     u64::try_from(n).unwrap_or(u64::MAX)
@@ -271,6 +276,8 @@ impl Bought<'_> {
     fn closures(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         // Like pieces of all lines together; which goes where stands on the sheets of the lines.
         let mut pieces: BTreeMap<(String, String), (u64, Length)> = BTreeMap::new();
+        // Blanks of one section are cut from one strip: girth, web and flanges, and the lengths with their counts.
+        let mut strips: BTreeMap<[Length; 4], BTreeMap<Length, u32>> = BTreeMap::new();
         for row in self.junctions.iter().flat_map(|j| &j.along.closures) {
             for group in &row.list.groups {
                 let piece = &group.piece;
@@ -290,10 +297,35 @@ impl Bought<'_> {
                 );
                 let entry = pieces.entry((item, spec)).or_insert((0, piece.blank.length));
                 entry.0 += count(group.count);
+                let section = [piece.blank.width, piece.web_height, group.bay.lower_flange, group.bay.top_flange];
+                let of = strips.entry(section).or_default().entry(piece.blank.length).or_default();
+                *of = of.saturating_add(u32::try_from(group.count).unwrap_or(u32::MAX));
             }
         }
         for ((item, spec), (n, length)) in pieces {
             out.push(OrderLine { length: Some(length), ..OrderLine::new(OrderGroup::Closures, item, spec, n, "each") });
+        }
+        match &self.job.supplies.closures.sticks {
+            Some(sticks) => self.closure_sticks(sticks, strips, out),
+            None => Ok(()),
+        }
+    }
+
+    /// The sticks that the pieces are cut from.
+    fn closure_sticks(&self, sticks: &ClosureSticks, strips: BTreeMap<[Length; 4], BTreeMap<Length, u32>>, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        for (section, blanks) in strips {
+            let [girth, web, lower, top] = section.map(|l| self.format().string(l));
+            let (girth, web, lower, top) = (girth?, web?, lower?, top?);
+            let pieces: Vec<Piece> = blanks.into_iter().map(|(length, count)| Piece { label: "closure".into(), length, count }).collect();
+            let cutting = Cutting { stock: sticks.stock.clone(), pieces, kerf: sticks.kerf, end_loss: sticks.end_loss };
+            // A piece too long, or too many of them, is cured by what is chosen here.
+            let plan = cutting.compute().map_err(|e| e.under(STICKS).moved(&format!("{STICKS}.pieces"), &format!("{STICKS}.stock")))?;
+            let mut net = Some(plan.scrap.pieces);
+            for (stock, buy) in sticks.stock.iter().zip(&plan.buy).filter(|(_, buy)| **buy > 0) {
+                let spec = format!("girth {girth}, for webs of {web} and flanges of {lower} and {top}, in {}", stock.label);
+                let line = OrderLine::new(OrderGroup::Closures, "closure strip", spec, u64::from(*buy), "stick");
+                out.push(OrderLine { length: Some(stock.length), net: net.take(), ..line });
+            }
         }
         Ok(())
     }

@@ -12,6 +12,7 @@ use super::underlay::UnderlaymentPlan;
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
+use crate::movement::CapMoves;
 use crate::panel::Hold;
 use crate::record::{Caution, Seen, Source};
 use crate::roof::{LineKind, Roof};
@@ -90,6 +91,9 @@ pub struct JunctionItem {
     /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub pan_end: Option<PanEndCut>,
+    /// What its cap must let pass over the year, where its closures ride with panels that move and the job gives temperatures.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub rides: Option<CapMoves>,
     /// The line of defence of each side on which something seals, and whether it goes through from end to end.
     pub sealed: Vec<SideSeal>,
     /// What laps what, and whether its fasteners stay out of running water.

@@ -147,12 +147,56 @@ impl TrimSupply {
     }
 }
 
+/// The strips that closures are cut from: as wide as a closure's girth, so that only their length is cut.
+///
+/// ```
+/// use seamwright::job::ClosureSticks;
+/// use seamwright::stock::StockLength;
+/// use seamwright::units::Length;
+/// let ten_foot = StockLength { label: "10 ft".into(), length: Length::feet(10), cost: None };
+/// let sticks = ClosureSticks { stock: vec![ten_foot], kerf: Length::ZERO, end_loss: Length::ZERO };
+/// assert_eq!(sticks.stock[0].length, Length::inches(120));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ClosureSticks {
+    /// The lengths that can be bought.
+    pub stock: Vec<StockLength>,
+    /// Taken by one cut.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub kerf: Length,
+    /// Lost at the ends of one stick.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub end_loss: Length,
+}
+
+impl ClosureSticks {
+    fn check(&self) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        if self.stock.is_empty() {
+            faults.add(Error::new(ErrorKind::Missing, "no length to cut closures from").at("stock").accepts("one stock length or more"));
+        }
+        for (i, stock) in self.stock.iter().enumerate() {
+            faults.keep(stock.length.positive(&format!("stock[{i}].length")));
+        }
+        for (path, length) in [("kerf", self.kerf), ("end_loss", self.end_loss)] {
+            faults.keep(length.not_negative(path));
+        }
+        if let Some(longest) = self.stock.iter().map(|s| s.length).filter(|l| l.is_positive()).max().filter(|longest| self.end_loss >= *longest) {
+            let error = Error::new(ErrorKind::Conflict, "nothing is left of the longest stick").at("end_loss").value_of(self.end_loss);
+            faults.add(error.accepts(format!("less than {longest}")));
+        }
+        faults.check()
+    }
+}
+
 /// How closures are made for a bay.
 ///
 /// ```
 /// use seamwright::job::ClosureSupply;
 /// use seamwright::units::Length;
-/// let supply = ClosureSupply { tab: Length::inches(1), clearance: Length::ZERO, top_lap: Length::ZERO, from_tab: ClosureSupply::from_tab() };
+/// let supply = ClosureSupply { tab: Length::inches(1), clearance: Length::ZERO, top_lap: Length::ZERO, from_tab: ClosureSupply::from_tab(), sticks: None };
 /// assert_eq!(supply.from_tab, Length::parse("1 1/2 in")?);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -170,6 +214,9 @@ pub struct ClosureSupply {
     /// The end fasteners' distance from the tabs.
     #[cfg_attr(feature = "serde", serde(default = "ClosureSupply::from_tab"))]
     pub from_tab: Length,
+    /// The strips that they are cut from; none where they are bought as pieces.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub sticks: Option<ClosureSticks>,
 }
 
 impl ClosureSupply {
@@ -334,6 +381,9 @@ impl Supplies {
         faults.keep(self.trims.check().map_err(|e| e.under("trims")));
         if let Some(underlayment) = &self.underlayment {
             faults.keep(underlayment.check().map_err(|e| e.under("underlayment")));
+        }
+        if let Some(sticks) = &self.closures.sticks {
+            faults.keep(sticks.check().map_err(|e| e.under("closures.sticks")));
         }
         faults.keep(self.water.check().map_err(|e| e.under("water")));
         faults.keep(self.sealant.line.check().map_err(|e| e.under("sealant.line")));

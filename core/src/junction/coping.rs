@@ -158,7 +158,7 @@ impl Coping {
     }
 
     /// Where the frame of each face has its origin: the wall's top edge, moved out by what lies on the face.
-    fn places(&self) -> Result<[FacePlace; 2], Error> {
+    pub(super) fn places(&self) -> Result<[FacePlace; 2], Error> {
         let d = &self.detail;
         let drop = d.fall.rise_over(self.thickness)?;
         let inner = SectionPoint { x: (-(self.thickness + d.roof_side.behind)).length()?, z: (-drop).length()? };

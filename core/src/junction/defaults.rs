@@ -1,6 +1,7 @@
 //! What a job file may leave out: each default is a constant of common practice, named there.
 
 use super::draft::FastenerRow;
+use super::wall::WallRule;
 use crate::practice;
 use crate::record::Source;
 use crate::units::{Angle, Length};
@@ -35,6 +36,10 @@ lengths! {
 
 pub(super) fn drip_turn() -> Angle {
     practice::junction::DRIP_TURN
+}
+
+pub(super) fn z_cover() -> WallRule {
+    WallRule::COVER_OF_Z
 }
 
 /// A starting figure and never a strength: its source says so.

@@ -94,6 +94,17 @@ pub(super) fn refuse_short(faults: &mut Faults, path: &str, what: &'static str, 
     Ok(())
 }
 
+/// The refusal of tape so thick that what stands on it has no height left: by how much it passes what it stands under, and less than what would do.
+pub(super) fn tape_too_thick(path: &str, what: &'static str, tape: Length, height: Length) -> Result<Error, Error> {
+    let over = (-height).length()?;
+    let limit = (tape + height).length()?;
+    Ok(Error::new(ErrorKind::Impossible, format!("nothing of the seam height is left for {what} above its tape: the tape is too thick by {over}"))
+        .at(path)
+        .value_of(tape)
+        .accepts(format!("less than {limit}"))
+        .cured_by(format!("tape thinner by more than {over}, or higher seams")))
+}
+
 /// A fault unless the angle lies between the two, the limits themselves left out.
 pub(super) fn within(faults: &mut Faults, path: &str, angle: Angle, low: f64, high: f64) {
     if !(angle.degrees() > low && angle.degrees() < high) {

@@ -118,6 +118,13 @@ pub struct ExpansionAcross {
 }
 
 impl ExpansionAcross {
+    /// The plane above, built up by the packing.
+    pub(super) fn upper(&self) -> Result<RoofSide, Error> {
+        let mut upper = self.roof;
+        upper.levels.stand_off = (upper.levels.stand_off + self.detail.packing).length()?;
+        Ok(upper)
+    }
+
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.to_fixed.not_negative("to_fixed"));
@@ -171,9 +178,7 @@ impl Calculation for ExpansionAcross {
             format!("a front lower by {more}, and an upper flange as much longer"),
         )?;
         faults.check()?;
-        let mut upper = self.roof;
-        upper.levels.stand_off = (upper.levels.stand_off + d.packing).length()?;
-        let transition = PitchTransition { lower: self.roof, upper, detail: d.clone() };
+        let transition = PitchTransition { lower: self.roof, upper: self.upper()?, detail: d.clone() };
         let solved = r.part(|| "flashing and ends".into(), |r| transition.run(r));
         let mut solved = solved.map_err(|e| e.moved("lower", "roof").moved("upper", "roof"))?;
         solved.adjoining.push(Adjoining::BuiltUp { height: d.packing });

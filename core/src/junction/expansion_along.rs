@@ -188,6 +188,9 @@ pub struct ExpansionAlong {
     pub detail: ExpansionAlongDetail,
 }
 
+/// What its cap is called.
+pub(super) const JOINT_CAP: &str = "joint cap";
+
 const CLEATS: (&str, &str) = ("joint cleat, fixed side", "joint cleat, sliding side");
 
 /// What moves at the joint from the laying temperature.
@@ -362,7 +365,7 @@ impl Calculation for ExpansionAlong {
         let back = (far - d.hook + t).length()?;
         solved.trims.push(
             Walk {
-                name: "joint cap",
+                name: JOINT_CAP,
                 sheet: d.sheet,
                 start: at(near, foot),
                 legs: &[

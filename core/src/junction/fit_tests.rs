@@ -75,7 +75,7 @@ fn a_hem_that_runs_into_what_lies_behind_it_is_refused() {
     // The hem along the trim's inner edge folds toward the Z, whose top flange ends at the same place.
     let mut r = rake_tests::asked();
     r.detail.sheet.thickness = len("0.05\"");
-    r.detail.inner.cover = Length::ZERO;
+    (r.detail.inner.cover, r.detail.z_cover.least) = (Length::ZERO, Length::ZERO);
     (r.detail.inner.drop, r.detail.inner.hem) = (len("3/4\""), len("0.66\""));
     r.detail.z.sheet.thickness = len("0.1\"");
     let refused = r.compute().unwrap_err();

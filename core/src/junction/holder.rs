@@ -2,8 +2,8 @@
 
 use super::parts::JunctionTrim;
 
-/// Cleats and strips, by their names in every section.
-const HOLDERS: &[&str] = &["continuous cleat", "offset cleat", "hook strip", "joint cleat, fixed side", "joint cleat, sliding side"];
+/// Cleats and strips, by their names in every section; where there are two, each says its side after a comma.
+const HOLDERS: &[&str] = &["continuous cleat", "offset cleat", "hook strip", "joint cleat"];
 
 impl JunctionTrim {
     /// Whether it is a cleat or a strip: it holds the edge of another part, and its pieces butt.
@@ -18,6 +18,6 @@ impl JunctionTrim {
     /// ```
     #[must_use]
     pub fn is_holder(&self) -> bool {
-        HOLDERS.contains(&self.name.as_ref())
+        HOLDERS.contains(&self.name.split(',').next().unwrap_or_default())
     }
 }

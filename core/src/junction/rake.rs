@@ -4,14 +4,15 @@
 //! deck's edge at the fascia; the roof lies on the side of negative x.
 
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
 use super::support::{SectionPoint, Support};
-use crate::error::{Error, ErrorKind, Faults};
+use super::wall::WallRule;
+use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::BendAt;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
@@ -21,7 +22,7 @@ use crate::units::{Angle, Length, Sum};
 /// What is chosen at a rake.
 ///
 /// ```
-/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeZ, TrimSheet};
+/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeZ, TrimSheet, WallRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -44,6 +45,7 @@ use crate::units::{Angle, Length, Sum};
 ///     },
 ///     sheet,
 ///     inner: RakeInnerEdge { cover: inch("1/8\"")?, drop: inch("1\"")?, hem: practice::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     z_cover: WallRule::COVER_OF_Z,
 ///     rivets: row.clone(),
 ///     trim_tape_width: inch("7/8\"")?,
 ///     face: DripFace {
@@ -81,6 +83,9 @@ pub struct RakeDetail {
     pub sheet: TrimSheet,
     /// Its edge on the roof.
     pub inner: RakeInnerEdge,
+    /// How far the trim's top must run past the Z's top flange; in a job file [`WallRule::COVER_OF_Z`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::z_cover"))]
+    pub z_cover: WallRule,
     /// Rivets through the trim into the top flange of the Z, in the middle of that flange.
     pub rivets: FastenerRow,
     /// Width of the tape between that flange and the trim.
@@ -96,11 +101,11 @@ pub struct RakeDetail {
 ///
 /// # Errors
 /// Computing refuses a turned-up edge lower than the seams or higher than the trim, a seam under the Z, an inner edge that reaches the pan, tape
-/// wider than its flange, a hem that misses its cleat, and every figure without meaning.
+/// wider than its flange or thicker than the seams leave room for, a Z covered less than its rule asks, a hem that misses its cleat, and every figure without meaning.
 ///
 /// ```
 /// use seamwright::junction::{
-///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, TrimSheet,
+///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, TrimSheet, WallRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::practice::junction as practice;
@@ -125,6 +130,7 @@ pub struct RakeDetail {
 ///     },
 ///     sheet,
 ///     inner: RakeInnerEdge { cover: inch("1/8\"")?, drop: inch("1\"")?, hem: practice::EDGE_HEM, above_pan: inch("1/4\"")? },
+///     z_cover: WallRule::COVER_OF_Z,
 ///     rivets: row.clone(),
 ///     trim_tape_width: inch("7/8\"")?,
 ///     face: DripFace {
@@ -186,6 +192,7 @@ impl Rake {
             ("detail.turn_up", self.detail.turn_up),
             ("detail.inner.cover", self.detail.inner.cover),
             ("detail.inner.above_pan", self.detail.inner.above_pan),
+            ("detail.z_cover.least", self.detail.z_cover.least),
         ] {
             faults.keep(length.not_negative(path));
         }
@@ -220,6 +227,8 @@ impl Rake {
             self.end_panel,
             "a wider end panel: another start of the layout, or equal rips",
         )?;
+        let (cover, rule) = (self.detail.inner.cover, &self.detail.z_cover);
+        rule.check(&mut faults, "detail.inner.cover", cover, cover, format!("a cover greater by {}", (rule.least - cover).length()?))?;
         let foot = (h - self.detail.inner.drop).length()?;
         refuse_short(
             &mut faults,
@@ -295,20 +304,15 @@ impl Calculation for Rake {
         });
         let inner = (web + z.top_flange + self.detail.inner.cover).length()?;
         r.step(|| {
-            Step::new("inner edge of the trim from the rake line")
-                .formula("face of the Z + top flange + cover")
-                .with("top flange", z.top_flange)
-                .with("cover", self.detail.inner.cover)
-                .gives(inner)
+            let step = Step::new("inner edge of the trim from the rake line").formula("face of the Z + top flange + cover").with("top flange", z.top_flange);
+            let rule = &self.detail.z_cover;
+            step.with("cover", self.detail.inner.cover).with("least cover", rule.least).gives(inner).source(rule.source.clone())
         });
         self.check_fit(pan, h, inner)?;
         let (foot, top) = ((pan + z.tape).length()?, (h - self.levels.tape).length()?);
         let height = (top - foot).length()?;
         if !height.is_positive() {
-            return Err(Error::new(ErrorKind::Impossible, "nothing of the seam height is left for the Z above its tape")
-                .at("detail.z.tape")
-                .value_of(z.tape)
-                .accepts("tape thinner than the seam height"));
+            return Err(tape_too_thick("detail.z.tape", "the Z", z.tape, height)?);
         }
         r.step(|| {
             Step::new("height of the Z")

@@ -1,7 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, face, len, levels, mm, near, off, paths, row, sheet};
-use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side};
+use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, WallRule};
 use crate::error::ErrorKind;
 use crate::panel::Hold;
 use crate::practice::junction as practice;
@@ -27,11 +27,30 @@ pub(super) fn asked() -> Rake {
         },
         sheet: sheet(),
         inner: RakeInnerEdge { cover: len("1/8\""), drop: len("1\""), hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
+        z_cover: WallRule::COVER_OF_Z,
         rivets: row(),
         trim_tape_width: len("7/8\""),
         face: face(),
     };
     Rake { levels: levels(), edge: PanelEdge::Ripped, end_panel: len("12\""), detail }
+}
+
+#[test]
+fn the_z_is_covered_and_its_tape_leaves_it_height() {
+    // 2 mm of the 1/8 in that common practice asks; with a rule of the caller's own it passes.
+    let mut rake = asked();
+    rake.detail.inner.cover = len("2 mm");
+    let e = rake.compute().unwrap_err();
+    assert_eq!((e.path(), e.value()), ("detail.inner.cover", Some("2 mm")), "{e}");
+    assert!(e.message().ends_with("too little by 1.175 mm") && e.cure() == Some("a cover greater by 1.175 mm"), "{e}");
+    rake.detail.z_cover = WallRule::given("cover of the Z", len("2 mm"), crate::record::Source::user());
+    assert!(rake.compute().is_ok());
+    // Seams of 45 mm: tape of 60 mm passes what is left by 60 - 45.
+    let mut rake = asked();
+    rake.detail.z.tape = len("60 mm");
+    let e = rake.compute().unwrap_err();
+    assert_eq!((e.path(), e.allowed()), ("detail.z.tape", Some("less than 45 mm")), "{e}");
+    assert!(e.message().ends_with("too thick by 15 mm") && e.cure().unwrap().contains("15 mm"), "{e}");
 }
 
 #[test]
@@ -138,7 +157,7 @@ fn a_rake_is_text_and_back() {
 #[test]
 fn what_a_job_leaves_out_is_common_practice() {
     let detail = asked().detail;
-    assert_eq!(read_without(&detail, &["/inner/hem", "/face/hem/hooked/hem"]), detail);
+    assert_eq!(read_without(&detail, &["/inner/hem", "/face/hem/hooked/hem", "/z_cover"]), detail);
 }
 
 proptest! {

@@ -13,13 +13,17 @@ pub(super) const PANELS: &str = "panels";
 /// The name of what covers the leg on a wall, where it is cladding.
 pub(super) const CLADDING: &str = "cladding";
 /// How much of a panel, of cladding and of underlayment is looked at.
-const SEEN: Length = Length::feet(10);
+pub(super) const SEEN: Length = Length::feet(10);
 /// How far out cladding is taken to stand: outside every leg on the wall.
 const CLADDING_AT: Length = Length::feet(1);
 /// What lies farther than this under a deck is of another face.
 const UNDER_DECK: Length = Length::inches_64(-32);
 /// What stands farther off a wall than this is no leg on it: a drip, the web of a Z.
 const OFF_WALL: Length = Length::inches(2);
+/// What hangs before a riser, a curb or a wall under its coping is within this of it: the cap of a joint stands off by all that opens and closes.
+const BEFORE: Length = Length::inches(6);
+/// A leg before an upright face is within so many degrees of plumb.
+const PLUMB: f64 = 5.0;
 /// A leg belongs to the face that it is within so many degrees of.
 const WITHIN: f64 = 42.0;
 
@@ -103,18 +107,21 @@ struct Face {
     sin: f64,
     cos: f64,
     way: i32,
-    /// How high the deck's edge stands over the junction line.
-    raised: Length,
+    /// Where it begins: the junction line, the edge of a deck over a riser, the foot of a curb.
+    origin: SectionPoint,
+    /// Whether what lies on it lies toward +x.
+    is_mirrored: bool,
 }
 
 impl Face {
     fn new(rise: Angle, way: i32) -> Face {
-        Face { rise, sin: rise.sin(), cos: rise.cos(), way, raised: Length::ZERO }
+        Face { rise, sin: rise.sin(), cos: rise.cos(), way, origin: SectionPoint { x: Length::ZERO, z: Length::ZERO }, is_mirrored: false }
     }
 
     /// Along the face, and out of it, as the sections themselves measure.
     fn at(&self, p: SectionPoint) -> Result<(Length, Length), Error> {
-        let (x, z) = (p.x.mm(), (p.z - self.raised).length()?.mm());
+        let (x, z) = ((p.x - self.origin.x).length()?.mm(), (p.z - self.origin.z).length()?.mm());
+        let x = if self.is_mirrored { -x } else { x };
         let along = Length::from_mm(x * self.cos + z * self.sin)?;
         Ok(((along * self.way).length()?, Length::from_mm(z * self.cos - x * self.sin)?))
     }
@@ -169,26 +176,46 @@ pub(super) fn panels(solved: &Solved, of: &WaterSide) -> Result<Option<FaceSheet
 }
 
 /// The trims along the deck of a side. Between two decks a leg lies along the one whose direction it is nearer to, if it reaches onto that side; where both have one
-/// direction, and where there is one deck alone, its middle tells.
+/// direction it lies along each that it reaches onto, and where there is one deck alone its middle tells.
 pub(super) fn on_deck<'a>(solved: &'a Solved, of: &WaterSide, other: Option<Angle>) -> Result<Vec<FaceSheet<'a>>, Error> {
     // Over a riser stands the upper deck, and on it the trims that reach so high.
     let riser = solved.adjoining.iter().find_map(|a| if let Adjoining::Riser { height } = a { Some(*height) } else { None });
     let raised = riser.filter(|_| of.side == Side::Second).unwrap_or_default();
     let stands = |trim: &JunctionTrim| riser.is_none_or(|h| trim.corners.iter().any(|c| c.z >= h) == (of.side == Side::Second));
     let other = other.filter(|_| riser.is_none());
-    let face = Face { raised, ..Face::new(of.rise, of.way()) };
+    let face = Face { origin: SectionPoint { x: Length::ZERO, z: raised }, ..Face::new(of.rise, of.way()) };
     let away = of.water == Water::Away;
+    let reaches = |leg: &Leg| if away { leg.ends.0 < Length::ZERO } else { leg.ends.1 > Length::ZERO };
     let mine = |leg: &Leg| match other.map(|rise| leg.off(rise) - leg.off(of.rise)) {
         // Some of it on this side, and none of it under the deck: the drip of the other side may run in this one's direction.
-        Some(nearer) if nearer.abs() > 0.5 => {
-            nearer > 0.0 && leg.lowest >= UNDER_DECK && if away { leg.ends.0 < Length::ZERO } else { leg.ends.1 > Length::ZERO }
-        }
-        _ if away => leg.middle < Length::ZERO,
-        _ => leg.middle > Length::ZERO,
+        Some(nearer) if nearer.abs() > 0.5 => nearer > 0.0 && leg.lowest >= UNDER_DECK && reaches(leg),
+        // Of two decks in one direction a leg may lie over both: the flashing of a joint across the panels, the cap of one along them.
+        Some(_) => reaches(leg),
+        None if away => leg.middle < Length::ZERO,
+        None => leg.middle > Length::ZERO,
     };
     let mut out = Vec::new();
     for (k, trim) in solved.trims.iter().enumerate().filter(|(_, t)| stands(t)) {
         out.extend(face.sheet(k, trim, mine)?);
+    }
+    Ok(out)
+}
+
+/// An upright face: of a riser, of a curb, of the wall under a coping.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Upright {
+    /// Its foot or its top edge, from which positions are told, upward.
+    pub(super) origin: SectionPoint,
+    /// Whether it looks toward +x.
+    pub(super) is_mirrored: bool,
+}
+
+/// The trims that hang before an upright face, without what holds them. A drip stands off the face and laps nothing.
+pub(super) fn before<'a>(solved: &'a Solved, of: Upright) -> Result<Vec<FaceSheet<'a>>, Error> {
+    let face = Face { origin: of.origin, is_mirrored: of.is_mirrored, ..Face::new(Angle::SQUARE, 1) };
+    let mut out = Vec::new();
+    for (k, trim) in solved.trims.iter().enumerate().filter(|(_, t)| !t.is_holder()) {
+        out.extend(face.sheet(k, trim, |leg| leg.off(Angle::SQUARE) < PLUMB && leg.lowest >= UNDER_DECK && leg.out <= BEFORE)?);
     }
     Ok(out)
 }

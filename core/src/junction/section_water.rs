@@ -1,10 +1,12 @@
 //! The water paths of a solved section, at two levels, and whether its fasteners stay out of running water.
 
-use super::cautions::{FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, RIVETS_ON_SLOPE, WATER_PATH_FAILS};
+use super::cautions::{FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, PIPE_AGAINST_WATER, RIVETS_ON_SLOPE, WATER_PATH_FAILS};
+use super::expansion_along::JOINT_CAP;
 use super::parts::{Along, Side, Solved};
 use super::row_shelter::{self, RowShelter, Shelter};
 use super::section_sheets::{CLADDING, FaceSheet, PANELS, WaterSide, on_deck, on_wall, panels};
 use super::top_end::side_name;
+use super::upright_water::uprights;
 use super::water_path::{PathCheck, PathFailure, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
 use super::water_rules::{LapRule, WaterRules};
 use crate::error::{Error, ErrorKind};
@@ -13,7 +15,7 @@ use crate::roof::Water;
 use crate::units::Length;
 
 /// The name of the underlayment among the sheets of a path.
-const UNDERLAYMENT: &str = "underlayment";
+pub(super) const UNDERLAYMENT: &str = "underlayment";
 
 /// The face of a section that a path runs down.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
@@ -26,6 +28,12 @@ pub enum PathFace {
     Second,
     /// The wall at the line.
     Wall,
+    /// The riser of a step.
+    Riser,
+    /// The upright face on the first side: of a curb at a joint, of a wall under its coping, where it is the roof side.
+    FirstUpright,
+    /// The upright face on the second side.
+    SecondUpright,
 }
 
 /// A path of one face at one level.
@@ -68,7 +76,8 @@ impl WaterCheck {
     }
 }
 
-/// The water paths of a solved section: for each roof face, metal over metal and underlayment over or under metal, and the cover of a leg on a wall.
+/// The water paths of a solved section: for each roof face, metal over metal and underlayment over or under metal; the cover of a leg on a wall, on the
+/// riser of a step and on the curbs of a joint.
 ///
 /// What laps what follows from where the section puts the sheets. Underlayment lies over metal on the deck unless the section says that it lies under it,
 /// and reaches down to what is fixed on that metal; at a ridge, a wall or the lower side of a transition it runs past the line.
@@ -98,9 +107,14 @@ pub struct SectionWater<'a> {
 }
 
 /// The sheets of a pile in the path's terms.
-fn numbered<'a>(pile: impl Iterator<Item = &'a FaceSheet<'a>>) -> Vec<PathSheet> {
+pub(super) fn numbered<'a>(pile: impl Iterator<Item = &'a FaceSheet<'a>>) -> Vec<PathSheet> {
     let numbers = 1_u32..;
     pile.zip(numbers).map(|(s, layer)| PathSheet { name: s.name.to_owned(), low: s.low, high: s.high, layer }).collect()
+}
+
+/// A level whose laps the crew makes.
+pub(super) fn alone(lowest: &str, laps: Vec<PathLap>) -> PathCheck {
+    PathCheck { holds: true, order: vec![lowest.to_owned()], laps, faults: Vec::new() }
 }
 
 fn rule(upper: &str, lower: &str, of: &LapRule) -> PathRule {
@@ -108,7 +122,7 @@ fn rule(upper: &str, lower: &str, of: &LapRule) -> PathRule {
 }
 
 /// A lap that the crew makes as long as the rule asks.
-fn made(upper: &str, lower: &str, of: &LapRule) -> PathLap {
+pub(super) fn made(upper: &str, lower: &str, of: &LapRule) -> PathLap {
     let (upper, lower) = (upper.to_owned(), lower.to_owned());
     PathLap { upper, lower, overlap: of.least, least: Some(of.least), source: Some(of.source.clone()), holds: true }
 }
@@ -172,8 +186,10 @@ impl SectionWater<'_> {
         let trims = || pile.iter().filter(|s| s.trim.and_then(|k| self.solved.trims.get(k)).is_some_and(|t| !t.is_holder()));
         let past = &self.rules.underlayment_past_line;
         let walled = !self.solved.adjoining.is_empty() && on_wall(self.solved)?.iter().any(|s| s.name == CLADDING);
-        let alone = |laps: Vec<PathLap>| PathCheck { holds: true, order: vec![UNDERLAYMENT.to_owned()], laps, faults: Vec::new() };
+        let alone = |laps: Vec<PathLap>| alone(UNDERLAYMENT, laps);
         match of.water {
+            // Up the curb, under the cap.
+            Water::Along if self.solved.trim(JOINT_CAP).is_some() => Ok(alone(vec![made(JOINT_CAP, UNDERLAYMENT, past)])),
             Water::Away | Water::Along if walled || self.solved.trim("counterflashing").is_some() => Ok(alone(vec![made("wall barrier", UNDERLAYMENT, past)])),
             Water::Away => Ok(alone(trims().take(1).map(|t| made(t.name, UNDERLAYMENT, past)).collect())),
             Water::Along => Ok(alone(
@@ -211,18 +227,22 @@ impl SectionWater<'_> {
         WaterPath { sheets: numbered(sheets.iter()), rules: Vec::new() }.run(r).map(Some)
     }
 
-    fn cautions(&self, out: &mut WaterCheck) {
+    pub(super) fn cautions(&self, out: &mut WaterCheck) {
         let said = |code| self.solved.cautions.iter().any(|c| c.code() == code);
         for path in &out.paths {
             for fault in &path.check.faults {
                 // The section says it itself.
-                if path.level == WaterLevel::Underlayment && fault.failure == PathFailure::RunsBehind && said(FLANGE_OVER_UNDERLAYMENT) {
+                let code = if path.level == WaterLevel::Underlayment { FLANGE_OVER_UNDERLAYMENT } else { PIPE_AGAINST_WATER };
+                if fault.failure == PathFailure::RunsBehind && said(code) {
                     continue;
                 }
                 let face = match path.face {
                     PathFace::First => "first side",
                     PathFace::Second => "second side",
                     PathFace::Wall => "wall",
+                    PathFace::Riser => "riser",
+                    PathFace::FirstUpright => "upright face, first side",
+                    PathFace::SecondUpright => "upright face, second side",
                 };
                 let caution = Caution::new(WATER_PATH_FAILS, "water", Source::CommonPractice).arg("face", face).arg("what", fault.message());
                 out.cautions.push(caution.arg("at", fault.at).arg("cure", fault.cure()));
@@ -262,6 +282,7 @@ impl Calculation for SectionWater<'_> {
             out.paths.extend(wall.map(|check| FacePath { face: PathFace::Wall, water: Water::Toward, level: WaterLevel::Metal, check }));
             row_shelter::on_face(self.solved, side, &mut out.rows);
         }
+        uprights(r, self.solved, self.sides, &mut out)?;
         self.cautions(&mut out);
         Ok(out)
     }

@@ -1,7 +1,7 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
 use super::cautions::{KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
-use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape};
+use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
 use super::drip_edge::DripEdge;
 use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
@@ -200,7 +200,9 @@ impl Sidewall {
                     let step = Step::new("underside of the Z's top flange above its foot").formula("level of the flange - tape - sheet - pan - tape beneath");
                     step.with("flange", h).with("tape", self.roof.levels.tape).with("tape beneath", *tape_beneath).gives(web)
                 });
-                faults.keep(web.positive("detail.flange.on-z.tape_beneath").map_err(|e| e.accepts("tape thinner than the seam is high")));
+                if !web.is_positive() {
+                    faults.add(tape_too_thick("detail.flange.on-z.tape_beneath", "the Z", *tape_beneath, web)?);
+                }
                 let (drip, depth) = (&self.detail.drip, self.detail.drip.depth()?);
                 let room = h - self.roof.levels.pan_face()?;
                 let what = "the drip comes too near the pan";

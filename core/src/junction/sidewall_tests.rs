@@ -57,6 +57,21 @@ fn inches(l: Length) -> f64 {
 }
 
 #[test]
+fn tape_too_thick_for_its_z_is_refused_by_how_much() {
+    let mut sidewall = raised();
+    let SidewallFlange::OnZ { tape_beneath, .. } = &mut sidewall.detail.flange else { panic!("on a Z") };
+    *tape_beneath = len("60 mm");
+    let e = sidewall.compute().unwrap_err();
+    let all: Vec<&crate::error::Error> = std::iter::once(&e).chain(e.others()).collect();
+    let tape = all.iter().find(|e| e.path() == "detail.flange.on-z.tape_beneath").unwrap();
+    // The flashing lies at the level of the seam tops, and of their height its sheet takes its thickness.
+    let limit = len(tape.allowed().unwrap().strip_prefix("less than ").unwrap());
+    assert!((limit.mm() - (sidewall.roof.levels.seam_height - sidewall.detail.sheet.thickness).length().unwrap().mm()).abs() < 1e-6, "{tape}");
+    let over = len(tape.message().rsplit(" by ").next().unwrap());
+    assert!((over.mm() - (60.0 - limit.mm())).abs() < 1e-6 && tape.cure().is_some(), "{tape}");
+}
+
+#[test]
 fn a_flashing_on_a_z_by_hand() {
     let solved = raised().compute().unwrap();
     let names: Vec<&str> = solved.trims.iter().map(|t| &*t.name).collect();

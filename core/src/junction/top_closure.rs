@@ -1,8 +1,8 @@
 //! The closures under a flange at the upper end of the panels.
 
-use super::draft::refuse_short;
+use super::draft::{refuse_short, tape_too_thick};
 use crate::closure::{ClosureSetting, Face};
-use crate::error::{Error, ErrorKind, Faults};
+use crate::error::{Error, Faults};
 use crate::units::Length;
 
 /// The closures between the seams under a cap or a flashing: a web standing on the pan, a lower flange that points uphill behind it, its screws and its
@@ -65,10 +65,7 @@ impl TopClosure {
         if web.is_positive() {
             return Ok(web);
         }
-        Err(Error::new(ErrorKind::Impossible, "nothing of the seam height is left for the closures above their tape")
-            .at("tape_beneath")
-            .value_of(self.tape_beneath)
-            .accepts("tape thinner than the seam is high"))
+        Err(tape_too_thick("tape_beneath", "the closures", self.tape_beneath, web)?)
     }
 
     pub(super) fn check(&self) -> Result<(), Error> {

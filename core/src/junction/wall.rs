@@ -61,6 +61,8 @@ impl WallRule {
     /// A face comes down 4 in over the leg or the cladding that comes up under it, as a counterflashing does. Common practice, no published source.
     pub const LAP_OVER_LEG: WallRule =
         WallRule::exactly("lap over the leg that comes up under it", crate::practice::junction::COUNTERFLASHING_LAP_LEAST, Source::CommonPractice);
+    /// The rake trim's top runs past the top flange of the Z by this: common practice, no published source.
+    pub const COVER_OF_Z: WallRule = WallRule::exactly("cover of the Z by the trim", crate::practice::junction::Z_COVER_LEAST, Source::CommonPractice);
 
     /// Every published rule that the library holds.
     pub const ALL: &'static [WallRule] = &[

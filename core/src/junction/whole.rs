@@ -45,9 +45,10 @@ pub struct WorkedJunction {
     pub section: Solved,
     /// The order of work, with the lines that are struck for each step.
     pub work: Vec<WorkStep>,
-    /// The water on it at both levels; none where a section is not one of roof planes alone.
-    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
-    pub water: Option<WaterCheck>,
+    /// The water on it at two levels, metal and underlayment. A coping's second level is the membrane under it, where it has one and something comes up the
+    /// wall. A pipe has the metal alone: what dresses the underlayment to it comes with its boot, and is no part of the section. A riser and the curbs of a
+    /// joint have the metal alone too: the underlayment that runs up them is in the path of the plane that it comes from.
+    pub water: WaterCheck,
 }
 
 /// A junction to be worked out whole: the section solved and checked for what runs into what, every line for what it is measured from, the work put in order,
@@ -66,7 +67,7 @@ pub struct WorkedJunction {
 /// let text = format!(r#"{{"of": {{"eave": {}}}}}"#, std::str::from_utf8(eave).unwrap());
 /// let whole: WholeJunction = read_json(text.as_bytes(), 1 << 20)?;
 /// let worked = whole.compute()?;
-/// assert!(worked.work.iter().any(|step| step.gives == ["hook strip"]) && worked.water.is_some_and(|w| w.holds()));
+/// assert!(worked.work.iter().any(|step| step.gives == ["hook strip"]) && worked.water.holds());
 /// assert_eq!(compute_all(&vec![whole; 3])?.len(), 3);
 /// assert!(compute_json("junction.whole-junction", &text)?.contains("hook strip"));
 /// # Ok::<(), seamwright::error::Error>(())
@@ -148,7 +149,7 @@ impl JunctionInput {
         }
     }
 
-    /// The roof planes of its section as water meets them; empty where it has more than them.
+    /// The roof planes of its section as water meets them; those of a coping and a pipe are told by themselves.
     fn sides(&self) -> Result<Vec<WaterSide>, Error> {
         use Water::{Along, Away, Toward};
         Ok(match self {
@@ -178,7 +179,14 @@ impl JunctionInput {
                 let at = c.corner.compute()?;
                 vec![side(Side::First, down(at.first.backing)?, Toward, &c.first), side(Side::Second, at.second.backing, Toward, &c.second)]
             }
-            JunctionInput::Coping(_) | JunctionInput::ExpansionAcross(_) | JunctionInput::ExpansionAlong(_) | JunctionInput::Pipe(_) => Vec::new(),
+            JunctionInput::ExpansionAcross(c) => {
+                let rise = c.roof.pitch.angle();
+                vec![side(Side::First, rise, Away, &c.roof.levels), side(Side::Second, rise, Toward, &c.upper()?.levels)]
+            }
+            JunctionInput::ExpansionAlong(c) => {
+                vec![side(Side::First, Angle::ZERO, Along, &c.first.levels), side(Side::Second, Angle::ZERO, Along, &c.second.levels)]
+            }
+            JunctionInput::Coping(_) | JunctionInput::Pipe(_) => Vec::new(),
         })
     }
 }
@@ -196,12 +204,16 @@ impl Calculation for WholeJunction {
         let order = SectionWork { kind, solved: &section };
         let work = r.part(|| order.title(), |r| order.run(r))?;
         let sides = self.of.sides()?;
-        let water = if sides.is_empty() {
-            None
-        } else {
-            let water = SectionWater { solved: &section, sides: &sides, rules: &self.water };
-            Some(r.part(|| water.title(), |r| water.run(r)).map_err(|e| e.moved("rules", "water"))?)
-        };
+        let water = SectionWater { solved: &section, sides: &sides, rules: &self.water };
+        let followed = r.part(
+            || water.title(),
+            |r| match &self.of {
+                JunctionInput::Coping(c) => c.water(r, &section, &self.water),
+                JunctionInput::Pipe(c) => c.water(r, &section, &self.water),
+                _ => water.run(r),
+            },
+        );
+        let water = followed.map_err(|e| e.moved("rules", "water"))?;
         Ok(WorkedJunction { section, work, water })
     }
 }

@@ -10,14 +10,18 @@ pub mod cautions;
 mod change;
 mod check;
 mod end;
+mod parting;
 mod range;
 
 #[cfg(test)]
 mod change_tests;
 #[cfg(test)]
 mod end_tests;
+#[cfg(test)]
+mod parting_tests;
 
 pub use change::{LengthChange, SkewParts, across_line};
 pub use check::{EndCheck, EndVerdict};
 pub use end::{EndMovement, EndRoom, MovingEnd};
+pub use parting::{CapMoves, CapParting, PartingSide, SideParting};
 pub use range::HeatRange;

@@ -32,6 +32,9 @@ pub const CAP_ON_LINE: Length = Length::inches_64(4);
 /// Rivets through a cap's drip reach the closures behind it over no more than this: 1/8 in.
 pub const RIVET_REACH: Length = Length::inches_64(8);
 
+/// A rake trim's top runs past the top flange of its Z by at least this: 1/8 in.
+pub const Z_COVER_LEAST: Length = Length::inches_64(8);
+
 /// A valley pan reaches at least this far from its centreline on each side: 8 in.
 pub const VALLEY_LEG_LEAST: Length = Length::inches(8);
 
