@@ -1,19 +1,18 @@
-//! Writes the measuring sheet of a rough sketch, a hip roof with a lower porch beside it, into the file given as the argument.
+//! Writes the measuring sheet of a rough sketch, a hip roof with a chimney and a lower porch beside it, into the file given as the argument.
 
 use seamwright::error::Error;
 use seamwright::export::measuring_sheet_html;
 use seamwright::job::Paper;
 use seamwright::record::Calculation;
-use seamwright::roof::{Point, SketchedPlane, SketchedRoof};
+use seamwright::roof::{Opening, Point, SketchedPlane, SketchedRoof};
 use seamwright::units::{Length, LengthFormat};
 
 fn sheet() -> Result<Vec<u8>, Error> {
-    let plane = |name: &str, outer: &[(i16, i16)]| SketchedPlane {
-        name: name.into(),
-        outer: outer.iter().map(|&(x, y)| Point::new(Length::feet(x), Length::feet(y))).collect(),
-    };
+    let ring = |corners: &[(i16, i16)]| corners.iter().map(|&(x, y)| Point::new(Length::feet(x), Length::feet(y))).collect();
+    let plane = |name: &str, outer: &[(i16, i16)]| SketchedPlane::new(name, ring(outer));
+    let chimney = Opening { name: "chimney".into(), ring: ring(&[(21, 5), (25, 5), (25, 8), (21, 8)]) };
     let sheet = SketchedRoof::new(vec![
-        plane("south", &[(0, 0), (40, 0), (30, 10), (10, 10)]),
+        SketchedPlane { holes: vec![chimney], ..plane("south", &[(0, 0), (40, 0), (30, 10), (10, 10)]) },
         plane("east", &[(40, 0), (40, 20), (30, 10)]),
         plane("north", &[(40, 20), (0, 20), (10, 10), (30, 10)]),
         plane("west", &[(0, 20), (0, 0), (10, 10)]),

@@ -693,6 +693,27 @@ class NamedCorner:
         """
 
 @final
+class NamedOpening:
+    """
+    An opening with its corners where they lie.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def corners(self, /) -> list[NamedCorner]:
+        """
+        Its corners, in order.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+
+@final
 class OutOfTrue:
     """
     A side that ought to be square or parallel to the level one, and how far it is off.
@@ -991,7 +1012,12 @@ class PlaneShape:
     @property
     def needed(self, /) -> int:
         """
-        How many lengths the shape needs: two for each corner, less three.
+        How many lengths the shape needs: two for each corner, those of the openings among them, less three.
+        """
+    @property
+    def openings(self, /) -> list[NamedOpening]:
+        """
+        Its openings, in the order given, in the same axes.
         """
     @property
     def out_of_true(self, /) -> list[OutOfTrue]:
@@ -1032,7 +1058,7 @@ class PlaneSheet:
     @property
     def lines(self, /) -> list[SheetLine]:
         """
-        What to measure: sides round the plane, then diagonals, then checks.
+        What to measure: sides round the plane, then diagonals, then checks; then for each opening its sides, what ties it to the plane, and its checks.
         """
     @property
     def marks(self, /) -> list[dict]:
@@ -1043,6 +1069,11 @@ class PlaneSheet:
     def number(self, /) -> int:
         """
         Its number in the sketch.
+        """
+    @property
+    def openings(self, /) -> list[NamedOpening]:
+        """
+        Its openings, the corners of each clockwise; where they lie in the sketch.
         """
     @property
     def plane(self, /) -> str:
@@ -1296,7 +1327,7 @@ class SheetLine:
     @property
     def part(self, /) -> str:
         """
-        What it is for: ``side``, ``diagonal`` or ``check``.
+        What it is for: ``side``, ``diagonal``, ``opening``, ``tie`` or ``check``.
         """
     @property
     def shared(self, /) -> str | None:

@@ -1,8 +1,8 @@
 //! What a crew measures, plane by plane in the order of the walk.
 
 use super::joined_planes::Joint;
-use super::measured_plane::{Mark, MeasuredLength, MeasuredPlane};
-use super::shape::NamedCorner;
+use super::measured_plane::{Mark, MeasuredLength, MeasuredOpening, MeasuredPlane};
+use super::shape::{NamedCorner, NamedOpening};
 use crate::error::{Error, ErrorKind};
 use crate::units::Length;
 
@@ -20,6 +20,10 @@ pub enum LinePart {
     Side,
     /// A diagonal that the shape needs.
     Diagonal,
+    /// A side of an opening in the plane.
+    Opening,
+    /// A length that places an opening, or shapes it.
+    Tie,
     /// A length more than needed, which shows a slip.
     Check,
 }
@@ -29,6 +33,8 @@ impl core::fmt::Display for LinePart {
         f.pad(match self {
             LinePart::Side => "side",
             LinePart::Diagonal => "diagonal",
+            LinePart::Opening => "opening",
+            LinePart::Tie => "tie",
             LinePart::Check => "check",
         })
     }
@@ -71,9 +77,11 @@ pub struct PlaneSheet {
     pub number: usize,
     /// Its corners, counter-clockwise, from the side that the walk comes to first; where they lie in the sketch.
     pub corners: Vec<NamedCorner>,
+    /// Its openings, the corners of each clockwise; where they lie in the sketch.
+    pub openings: Vec<NamedOpening>,
     /// Marks to strike for its checks.
     pub marks: Vec<Mark>,
-    /// What to measure: sides round the plane, then diagonals, then checks.
+    /// What to measure: sides round the plane, then diagonals, then checks; then for each opening its sides, what ties it to the plane, and its checks.
     pub lines: Vec<SheetLine>,
 }
 
@@ -86,7 +94,7 @@ pub struct PlaneSheet {
 /// use seamwright::roof::{Point, SketchedPlane, SketchedRoof};
 /// use seamwright::units::Length;
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
-/// let sheet = SketchedRoof::new(vec![SketchedPlane { name: "hip end".into(), outer: vec![p(0, 0), p(12, 0), p(6, 5)] }]).compute()?;
+/// let sheet = SketchedRoof::new(vec![SketchedPlane::new("hip end", vec![p(0, 0), p(12, 0), p(6, 5)])]).compute()?;
 /// let read: Vec<Length> = sheet.planes[0].lines.iter().map(|l| l.about).collect();
 /// let shape = sheet.filled(&read)?[0].compute()?;
 /// assert_eq!((shape.needed, shape.checks), (3, 2));
@@ -120,7 +128,9 @@ impl MeasuringSheet {
             let mut plane = MeasuredPlane::new(&sheet.plane, []);
             plane.corners = sheet.corners.iter().map(|c| c.name.clone()).collect();
             plane.marks.clone_from(&sheet.marks);
-            plane.sketch = Some(sheet.corners.iter().map(|c| c.at).collect());
+            let opening = |o: &NamedOpening| MeasuredOpening { name: o.name.clone(), corners: o.corners.iter().map(|c| c.name.clone()).collect() };
+            plane.openings = sheet.openings.iter().map(opening).collect();
+            plane.sketch = Some(sheet.corners.iter().chain(sheet.openings.iter().flat_map(|o| &o.corners)).map(|c| c.at).collect());
             let read = |line: &SheetLine| line.number.checked_sub(1).and_then(|i| lengths.get(i)).copied().unwrap_or_default();
             plane.lengths = sheet.lines.iter().map(|l| MeasuredLength::new(&l.from, &l.to, read(l))).collect();
             plane

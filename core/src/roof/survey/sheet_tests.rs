@@ -5,7 +5,10 @@ use crate::error::ErrorKind;
 use crate::num;
 use crate::record::Calculation;
 use crate::roof::test_roofs::{gable, hip, pt, roof, tee};
-use crate::roof::{JoinedPlanes, LevelSide, LinePart, MeasuringSheet, PlaneSheet, Roof, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, Vertex};
+use crate::roof::{
+    JoinedPlanes, LevelSide, LinePart, MeasuringSheet, Opening, Outline, PlaneSheet, Point, Roof, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor,
+    SlopeEnd, Vertex,
+};
 use crate::units::Length;
 use proptest::prelude::*;
 use std::collections::BTreeSet;
@@ -36,7 +39,7 @@ fn a_hip_roof_is_walked_round_its_eaves() {
 
 #[test]
 fn bad_sketches_are_refused() {
-    let sketch = |outer: Vec<_>| SketchedRoof::new(vec![SketchedPlane { name: "a".into(), outer }]);
+    let sketch = |outer: Vec<_>| SketchedRoof::new(vec![SketchedPlane::new("a", outer)]);
     let e = sketch(vec![pt(0.0, 0.0), pt(10.0, 5.0), pt(10.0, 0.0), pt(0.0, 6.0)]).compute().unwrap_err();
     assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "planes[0].outer[0]"));
     let e = sketch(vec![pt(0.0, 0.0), pt(10.0, 0.0), pt(10.0, 0.5)]).compute().unwrap_err();
@@ -57,12 +60,125 @@ fn bad_sketches_are_refused() {
 fn a_polygon_with_an_inner_corner_is_measured_within_itself() {
     // An L: from the far ends of its arms no tape runs within it.
     let l = vec![pt(0.0, 0.0), pt(20.0, 0.0), pt(20.0, 8.0), pt(8.0, 8.0), pt(8.0, 20.0), pt(0.0, 20.0)];
-    let sheet = SketchedRoof::new(vec![SketchedPlane { name: "l".into(), outer: l }]).compute().unwrap();
+    let sheet = SketchedRoof::new(vec![SketchedPlane::new("l", l)]).compute().unwrap();
     let plane = &sheet.planes[0];
     let all: BTreeSet<String> = plane.lines.iter().map(|l| format!("{}{}", l.from, l.to)).collect();
     assert_eq!((lines(plane, LinePart::Diagonal).len(), lines(plane, LinePart::Check).len()), (3, 2));
     // C is (20, 8), E (8, 20): the straight line between them leaves the plane.
     assert!(!all.contains("CE") && !all.contains("BE") && !all.contains("CF"), "{all:?}");
+}
+
+fn spot(plane: &PlaneSheet, name: &str) -> [f64; 2] {
+    let corner = |name: &str| {
+        let at = plane.corners.iter().chain(plane.openings.iter().flat_map(|o| &o.corners)).find(|c| c.name == name).unwrap().at;
+        [at.x.mm(), at.y.mm()]
+    };
+    let Some(mark) = plane.marks.iter().find(|m| m.name == name) else { return corner(name) };
+    let (a, b) = (corner(&mark.from), corner(&mark.toward));
+    let part = mark.distance.mm() / num::hypot(b[0] - a[0], b[1] - a[1]);
+    [a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part]
+}
+
+/// A rectangle with a chimney in its middle, which stands in the way of both diagonals, a skylight and a three-sided vent.
+fn pierced() -> SketchedPlane {
+    let hole = |name: &str, ring: &[(f64, f64)]| Opening { name: name.into(), ring: ring.iter().map(|&(x, y)| pt(x, y)).collect() };
+    let holes = vec![
+        hole("chimney", &[(18.0, 8.0), (22.0, 8.0), (22.0, 12.0), (18.0, 12.0)]),
+        hole("skylight", &[(30.0, 4.0), (30.0, 8.0), (34.0, 8.0), (34.0, 4.0)]),
+        hole("vent", &[(5.0, 5.0), (8.0, 5.0), (6.5, 8.0)]),
+    ];
+    SketchedPlane { holes, ..SketchedPlane::new("south", vec![pt(0.0, 0.0), pt(40.0, 0.0), pt(40.0, 20.0), pt(0.0, 20.0)]) }
+}
+
+#[test]
+fn openings_are_placed_and_shaped_by_the_least_that_a_tape_can_reach() {
+    let sheet = SketchedRoof::new(vec![pierced()]).compute().unwrap();
+    let plane = &sheet.planes[0];
+    let names: Vec<(&str, usize)> = plane.openings.iter().map(|o| (o.name.as_str(), o.corners.len())).collect();
+    assert_eq!(names, [("chimney", 4), ("skylight", 4), ("vent", 3)]);
+    // 2 x 15 - 3 for the plane's four corners and the openings' eleven, and two checks for the plane and for each opening.
+    let of = |part: LinePart| lines(plane, part).len();
+    assert_eq!((of(LinePart::Side), of(LinePart::Opening), of(LinePart::Check)), (4, 11, 8));
+    assert_eq!(of(LinePart::Diagonal) + of(LinePart::Tie), 27 - 15);
+    // Numbers run on in the order of the walk, and no pair is asked for twice.
+    assert_eq!(plane.lines.iter().map(|l| l.number).collect::<Vec<_>>(), (1..=sheet.lines).collect::<Vec<_>>());
+    let pairs: BTreeSet<[&str; 2]> = plane.lines.iter().map(|l| if l.from < l.to { [l.from.as_str(), &l.to] } else { [l.to.as_str(), &l.from] }).collect();
+    assert_eq!(pairs.len(), sheet.lines);
+    // No tape runs through an opening: a thousand places along each line are in the plane.
+    let outline = Outline::new(pierced().outer, pierced().holes.into_iter().map(|h| h.ring).collect()).unwrap();
+    for line in plane.lines.iter().filter(|l| !matches!(l.part, LinePart::Side | LinePart::Opening)) {
+        let (a, b) = (spot(plane, &line.from), spot(plane, &line.to));
+        for i in 1..1000 {
+            let at = |k: usize| Length::from_mm(a[k] + (b[k] - a[k]) * f64::from(i) / 1000.0).unwrap();
+            assert!(outline.contains(Point::new(at(0), at(1))), "{} {}", line.from, line.to);
+        }
+    }
+    // Each length that is needed is: without it and the checks the shape is not fixed.
+    let read: Vec<Length> = plane.lines.iter().map(|l| l.about).collect();
+    let mut least = sheet.filled(&read).unwrap().remove(0);
+    least.lengths.retain(|l| plane.lines.iter().any(|s| s.part != LinePart::Check && s.from == l.from && s.to == l.to));
+    assert_eq!(least.compute().unwrap().checks, 0);
+    for i in 0..least.lengths.len() {
+        let mut less = least.clone();
+        less.lengths.remove(i);
+        assert_eq!(less.compute().unwrap_err().kind(), ErrorKind::Missing);
+    }
+}
+
+#[test]
+fn openings_come_back_from_the_tape_where_they_are() {
+    let sheet = SketchedRoof::new(vec![pierced()]).compute().unwrap();
+    // The roof is not the sketch: a foot longer, and what is in it moved.
+    let truth = |c: [f64; 2]| [c[0] * 1.025, c[1] * 0.99 + c[0] * 0.01];
+    let plane = &sheet.planes[0];
+    let length = |l: &SheetLine| {
+        let (a, b) = (truth(spot(plane, &l.from)), truth(spot(plane, &l.to)));
+        Length::from_mm(num::hypot(b[0] - a[0], b[1] - a[1])).unwrap()
+    };
+    assert!(plane.marks.is_empty());
+    let read: Vec<Length> = plane.lines.iter().map(length).collect();
+    let measured = sheet.filled(&read).unwrap().remove(0);
+    let shape = measured.compute().unwrap();
+    assert_eq!((shape.needed, shape.checks, shape.openings.len(), shape.slope_plane.holes.len()), (27, 8, 3, 3));
+    assert!(shape.misclosure.unwrap() < Length::from_pm(1000));
+    let all = |shape: &crate::roof::PlaneShape| -> Vec<(String, [f64; 2])> {
+        shape.corners.iter().chain(shape.openings.iter().flat_map(|o| &o.corners)).map(|c| (c.name.clone(), [c.at.x.mm(), c.at.y.mm()])).collect()
+    };
+    // Every pair of corners is as far apart as on the roof, and on the same side.
+    let found = all(&shape);
+    for (one, p) in &found {
+        for (two, q) in &found {
+            let (a, b) = (truth(spot(plane, one)), truth(spot(plane, two)));
+            assert!((num::hypot(q[0] - p[0], q[1] - p[1]) - num::hypot(b[0] - a[0], b[1] - a[1])).abs() < 1e-6, "{one} {two}");
+        }
+    }
+    assert_eq!(shape.slope_plane.holes[1].ring, shape.openings[1].corners.iter().map(|c| c.at).collect::<Vec<_>>());
+    // A slip of an inch in a tie is found by the opening's own checks.
+    let tie = plane.lines.iter().find(|l| l.part == LinePart::Tie).unwrap();
+    let mut slipped = measured;
+    let wrong = slipped.lengths.iter_mut().find(|l| l.from == tie.from && l.to == tie.to).unwrap();
+    wrong.length = (wrong.length + Length::inches(1)).length().unwrap();
+    assert_eq!(slipped.compute().unwrap_err().kind(), ErrorKind::Impossible);
+}
+
+#[test]
+fn bad_openings_are_refused() {
+    let mut sketch = SketchedRoof::new(vec![pierced()]);
+    sketch.planes[0].holes[1].name = "chimney".into();
+    sketch.planes[0].holes[2].name = " ".into();
+    let e = sketch.compute().unwrap_err();
+    let found: Vec<&str> = core::iter::once(&e).chain(e.others()).map(crate::error::Error::path).collect();
+    assert_eq!(found, ["planes[0].holes[1].name", "planes[0].holes[2].name"]);
+    let mut sketch = SketchedRoof::new(vec![pierced()]);
+    sketch.planes[0].holes[0].ring[0] = pt(-3.0, 3.0);
+    assert_eq!(sketch.compute().unwrap_err().kind(), ErrorKind::Geometry);
+    let mut measured = SketchedRoof::new(vec![pierced()]).compute().unwrap().filled(&[Length::feet(1); 35]).unwrap().remove(0);
+    measured.openings[0].corners.truncate(2);
+    measured.openings[1].name = "vent".into();
+    measured.openings[2].corners[1] = "A".into();
+    let e = measured.compute().unwrap_err();
+    let found: Vec<&str> = core::iter::once(&e).chain(e.others()).map(crate::error::Error::path).collect();
+    assert!(["openings[0].corners", "openings[2].name", "openings[2].corners[1]"].iter().all(|p| found.contains(p)), "{found:?}");
 }
 
 /// The true length of every line of a sheet on a roof that is known, off by what `off` says of each.
@@ -72,7 +188,7 @@ fn read(sheet: &MeasuringSheet, roof: &Roof, off: impl Fn(usize) -> f64) -> Vec<
         let known = &roof.planes()[plane.number];
         let place = |name: &str| -> [f64; 3] {
             let corner = |name: &str| {
-                let at = plane.corners.iter().find(|c| c.name == name).unwrap().at;
+                let at = plane.corners.iter().chain(plane.openings.iter().flat_map(|o| &o.corners)).find(|c| c.name == name).unwrap().at;
                 let v = known.at_plan(at).unwrap();
                 [v.x.mm(), v.y.mm(), v.z.mm()]
             };

@@ -4,14 +4,15 @@ use super::between_corners::with_corners_between;
 use super::joined_planes::{Joint, PlaneEdge};
 use super::measured_plane::{MOST_CORNERS, Mark};
 use super::measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
-use super::shape::NamedCorner;
+use super::opening_ties::{OpeningTies, opening_ties};
+use super::shape::{NamedCorner, NamedOpening};
 use super::triangles::{self, Cut};
 use super::walk::{Walk, Walked};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::roof::{Outline, Point, Roof};
+use crate::roof::{Opening, Outline, Plane, Point, Roof};
 use crate::units::Length;
 
 /// The most planes of a sketch.
@@ -23,7 +24,7 @@ const MOST_PLANES: usize = 256;
 /// use seamwright::roof::{Point, SketchedPlane};
 /// use seamwright::units::Length;
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
-/// let south = SketchedPlane { name: "south".into(), outer: vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)] };
+/// let south = SketchedPlane::new("south", vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)]);
 /// assert_eq!(south.outer.len(), 4);
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -34,6 +35,17 @@ pub struct SketchedPlane {
     pub name: String,
     /// Its corners in plan, in order, either way round.
     pub outer: Vec<Point>,
+    /// Its openings in plan: chimneys, skylights, the feet of dormers.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub holes: Vec<Opening<Point>>,
+}
+
+impl SketchedPlane {
+    /// A plane without an opening.
+    #[must_use]
+    pub fn new(name: impl Into<String>, outer: Vec<Point>) -> SketchedPlane {
+        SketchedPlane { name: name.into(), outer, holes: Vec::new() }
+    }
 }
 
 /// A rough sketch of a roof, from which the measuring sheet is made.
@@ -44,8 +56,8 @@ pub struct SketchedPlane {
 /// use seamwright::units::Length;
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
 /// let sketch = SketchedRoof::new(vec![
-///     SketchedPlane { name: "south".into(), outer: vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)] },
-///     SketchedPlane { name: "north".into(), outer: vec![p(40, 24), p(0, 24), p(0, 12), p(40, 12)] },
+///     SketchedPlane::new("south", vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)]),
+///     SketchedPlane::new("north", vec![p(40, 24), p(0, 24), p(0, 12), p(40, 12)]),
 /// ]);
 /// let sheet = sketch.compute()?;
 /// // Four sides and a diagonal, and two checks; the ridge is measured once.
@@ -78,10 +90,15 @@ impl SketchedRoof {
         SketchedRoof { planes, start: None, tolerance: None, mark_step: None }
     }
 
-    /// The sketch of a roof that is known, to measure it again: its planes in plan, without their holes.
+    /// The sketch of a roof that is known, to measure it again: its planes in plan.
     #[must_use]
     pub fn of(roof: &Roof) -> SketchedRoof {
-        SketchedRoof::new(roof.planes().iter().map(|p| SketchedPlane { name: p.name().to_owned(), outer: p.plan().outer().to_vec() }).collect())
+        let plane = |p: &Plane| {
+            let hole = |(name, ring): (&String, &Vec<Point>)| Opening { name: name.clone(), ring: ring.clone() };
+            let holes = p.hole_names().iter().zip(p.plan().holes()).map(hole).collect();
+            SketchedPlane { holes, ..SketchedPlane::new(p.name(), p.plan().outer().to_vec()) }
+        };
+        SketchedRoof::new(roof.planes().iter().map(plane).collect())
     }
 
     fn checked(&self) -> Result<(Vec<Outline>, usize, Length, Length), Error> {
@@ -103,12 +120,22 @@ impl SketchedRoof {
             } else if self.planes.iter().take(i).any(|p| p.name == plane.name) {
                 faults.add(Error::new(ErrorKind::Conflict, "two planes have one name").at(format!("{path}.name")).value_of(&plane.name));
             }
-            if plane.outer.len() > MOST_CORNERS {
-                let said = Error::new(ErrorKind::TooLarge, "more corners than are solved for").at(format!("{path}.outer"));
-                faults.add(said.value_of(format_args!("{} corners", plane.outer.len())).accepts(format!("at most {MOST_CORNERS}")));
+            for (k, hole) in plane.holes.iter().enumerate() {
+                let path = format!("{path}.holes[{k}].name");
+                if hole.name.trim().is_empty() {
+                    faults.add(Error::new(ErrorKind::Missing, "an opening needs a name").at(path));
+                } else if plane.holes.iter().take(k).any(|h| h.name == hole.name) {
+                    faults.add(Error::new(ErrorKind::Conflict, "two openings of a plane have one name").at(path).value_of(&hole.name));
+                }
+            }
+            let count = plane.outer.len() + plane.holes.iter().map(|h| h.ring.len()).sum::<usize>();
+            if count > MOST_CORNERS {
+                let said = Error::new(ErrorKind::TooLarge, "more corners than are solved for, with those of its openings").at(format!("{path}.outer"));
+                faults.add(said.value_of(format_args!("{count} corners")).accepts(format!("at most {MOST_CORNERS}")));
                 continue;
             }
-            outlines.extend(faults.keep(Outline::new(plane.outer.clone(), Vec::new()).map_err(|e| e.under(&path).about(&plane.name))));
+            let holes = plane.holes.iter().map(|h| h.ring.clone()).collect();
+            outlines.extend(faults.keep(Outline::new(plane.outer.clone(), holes).map_err(|e| e.under(&path).about(&plane.name))));
         }
         let start = match &self.start {
             None => Some(0),
@@ -123,7 +150,7 @@ impl SketchedRoof {
         };
         faults.check()?;
         let outlines = with_corners_between(&outlines, tolerance.mm())?;
-        if let Some(i) = outlines.iter().position(|o| o.outer().len() > MOST_CORNERS) {
+        if let Some(i) = outlines.iter().position(|o| o.rings().map(<[Point]>::len).sum::<usize>() > MOST_CORNERS) {
             let said = Error::new(ErrorKind::TooLarge, "more corners than are solved for, with those of its neighbours along its sides");
             return Err(said.at(format!("planes[{i}].outer")).accepts(format!("at most {MOST_CORNERS}")));
         }
@@ -147,17 +174,18 @@ impl Calculation for SketchedRoof {
         let mut faults = Faults::default();
         for walked in &walk.planes {
             let name = names.get(walked.plane).copied().unwrap_or_default();
-            let Some(cut) = triangles::cut(&walked.points) else {
+            let Some(ways) = Ways::of(walked) else {
                 let said = Error::new(ErrorKind::Geometry, format!("{name} cannot be cut into triangles: corners lie in one line"));
                 faults.add(said.at(format!("planes[{}].outer", walked.plane)).cured_by("leave out corners in the middle of a straight side, or move them"));
                 continue;
             };
-            let plane = self.plane_sheet(&walk, walked, &cut, step, &mut measured, &mut sheet)?;
+            let plane = self.plane_sheet(&walk, walked, &ways, step, &mut measured, &mut sheet)?;
+            let corners = plane.corners.len() + plane.openings.iter().map(|o| o.corners.len()).sum::<usize>();
             r.step(|| {
                 Step::new(format!("lengths of {name}"))
                     .formula("2 x corners - 3, and the checks")
-                    .with("corners", plane.corners.len())
-                    .with("checks", practice::CHECKS)
+                    .with("corners", corners)
+                    .with("checks", practice::CHECKS * (1 + plane.openings.len()))
                     .gives(plane.lines.len())
                     .source(Source::geometry())
             });
@@ -171,67 +199,170 @@ impl Calculation for SketchedRoof {
 /// A side by the numbers of its two corners in the roof, as it runs round its plane.
 type Side = (usize, usize);
 
+/// How the tape can be laid on a plane.
+struct Ways {
+    /// The plane alone cut into triangles by lines that keep clear of its openings, where it can be.
+    cut: Option<Cut>,
+    openings: OpeningTies,
+    checks: Vec<[usize; 2]>,
+}
+
+impl Ways {
+    fn of(walked: &Walked) -> Option<Ways> {
+        let rings = places(walked);
+        let cut = triangles::cut(&rings);
+        if walked.holes.is_empty() {
+            let checks = cut.as_ref()?.others.clone();
+            return Some(Ways { cut, openings: OpeningTies::default(), checks });
+        }
+        let openings = opening_ties(&rings, cut.as_ref().map_or(&[], |c| &c.diagonals))?;
+        let checks = openings.spare.clone();
+        Some(Ways { cut, openings, checks })
+    }
+}
+
+/// The rings of a plane in millimetres, its own first.
+fn places(walked: &Walked) -> Vec<Vec<[f64; 2]>> {
+    let place = |ring: &[Point]| ring.iter().map(|p| [p.x.mm(), p.y.mm()]).collect();
+    core::iter::once(place(&walked.points)).chain(walked.holes.iter().map(|h| place(&h.1))).collect()
+}
+
+/// Lines as they come onto the sheet of a plane.
+struct Lines<'a> {
+    walk: &'a Walk,
+    /// The plane's corners and those of its openings.
+    corners: Vec<usize>,
+    points: Vec<Point>,
+    lines: Vec<SheetLine>,
+}
+
+impl Lines<'_> {
+    fn point(&self, i: usize) -> Point {
+        self.points.get(i).copied().unwrap_or_default()
+    }
+
+    fn corner(&self, i: usize) -> usize {
+        self.corners.get(i).copied().unwrap_or(0)
+    }
+
+    fn called(&self, i: usize) -> String {
+        self.walk.name(self.corner(i))
+    }
+
+    fn push(&mut self, (from, to): (String, String), part: LinePart, about: Length, shared: Option<(usize, String)>, sheet: &mut MeasuringSheet) -> usize {
+        let (number, shared) = match shared {
+            Some((number, plane)) => (number, Some(plane)),
+            None => {
+                sheet.lines += 1;
+                (sheet.lines, None)
+            }
+        };
+        self.lines.push(SheetLine { number, from, to, part, about, shared });
+        number
+    }
+
+    /// A length between two corners.
+    fn add(&mut self, i: usize, j: usize, part: LinePart, shared: Option<(usize, String)>, sheet: &mut MeasuringSheet) -> Result<usize, Error> {
+        let about = about(self.point(i), self.point(j))?;
+        Ok(self.push((self.called(i), self.called(j)), part, about, shared, sheet))
+    }
+}
+
+fn about(a: Point, b: Point) -> Result<Length, Error> {
+    Length::from_mm(num::hypot(b.x.mm() - a.x.mm(), b.y.mm() - a.y.mm()))
+}
+
 impl SketchedRoof {
     fn plane_sheet(
         &self,
         walk: &Walk,
         walked: &Walked,
-        cut: &Cut,
+        ways: &Ways,
         step: Length,
         measured: &mut Vec<(Side, usize, String, usize)>,
         sheet: &mut MeasuringSheet,
     ) -> Result<PlaneSheet, Error> {
         let n = walked.corners.len();
-        let name = self.planes.get(walked.plane).map_or("", |p| p.name.as_str());
-        let corner = |i: usize| walked.corners.get(i % n.max(1)).copied().unwrap_or(0);
-        let point = |i: usize| walked.points.get(i % n.max(1)).copied().unwrap_or_default();
-        let called = |i: usize| walk.name(corner(i));
-        let about = |a: Point, b: Point| Length::from_mm(num::hypot(b.x.mm() - a.x.mm(), b.y.mm() - a.y.mm()));
-        let mut lines: Vec<SheetLine> = Vec::new();
-        let mut add = |from: String, to: String, part: LinePart, about: Length, shared: Option<(usize, String)>, sheet: &mut MeasuringSheet| {
-            let (number, shared) = match shared {
-                Some((number, plane)) => (number, Some(plane)),
-                None => {
-                    sheet.lines += 1;
-                    (sheet.lines, None)
-                }
-            };
-            lines.push(SheetLine { number, from, to, part, about, shared });
-            number
-        };
+        let given = self.planes.get(walked.plane);
+        let name = given.map_or("", |p| p.name.as_str());
+        let mut corners = walked.corners.clone();
+        let mut points = walked.points.clone();
+        for (ring, places) in &walked.holes {
+            corners.extend(ring);
+            points.extend(places);
+        }
+        let mut lines = Lines { walk, corners, points, lines: Vec::new() };
         for i in 0..n {
-            let side = (corner(i), corner(i + 1));
+            let next = (i + 1) % n;
+            let side = (lines.corner(i), lines.corner(next));
             let before = measured.iter().find(|m| m.0 == (side.1, side.0)).map(|(_, number, plane, edge)| (*number, plane.clone(), *edge));
             if let Some((_, plane, edge)) = &before {
                 sheet.joints.push(Joint::new(PlaneEdge::new(plane, *edge), PlaneEdge::new(name, i)));
             }
-            let number = add(called(i), called(i + 1), LinePart::Side, about(point(i), point(i + 1))?, before.map(|(n, p, _)| (n, p)), sheet);
+            let number = lines.add(i, next, LinePart::Side, before.map(|(n, p, _)| (n, p)), sheet)?;
             measured.push((side, number, name.to_owned(), i));
         }
-        for [i, j] in &cut.diagonals {
-            add(called(*i), called(*j), LinePart::Diagonal, about(point(*i), point(*j))?, None, sheet);
+        let diagonals = ways.cut.iter().flat_map(|c| &c.diagonals);
+        for [i, j] in diagonals.chain(ways.openings.needed.iter().filter(|d| d[1] < n)) {
+            lines.add(*i, *j, LinePart::Diagonal, None, sheet)?;
         }
         let mut checks = 0;
-        for [i, j] in cut.others.iter().take(practice::CHECKS) {
-            add(called(*i), called(*j), LinePart::Check, about(point(*i), point(*j))?, None, sheet);
+        for [i, j] in ways.checks.iter().take(practice::CHECKS) {
+            lines.add(*i, *j, LinePart::Check, None, sheet)?;
             checks += 1;
         }
         // Where no diagonal is left, from a mark on a side to the corner of its triangle.
         let mut marks = Vec::new();
-        for (a, b, apex) in sides_of(cut, n, &walked.points).into_iter().take(practice::CHECKS - checks) {
-            sheet.marks += 1;
-            let side = about(point(a), point(b))?;
+        let apexes = ways.cut.as_ref().map(|cut| sides_of(cut, n, &walked.points)).unwrap_or_default();
+        for (a, b, apex) in apexes {
+            if checks >= practice::CHECKS {
+                break;
+            }
+            let (p, q) = (lines.point(a), lines.point(b));
+            let side = about(p, q)?;
             let distance = half_in_steps(side, step)?;
-            let mark = Mark { name: format!("m{}", sheet.marks), from: called(a), toward: called(b), distance };
-            let part = distance.mm() / side.mm();
-            let (p, q) = (point(a), point(b));
-            let at = |a: Length, b: Length| Length::from_mm(a.mm() + (b.mm() - a.mm()) * part);
+            let mark_at = distance.mm() / side.mm();
+            let clear = walked.holes.is_empty() || {
+                let mut rings = places(walked);
+                let at = [p.x.mm() + (q.x.mm() - p.x.mm()) * mark_at, p.y.mm() + (q.y.mm() - p.y.mm()) * mark_at];
+                if let Some(ring) = rings.first_mut() {
+                    ring.insert(a + 1, at);
+                }
+                triangles::lies_within(&rings, a + 1, if apex > a { apex + 1 } else { apex })
+            };
+            if !clear {
+                continue;
+            }
+            checks += 1;
+            sheet.marks += 1;
+            let mark = Mark { name: format!("m{}", sheet.marks), from: lines.called(a), toward: lines.called(b), distance };
+            let at = |a: Length, b: Length| Length::from_mm(a.mm() + (b.mm() - a.mm()) * mark_at);
             let place = Point::new(at(p.x, q.x)?, at(p.y, q.y)?);
-            add(mark.name.clone(), called(apex), LinePart::Check, about(place, point(apex))?, None, sheet);
+            let long = about(place, lines.point(apex))?;
+            lines.push((mark.name.clone(), lines.called(apex)), LinePart::Check, long, None, sheet);
             marks.push(mark);
         }
-        let corners = (0..n).map(|i| NamedCorner { name: called(i), at: point(i) }).collect();
-        Ok(PlaneSheet { plane: name.to_owned(), number: walked.plane, corners, marks, lines })
+        let named = |lines: &Lines<'_>, i: usize| NamedCorner { name: lines.called(i), at: lines.point(i) };
+        let mut openings = Vec::new();
+        let mut first = n;
+        for (k, (ring, _)) in walked.holes.iter().enumerate() {
+            let of_it = first..first + ring.len();
+            for i in of_it.clone() {
+                let next = if i + 1 == of_it.end { first } else { i + 1 };
+                lines.add(i, next, LinePart::Opening, None, sheet)?;
+            }
+            for [i, j] in ways.openings.needed.iter().filter(|t| of_it.contains(&t[1])) {
+                lines.add(*i, *j, LinePart::Tie, None, sheet)?;
+            }
+            for [i, j] in ways.openings.checks.get(k).into_iter().flatten() {
+                lines.add(*i, *j, LinePart::Check, None, sheet)?;
+            }
+            let name = given.and_then(|p| p.holes.get(k)).map_or_else(String::new, |h| h.name.clone());
+            openings.push(NamedOpening { name, corners: of_it.clone().map(|i| named(&lines, i)).collect() });
+            first = of_it.end;
+        }
+        let corners = (0..n).map(|i| named(&lines, i)).collect();
+        Ok(PlaneSheet { plane: name.to_owned(), number: walked.plane, corners, openings, marks, lines: lines.lines })
     }
 }
 
