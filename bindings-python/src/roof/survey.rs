@@ -248,6 +248,8 @@ part! {
     number(p) -> usize = p.number;
     /// Its corners, counter-clockwise, from the side that the walk comes to first; where they lie in the sketch.
     corners(p, here) -> Vec<NamedCorner> = here.all("corners", &p.corners);
+    /// The planes that its pitch follows from; empty where it must be measured.
+    pitch_follows(p) -> Vec<String> = if let core_roof::PitchNeed::Follows(planes) = &p.pitch { planes.clone() } else { Vec::new() };
     /// Its openings, the corners of each clockwise; where they lie in the sketch.
     openings(p, here) -> Vec<NamedOpening> = here.all("openings", &p.openings);
     /// What to measure: sides round the plane, then diagonals, then checks; then for each opening its sides, what ties it to the plane, and its checks.

@@ -5,7 +5,7 @@ use super::measuring_drawing::{opening_svg, overview_svg, plane_svg};
 use super::svg::escaped;
 use crate::error::Error;
 use crate::job::Paper;
-use crate::roof::{LinePart, MeasuringSheet, PlaneSheet};
+use crate::roof::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet};
 use crate::units::{LengthFormat, LengthStyle, LengthUnit, Rounding};
 use core::fmt::Write as _;
 
@@ -32,7 +32,7 @@ const HOW: &[&str] = &[
     "Diagonals fix the shape; checks show a slip before the metal is cut. Leave neither out.",
     "An opening is measured at its foot on the deck, round its sides and to the corners that its ties name; no tape runs across it.",
     "Strike the marks (m) on their side at the distance given, from the corner named first.",
-    "Measure the pitch of the first plane, and of each plane that shares only level lines with others; of the rest it is a check.",
+    "Measure each pitch that the sheet asks for; where it says that a pitch follows from other planes, a reading is a check.",
     "Tie off before you go to an edge. Stay off wet, frosted or slick metal.",
 ];
 
@@ -124,9 +124,12 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
             escaped(&mark.from)
         );
     }
-    out.push_str(
-        "<p class=\"fields\">Pitch <span class=\"rule\" style=\"width: 16mm\"></span> in 12 &nbsp; level side is <span class=\"box\"></span> foot <span class=\"box\"></span> head</p>\n",
-    );
+    let need = match &plane.pitch {
+        PitchNeed::Measured => "<b>measure</b>".to_owned(),
+        follows @ PitchNeed::Follows(_) => escaped(&follows.to_string()),
+    };
+    let _ = writeln!(out, "<p class=\"fields\">Pitch <span class=\"rule\" style=\"width: 16mm\"></span> in 12: {need}</p>");
+    out.push_str("<p class=\"fields\">Level side is <span class=\"box\"></span> foot <span class=\"box\"></span> head</p>\n");
     out.push_str("<p class=\"fields\">Remarks <span class=\"rule\" style=\"width: 75%\"></span></p>\n</section>\n</div>\n</section>\n");
     Ok(())
 }
@@ -164,6 +167,8 @@ mod tests {
                 && page.contains("2. east &amp; co")
                 && page.contains("hall &quot;7&quot;")
         );
+        // The sketch does not say which way water runs.
+        assert_eq!(page.matches("in 12: <b>measure</b>").count(), sheet.planes.len());
         assert!(!page.contains("<script") && !page.contains("src=\"http") && !page.contains("href="), "all inside, as encoded images");
         assert_eq!(
             page,

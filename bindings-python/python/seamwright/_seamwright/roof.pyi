@@ -1076,6 +1076,11 @@ class PlaneSheet:
         Its openings, the corners of each clockwise; where they lie in the sketch.
         """
     @property
+    def pitch_follows(self, /) -> list[str]:
+        """
+        The planes that its pitch follows from; empty where it must be measured.
+        """
+    @property
     def plane(self, /) -> str:
         """
         The plane's name.

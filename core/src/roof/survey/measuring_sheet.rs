@@ -66,6 +66,31 @@ pub struct SheetLine {
     pub shared: Option<String>,
 }
 
+/// Whether a plane's pitch must be measured.
+///
+/// ```
+/// use seamwright::roof::PitchNeed;
+/// assert_eq!(PitchNeed::Follows(vec!["south".into(), "north".into()]).to_string(), "follows from south and north");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub enum PitchNeed {
+    /// It must be, unless a loop of planes that closes gives it: then it is a check.
+    Measured,
+    /// The sloping lines that it shares with these planes give it, as long as a side of it is level and ticked; a reading is a check.
+    Follows(Vec<String>),
+}
+
+impl core::fmt::Display for PitchNeed {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        match self {
+            PitchNeed::Measured => f.pad("measure"),
+            PitchNeed::Follows(planes) => f.pad(&format!("follows from {}", planes.join(" and "))),
+        }
+    }
+}
+
 /// The sheet of one plane.
 #[derive(Debug, Clone, PartialEq, Eq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
@@ -77,6 +102,8 @@ pub struct PlaneSheet {
     pub number: usize,
     /// Its corners, counter-clockwise, from the side that the walk comes to first; where they lie in the sketch.
     pub corners: Vec<NamedCorner>,
+    /// Whether its pitch must be measured. Where the sketch does not say which way water runs on it, it must.
+    pub pitch: PitchNeed,
     /// Its openings, the corners of each clockwise; where they lie in the sketch.
     pub openings: Vec<NamedOpening>,
     /// Marks to strike for its checks.

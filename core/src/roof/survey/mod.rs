@@ -9,6 +9,7 @@ mod measured_plane;
 mod measuring_sheet;
 mod observations;
 mod opening_ties;
+mod pitch_needs;
 mod shape;
 mod sketched_roof;
 mod slope_plane;
@@ -26,7 +27,7 @@ mod sheet_tests;
 
 pub use joined_planes::{JoinedPlanes, JoinedRoof, Joint, JointFit, PlacedPlane, PlaneEdge, SlopeAnchor};
 pub use measured_plane::{LevelSide, Mark, MeasuredLength, MeasuredOpening, MeasuredPlane, SlopeEnd, SquareCorner};
-pub use measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
+pub use measuring_sheet::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet, SheetLine};
 pub use shape::{NamedCorner, NamedOpening, PlaneShape, Reading};
 pub use sketched_roof::{SketchedPlane, SketchedRoof};
 pub use slope_plane::{SlopePlane, SlopeUp};

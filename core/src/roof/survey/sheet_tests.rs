@@ -6,8 +6,8 @@ use crate::num;
 use crate::record::Calculation;
 use crate::roof::test_roofs::{gable, hip, pt, roof, tee};
 use crate::roof::{
-    JoinedPlanes, LevelSide, LinePart, MeasuringSheet, Opening, Outline, PlaneSheet, Point, Roof, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor,
-    SlopeEnd, Vertex,
+    JoinedPlanes, LevelSide, LinePart, MeasuringSheet, Opening, Outline, PitchNeed, PlaneSheet, Point, Roof, SheetLine, SketchedPlane, SketchedRoof,
+    SlopeAnchor, SlopeEnd, Vertex,
 };
 use crate::units::Length;
 use proptest::prelude::*;
@@ -77,6 +77,34 @@ fn spot(plane: &PlaneSheet, name: &str) -> [f64; 2] {
     let (a, b) = (corner(&mark.from), corner(&mark.toward));
     let part = mark.distance.mm() / num::hypot(b[0] - a[0], b[1] - a[1]);
     [a[0] + (b[0] - a[0]) * part, a[1] + (b[1] - a[1]) * part]
+}
+
+#[test]
+fn the_sheet_says_which_pitches_follow() {
+    let needs = |roof: &Roof| -> Vec<(String, String)> {
+        SketchedRoof::of(roof).compute().unwrap().planes.iter().map(|p| (p.plane.clone(), p.pitch.to_string())).collect()
+    };
+    let pairs = |given: &[(&str, &str)]| given.iter().map(|(a, b)| ((*a).to_owned(), (*b).to_owned())).collect::<Vec<_>>();
+    // Over the hips every pitch follows from the first; over a ridge alone none does.
+    let hips = pairs(&[("south", "measure"), ("east", "follows from south"), ("north", "follows from east and west"), ("west", "follows from south")]);
+    assert_eq!(needs(&roof(hip())), hips);
+    assert_eq!(needs(&roof(gable())), pairs(&[("south", "measure"), ("north", "measure")]));
+    // Without the way that water runs nothing is taken for sloping.
+    let mut silent = SketchedRoof::of(&roof(hip()));
+    silent.planes.iter_mut().for_each(|p| p.down_slope = None);
+    assert!(silent.compute().unwrap().planes.iter().all(|p| p.pitch == PitchNeed::Measured));
+    // What the sheet asks for is enough to fold the roof. None of it can be left out where no loop of planes closes.
+    for planes in [gable(), hip(), tee(60.0, 10.0, 20.0, 20.0)] {
+        let given = roof(planes);
+        let sheet = SketchedRoof::of(&given).compute().unwrap();
+        let asked: Vec<&str> = sheet.planes.iter().filter(|p| p.pitch == PitchNeed::Measured).map(|p| p.plane.as_str()).collect();
+        let read = read(&sheet, &given, |_| 0.0);
+        same_lines(&given, &rebuilt(&sheet, &given, &read, &asked), 1e-6);
+        for left_out in asked.iter().skip(1).filter(|_| given.planes().len() == 2) {
+            let fewer: Vec<&str> = asked.iter().copied().filter(|a| a != left_out).collect();
+            assert_eq!(joined(&sheet, &given, &read, &fewer).compute().unwrap_err().kind(), ErrorKind::Missing, "{left_out}");
+        }
+    }
 }
 
 /// A rectangle with a chimney in its middle, which stands in the way of both diagonals, a skylight and a three-sided vent.
@@ -213,6 +241,25 @@ fn read(sheet: &MeasuringSheet, roof: &Roof, off: impl Fn(usize) -> f64) -> Vec<
 
 /// The roof from readings alone: each plane solved with its level sides, then folded from the first, with the pitches that are level at every joint.
 fn rebuilt(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&str]) -> Roof {
+    let mut input = joined(sheet, roof, lengths, pitched).compute().unwrap().roof;
+    // Back in the order of the sketch, so that lines have the same names.
+    let mut ordered = input.planes.clone();
+    for (plane, sheet) in input.planes.iter().zip(&sheet.planes) {
+        ordered[sheet.number] = plane.clone();
+    }
+    for (plane, known) in ordered.iter_mut().zip(roof.planes()) {
+        let crate::roof::Shape::Space { outer, .. } = &mut plane.shape else { panic!("in space") };
+        let to = known.rings()[0][0];
+        let far = |v: &Vertex| num::hypot(v.x.mm() - to.x.mm(), v.y.mm() - to.y.mm());
+        let first = (0..outer.len()).min_by(|a, b| far(&outer[*a]).total_cmp(&far(&outer[*b]))).unwrap();
+        outer.rotate_left(first);
+    }
+    input.planes = ordered;
+    input.compute().unwrap()
+}
+
+/// The planes of the readings with their joints, before they are folded.
+fn joined(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&str]) -> JoinedPlanes {
     let mut planes = Vec::new();
     for (measured, plane) in sheet.filled(lengths).unwrap().iter_mut().zip(&sheet.planes) {
         let known = &roof.planes()[plane.number];
@@ -235,22 +282,7 @@ fn rebuilt(sheet: &MeasuringSheet, roof: &Roof, lengths: &[Length], pitched: &[&
     let first = &sheet.planes[0];
     let at: Vertex = roof.planes()[first.number].at_plan(first.corners[0].at).unwrap();
     let anchor = SlopeAnchor { plane: first.plane.clone(), corner: 0, at, down_slope: roof.planes()[first.number].down_slope() };
-    let joined = JoinedPlanes::new(planes, sheet.joints.clone(), anchor).compute().unwrap();
-    let mut input = joined.roof;
-    // Back in the order of the sketch, so that lines have the same names.
-    let mut ordered = input.planes.clone();
-    for (plane, sheet) in input.planes.iter().zip(&sheet.planes) {
-        ordered[sheet.number] = plane.clone();
-    }
-    for (plane, known) in ordered.iter_mut().zip(roof.planes()) {
-        let crate::roof::Shape::Space { outer, .. } = &mut plane.shape else { panic!("in space") };
-        let to = known.rings()[0][0];
-        let far = |v: &Vertex| num::hypot(v.x.mm() - to.x.mm(), v.y.mm() - to.y.mm());
-        let first = (0..outer.len()).min_by(|a, b| far(&outer[*a]).total_cmp(&far(&outer[*b]))).unwrap();
-        outer.rotate_left(first);
-    }
-    input.planes = ordered;
-    input.compute().unwrap()
+    JoinedPlanes::new(planes, sheet.joints.clone(), anchor)
 }
 
 /// A hip roof, or a gable with a pitch on each side, of any size and place.
@@ -349,7 +381,9 @@ fn every_common_roof_is_one_by_all_four_ways_in() {
         let joined = super::joined_tests::unfolded(&given, &pitched).compute().unwrap();
         same_lines(&given, &walled(joined.roof), 1e-3);
         let sheet = SketchedRoof::of(&given).compute().unwrap();
-        let taped = rebuilt(&sheet, &given, &read(&sheet, &given, |_| 0.0), &pitched);
+        // Only the pitches that the sheet asks for.
+        let asked: Vec<&str> = sheet.planes.iter().filter(|p| p.pitch == PitchNeed::Measured).map(|p| p.plane.as_str()).collect();
+        let taped = rebuilt(&sheet, &given, &read(&sheet, &given, |_| 0.0), &asked);
         assert_eq!(taped.lines().len(), given.lines().len(), "{}", sample.name);
         if walls.is_empty() {
             let measures = |r: &Roof| {

@@ -3,8 +3,9 @@
 use super::between_corners::with_corners_between;
 use super::joined_planes::{Joint, PlaneEdge};
 use super::measured_plane::{MOST_CORNERS, Mark};
-use super::measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
+use super::measuring_sheet::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet, SheetLine};
 use super::opening_ties::{OpeningTies, opening_ties};
+use super::pitch_needs::pitch_needs;
 use super::shape::{NamedCorner, NamedOpening};
 use super::triangles::{self, Cut};
 use super::walk::{Walk, Walked};
@@ -13,7 +14,7 @@ use crate::num;
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::roof::{Opening, Outline, Plane, Point, Roof};
-use crate::units::Length;
+use crate::units::{Angle, Length};
 
 /// The most planes of a sketch.
 const MOST_PLANES: usize = 256;
@@ -27,7 +28,7 @@ const MOST_PLANES: usize = 256;
 /// let south = SketchedPlane::new("south", vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)]);
 /// assert_eq!(south.outer.len(), 4);
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SketchedPlane {
@@ -38,13 +39,16 @@ pub struct SketchedPlane {
     /// Its openings in plan: chimneys, skylights, the feet of dormers.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub holes: Vec<Opening<Point>>,
+    /// The direction in plan that water runs in, counter-clockwise from x, within a few degrees: it tells which pitches need not be measured.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub down_slope: Option<Angle>,
 }
 
 impl SketchedPlane {
-    /// A plane without an opening.
+    /// A plane without an opening, of which it is not said which way water runs.
     #[must_use]
     pub fn new(name: impl Into<String>, outer: Vec<Point>) -> SketchedPlane {
-        SketchedPlane { name: name.into(), outer, holes: Vec::new() }
+        SketchedPlane { name: name.into(), outer, holes: Vec::new(), down_slope: None }
     }
 }
 
@@ -66,7 +70,7 @@ impl SketchedPlane {
 /// assert_eq!(sheet.planes[1].lines.iter().filter(|l| l.part == LinePart::Check).count(), 2);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct SketchedRoof {
@@ -96,7 +100,7 @@ impl SketchedRoof {
         let plane = |p: &Plane| {
             let hole = |(name, ring): (&String, &Vec<Point>)| Opening { name: name.clone(), ring: ring.clone() };
             let holes = p.hole_names().iter().zip(p.plan().holes()).map(hole).collect();
-            SketchedPlane { holes, ..SketchedPlane::new(p.name(), p.plan().outer().to_vec()) }
+            SketchedPlane { holes, down_slope: Some(p.down_slope()), ..SketchedPlane::new(p.name(), p.plan().outer().to_vec()) }
         };
         SketchedRoof::new(roof.planes().iter().map(plane).collect())
     }
@@ -192,6 +196,11 @@ impl Calculation for SketchedRoof {
             sheet.planes.push(plane);
         }
         faults.check()?;
+        let falls: Vec<Option<Angle>> = sheet.planes.iter().map(|p| self.planes.get(p.number).and_then(|s| s.down_slope)).collect();
+        let needs = pitch_needs(&sheet.planes, &sheet.joints, &falls);
+        for (plane, need) in sheet.planes.iter_mut().zip(needs) {
+            plane.pitch = need;
+        }
         Ok(sheet)
     }
 }
@@ -362,7 +371,7 @@ impl SketchedRoof {
             first = of_it.end;
         }
         let corners = (0..n).map(|i| named(&lines, i)).collect();
-        Ok(PlaneSheet { plane: name.to_owned(), number: walked.plane, corners, openings, marks, lines: lines.lines })
+        Ok(PlaneSheet { plane: name.to_owned(), number: walked.plane, corners, pitch: PitchNeed::Measured, openings, marks, lines: lines.lines })
     }
 }
 
