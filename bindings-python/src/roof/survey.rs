@@ -159,6 +159,13 @@ part! {
     steps(j) -> u32 = j.steps;
     /// What the reader must know before metal is cut.
     cautions(j) -> Vec<Caution> = cautions(&j.cautions);
+    {
+        /// How each tie closes, in the order given: ``plane``, ``corner``, ``from`` and ``gap``.
+        #[getter]
+        fn ties<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+            self.core.ties.iter().map(|tie| dict(py, &written(tie)?)).collect()
+        }
+    }
 }
 
 part! {
@@ -222,6 +229,13 @@ part! {
         #[getter]
         fn joints<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
             self.core.joints.iter().map(|joint| dict(py, &written(joint)?)).collect()
+        }
+
+        /// What ties planes that no line joins to those before them, two for each group of them. ``plane``, ``corner`` and ``from`` go with the readings
+        /// ``along``, ``out`` and ``up`` into the ``ties`` of ``JoinedPlanes``.
+        #[getter]
+        fn ties<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+            self.core.ties.iter().map(|tie| dict(py, &written(tie)?)).collect()
         }
 
         /// The planes with these readings, by the number of their lines.

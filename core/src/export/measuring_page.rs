@@ -17,6 +17,7 @@ section.plane h2 { font-size: 13pt; margin: 0 0 1mm 0; }
 .plane table.list td { height: 6.4mm; vertical-align: middle; }
 .plane table.list td, .plane table.list th { white-space: nowrap; }
 .plane table.list td.blank { width: 40mm; border-bottom: 0.8pt solid #000; }
+.plane table.list td.tie { width: 24mm; border-bottom: 0.8pt solid #000; border-left: 0.4pt solid #000; }
 .plane table.list .level { width: 14mm; text-align: center; }
 .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.8pt solid #000; vertical-align: -0.5mm; }
 .rule { display: inline-block; border-bottom: 0.8pt solid #000; height: 5mm; }
@@ -74,8 +75,38 @@ pub fn measuring_sheet_html(sheet: &MeasuringSheet, job: &str, paper: Paper, not
     for (number, plane) in (1_usize..).zip(&sheet.planes) {
         write_plane(&mut out, number, plane, notation)?;
     }
+    write_ties(&mut out, sheet, notation)?;
     out.push_str("</td></tr></tbody>\n</table>\n</body>\n</html>\n");
     Ok(out.into_bytes())
+}
+
+/// What holds planes that meet no other in a line.
+fn write_ties(out: &mut String, sheet: &MeasuringSheet, notation: LengthFormat) -> Result<(), Error> {
+    if sheet.ties.is_empty() {
+        return Ok(());
+    }
+    out.push_str("<section class=\"plane\">\n<h2>Ties</h2>\n<p class=\"how\">Planes that meet no other in a line. Along: level, from the first corner of the edge toward the second. Out: level, square from the edge, away from its plane; - over it. Up: plumb from the first corner of the edge; - below it.</p>\n");
+    out.push_str("<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>corner</th><th>from the edge</th><th>about</th><th>along</th><th>out</th><th>up</th></tr></thead>\n<tbody>\n");
+    let rough = rough(notation)?;
+    for tie in &sheet.ties {
+        let [from, toward] = tie.side.each_ref().map(|n| escaped(n));
+        let (corner, plane, of) = (escaped(&tie.named), escaped(&tie.plane), escaped(&tie.from.plane));
+        let about = escaped(&rough.string(tie.along)?);
+        let blanks = "<td class=\"tie\"></td>".repeat(3);
+        let number = tie.number;
+        let _ = writeln!(
+            out,
+            "<tr><td class=\"mark\">T{number}</td><td>{corner} of {plane}</td><td>{from} - {toward} of {of}</td><td class=\"number\">{about}</td>{blanks}</tr>"
+        );
+    }
+    out.push_str("</tbody>\n</table>\n</section>\n");
+    Ok(())
+}
+
+/// A sketch is good to the inch or the decimetre at best, not to the notation's fraction.
+fn rough(notation: LengthFormat) -> Result<LengthFormat, Error> {
+    let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
+    LengthFormat::new(rough, Rounding::HalfEven)
 }
 
 fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: LengthFormat) -> Result<(), Error> {
@@ -88,9 +119,7 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
     }
     out.push_str("</section>\n");
     out.push_str("<section class=\"wide\">\n<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>from - to</th><th></th><th class=\"number\">about</th><th>measured</th><th class=\"level\">level</th></tr></thead>\n<tbody>\n");
-    // A sketch is good to the inch or the decimetre at best, not to the notation's fraction.
-    let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
-    let rough = LengthFormat::new(rough, Rounding::HalfEven)?;
+    let rough = rough(notation)?;
     let mut openings = plane.openings.iter();
     let mut before = LinePart::Side;
     for line in &plane.lines {

@@ -79,8 +79,8 @@ pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedR
 pub use steps::StepInput;
 pub use survey::{
     JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredOpening, MeasuredPlane, MeasuringSheet, NamedCorner,
-    NamedOpening, OutOfTrue, PitchNeed, PlacedPlane, PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof,
-    SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,
+    NamedOpening, OutOfTrue, PitchNeed, PlacedPlane, PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, PlaneTie, Reading, SheetLine, SheetTie, SketchedPlane,
+    SketchedRoof, SketchedWall, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner, TieFit, TieReading,
 };
 pub use vertex::Vertex;
 pub use walls::Wall;

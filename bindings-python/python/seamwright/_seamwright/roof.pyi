@@ -415,6 +415,11 @@ class JoinedRoof:
         """
         Steps that the search took.
         """
+    @property
+    def ties(self, /) -> list[dict]:
+        """
+        How each tie closes, in the order given: ``plane``, ``corner``, ``from`` and ``gap``.
+        """
 
 @final
 class JointFit:
@@ -648,6 +653,12 @@ class MeasuringSheet:
     def planes(self, /) -> list[PlaneSheet]:
         """
         The planes in the order of the walk: along the free sides counter-clockwise, then those within.
+        """
+    @property
+    def ties(self, /) -> list[dict]:
+        """
+        What ties planes that no line joins to those before them, two for each group of them. ``plane``, ``corner`` and ``from`` go with the readings
+        ``along``, ``out`` and ``up`` into the ``ties`` of ``JoinedPlanes``.
         """
 
 @final

@@ -1,6 +1,6 @@
 //! What a crew measures, plane by plane in the order of the walk.
 
-use super::joined_planes::Joint;
+use super::joined_planes::{Joint, PlaneEdge, PlaneTie};
 use super::measured_plane::{Mark, MeasuredLength, MeasuredOpening, MeasuredPlane};
 use super::shape::{NamedCorner, NamedOpening};
 use crate::error::{Error, ErrorKind};
@@ -112,6 +112,63 @@ pub struct PlaneSheet {
     pub lines: Vec<SheetLine>,
 }
 
+/// What to measure between two planes that meet in no line, for one corner of the later one: a level length along an edge of the earlier one, a level
+/// length square to that, and a plumb height.
+///
+/// ```
+/// use seamwright::record::Calculation;
+/// use seamwright::roof::{Point, SketchedPlane, SketchedRoof, SketchedWall};
+/// use seamwright::units::Length;
+/// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+/// let house = SketchedPlane::new("house", vec![p(0, 0), p(40, 0), p(40, 12), p(0, 12)]);
+/// let porch = SketchedPlane::new("porch", vec![p(5, -8), p(25, -8), p(25, 0), p(5, 0)]);
+/// let wall = SketchedWall { from: p(0, 0), to: p(40, 0) };
+/// let sheet = SketchedRoof { walls: vec![wall], ..SketchedRoof::new(vec![house, porch]) }.compute()?;
+/// assert_eq!(sheet.ties.iter().map(|t| (t.plane.as_str(), t.along)).collect::<Vec<_>>(), [("porch", Length::feet(25)), ("porch", Length::feet(5))]);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct SheetTie {
+    /// Its number among the ties, from 1.
+    pub number: usize,
+    /// The plane that is tied.
+    pub plane: String,
+    /// The corner of it, by number on its sheet.
+    pub corner: usize,
+    /// That corner's name.
+    pub named: String,
+    /// The edge of the earlier plane, by the corners as its sheet lists them.
+    pub from: PlaneEdge,
+    /// The names of that edge's corners: it is measured from the first toward the second.
+    pub side: [String; 2],
+    /// How far along the edge in the sketch.
+    pub along: Length,
+    /// How far out from the edge in the sketch, away from its plane.
+    pub out: Length,
+}
+
+/// What was measured for a tie.
+///
+/// ```
+/// use seamwright::roof::TieReading;
+/// use seamwright::units::Length;
+/// let read = TieReading { along: Length::feet(5), out: Length::ZERO, up: Length::feet(-3) };
+/// assert!(read.up.is_negative()); // below the edge
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct TieReading {
+    /// Level, along the edge, from its first corner.
+    pub along: Length,
+    /// Level, square to the edge, away from its plane.
+    pub out: Length,
+    /// Plumb, up from the edge's first corner; less than 0 below it.
+    pub up: Length,
+}
+
 /// What to measure on a roof, in the order of the walk round it. It comes from [`SketchedRoof`](super::SketchedRoof).
 ///
 /// Filled in, it gives the planes to solve.
@@ -135,7 +192,9 @@ pub struct MeasuringSheet {
     pub planes: Vec<PlaneSheet>,
     /// The sides that two planes share from end to end, by the planes' corners as the sheets list them.
     pub joints: Vec<Joint>,
-    /// How many lengths there are in all.
+    /// What ties planes that no line joins to those before them, two for each group of them.
+    pub ties: Vec<SheetTie>,
+    /// How many lengths there are in all, without those of the ties.
     pub lines: usize,
     /// How many marks there are in all.
     pub marks: usize,
@@ -163,5 +222,25 @@ impl MeasuringSheet {
             plane
         };
         Ok(self.planes.iter().map(plane).collect())
+    }
+
+    /// The ties with these readings, by their numbers.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`] at `ties` for another number of readings than the sheet has ties.
+    pub fn tied(&self, read: &[TieReading]) -> Result<Vec<PlaneTie>, Error> {
+        if read.len() != self.ties.len() {
+            let said = Error::new(ErrorKind::Conflict, "one reading for each tie of the sheet is needed").at("ties");
+            return Err(said.value_of(format_args!("{} readings", read.len())).accepts(format!("{} readings", self.ties.len())));
+        }
+        let tie = |(tie, read): (&SheetTie, &TieReading)| PlaneTie {
+            plane: tie.plane.clone(),
+            corner: tie.corner,
+            from: tie.from.clone(),
+            along: read.along,
+            out: read.out,
+            up: read.up,
+        };
+        Ok(self.ties.iter().zip(read).map(tie).collect())
     }
 }

@@ -1,7 +1,7 @@
 //! Which pitches a crew must measure.
 
 use super::joined_planes::{Joint, PlaneEdge};
-use super::measuring_sheet::{PitchNeed, PlaneSheet};
+use super::measuring_sheet::{MeasuringSheet, PitchNeed, PlaneSheet};
 use crate::num;
 use crate::practice::roof as practice;
 use crate::roof::Point;
@@ -15,13 +15,19 @@ fn slopes(from: Point, to: Point, fall: Angle) -> bool {
 }
 
 fn side(sheet: &PlaneSheet, edge: &PlaneEdge) -> Option<(Point, Point)> {
-    let at = |i: usize| sheet.corners.get(i % sheet.corners.len().max(1)).map(|c| c.at);
+    let ring = match &edge.hole {
+        None => &sheet.corners,
+        Some(hole) => &sheet.openings.iter().find(|o| o.name == *hole)?.corners,
+    };
+    let at = |i: usize| ring.get(i % ring.len().max(1)).map(|c| c.at);
     at(edge.edge).zip(at(edge.edge + 1))
 }
 
 /// For each sheet, in its order: from plane to plane over lines that slope on both, one measured pitch gives all; where no such line leads on, the next must be
-/// measured. `falls` are in the order of the sheets.
-pub(super) fn pitch_needs(sheets: &[PlaneSheet], joints: &[Joint], falls: &[Option<Angle>]) -> Vec<PitchNeed> {
+/// measured: a plane that is tied to others before those that hang on it. `falls` are in the order of the sheets.
+pub(super) fn pitch_needs(sheet: &MeasuringSheet, falls: &[Option<Angle>]) -> Vec<PitchNeed> {
+    let (sheets, joints) = (&sheet.planes, &sheet.joints);
+    let tied = sheet.ties.iter().filter_map(|t| sheets.iter().position(|s| s.plane == t.plane));
     let sloping = |joint: &Joint| {
         let end = |edge: &PlaneEdge| {
             let number = sheets.iter().position(|s| s.plane == edge.plane)?;
@@ -32,7 +38,7 @@ pub(super) fn pitch_needs(sheets: &[PlaneSheet], joints: &[Joint], falls: &[Opti
     };
     let linked: Vec<[usize; 2]> = joints.iter().filter_map(sloping).collect();
     let mut needs: Vec<Option<PitchNeed>> = vec![None; sheets.len()];
-    for first in 0..sheets.len() {
+    for first in core::iter::once(0).chain(tied).chain(0..sheets.len()) {
         if needs.get(first).is_none_or(Option::is_some) {
             continue;
         }

@@ -1,19 +1,21 @@
 //! From a rough sketch to what must be measured.
 
-use super::between_corners::with_corners_between;
+use super::between_corners::{WallLines, with_corners_between};
 use super::joined_planes::{Joint, PlaneEdge};
 use super::measured_plane::{MOST_CORNERS, Mark};
 use super::measuring_sheet::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet, SheetLine};
+use super::observations::{length, sub};
 use super::opening_ties::{OpeningTies, opening_ties};
 use super::pitch_needs::pitch_needs;
 use super::shape::{NamedCorner, NamedOpening};
+use super::sheet_ties::sheet_ties;
 use super::triangles::{self, Cut};
 use super::walk::{Walk, Walked};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::roof::{Opening, Outline, Plane, Point, Roof};
+use crate::roof::{Line, Opening, Outline, Plane, Point, Roof, Vertex};
 use crate::units::{Angle, Length};
 
 /// The most planes of a sketch.
@@ -52,6 +54,24 @@ impl SketchedPlane {
     }
 }
 
+/// A wall in a sketch, along which planes stand at different heights and do not meet: above a lean-to, round a dormer's foot.
+///
+/// ```
+/// use seamwright::roof::{Point, SketchedWall};
+/// use seamwright::units::Length;
+/// let wall = SketchedWall { from: Point::default(), to: Point::new(Length::feet(40), Length::ZERO) };
+/// assert_eq!(wall.to.x, Length::feet(40));
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct SketchedWall {
+    /// Where it starts in plan.
+    pub from: Point,
+    /// Where it ends in plan; which end is which does not matter.
+    pub to: Point,
+}
+
 /// A rough sketch of a roof, from which the measuring sheet is made.
 ///
 /// ```
@@ -76,6 +96,9 @@ impl SketchedPlane {
 pub struct SketchedRoof {
     /// The planes. A corner of one along a side of another is a corner of both, so that every joint is between whole sides.
     pub planes: Vec<SketchedPlane>,
+    /// Where sides of two planes lie over one another in plan and are no shared line.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub walls: Vec<SketchedWall>,
     /// The plane that the walk starts with; the first unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub start: Option<String>,
@@ -91,7 +114,7 @@ impl SketchedRoof {
     /// A sketch of these planes, with the tolerances of common practice.
     #[must_use]
     pub fn new(planes: Vec<SketchedPlane>) -> SketchedRoof {
-        SketchedRoof { planes, start: None, tolerance: None, mark_step: None }
+        SketchedRoof { planes, walls: Vec::new(), start: None, tolerance: None, mark_step: None }
     }
 
     /// The sketch of a roof that is known, to measure it again: its planes in plan.
@@ -102,7 +125,11 @@ impl SketchedRoof {
             let holes = p.hole_names().iter().zip(p.plan().holes()).map(hole).collect();
             SketchedPlane { holes, down_slope: Some(p.down_slope()), ..SketchedPlane::new(p.name(), p.plan().outer().to_vec()) }
         };
-        SketchedRoof::new(roof.planes().iter().map(plane).collect())
+        let plan = |v: Vertex| Point::new(v.x, v.y);
+        let over =
+            |l: &&Line| l.other().is_none() && roof.planes().iter().any(|p| p.plan().edges().any(|e| lies_over([plan(l.start), plan(l.end)], [e.to, e.from])));
+        let walls = roof.lines().iter().filter(over).map(|l| SketchedWall { from: plan(l.start), to: plan(l.end) }).collect();
+        SketchedRoof { walls, ..SketchedRoof::new(roof.planes().iter().map(plane).collect()) }
     }
 
     fn checked(&self) -> Result<(Vec<Outline>, usize, Length, Length), Error> {
@@ -153,7 +180,7 @@ impl SketchedRoof {
             }
         };
         faults.check()?;
-        let outlines = with_corners_between(&outlines, tolerance.mm())?;
+        let outlines = with_corners_between(&outlines, &WallLines::new(&self.walls, tolerance.mm()), tolerance.mm())?;
         if let Some(i) = outlines.iter().position(|o| o.rings().map(<[Point]>::len).sum::<usize>() > MOST_CORNERS) {
             let said = Error::new(ErrorKind::TooLarge, "more corners than are solved for, with those of its neighbours along its sides");
             return Err(said.at(format!("planes[{i}].outer")).accepts(format!("at most {MOST_CORNERS}")));
@@ -173,8 +200,8 @@ impl Calculation for SketchedRoof {
         let (outlines, start, tolerance, step) = self.checked()?;
         let names: Vec<&str> = self.planes.iter().map(|p| p.name.as_str()).collect();
         let walk = Walk::new(&outlines, &names, tolerance.mm(), start)?;
-        let mut sheet = MeasuringSheet { planes: Vec::new(), joints: Vec::new(), lines: 0, marks: 0 };
-        let mut measured: Vec<(Side, usize, String, usize)> = Vec::new();
+        let mut sheet = MeasuringSheet { planes: Vec::new(), joints: Vec::new(), ties: Vec::new(), lines: 0, marks: 0 };
+        let mut sides = Sides { walls: WallLines::new(&self.walls, tolerance.mm()), measured: Vec::new() };
         let mut faults = Faults::default();
         for walked in &walk.planes {
             let name = names.get(walked.plane).copied().unwrap_or_default();
@@ -183,7 +210,7 @@ impl Calculation for SketchedRoof {
                 faults.add(said.at(format!("planes[{}].outer", walked.plane)).cured_by("leave out corners in the middle of a straight side, or move them"));
                 continue;
             };
-            let plane = self.plane_sheet(&walk, walked, &ways, step, &mut measured, &mut sheet)?;
+            let plane = self.plane_sheet(&walk, walked, &ways, step, &mut sides, &mut sheet)?;
             let corners = plane.corners.len() + plane.openings.iter().map(|o| o.corners.len()).sum::<usize>();
             r.step(|| {
                 Step::new(format!("lengths of {name}"))
@@ -197,7 +224,8 @@ impl Calculation for SketchedRoof {
         }
         faults.check()?;
         let falls: Vec<Option<Angle>> = sheet.planes.iter().map(|p| self.planes.get(p.number).and_then(|s| s.down_slope)).collect();
-        let needs = pitch_needs(&sheet.planes, &sheet.joints, &falls);
+        sheet.ties = sheet_ties(&sheet, tolerance.mm())?;
+        let needs = pitch_needs(&sheet, &falls);
         for (plane, need) in sheet.planes.iter_mut().zip(needs) {
             plane.pitch = need;
         }
@@ -207,6 +235,14 @@ impl Calculation for SketchedRoof {
 
 /// A side by the numbers of its two corners in the roof, as it runs round its plane.
 type Side = (usize, usize);
+/// A side that was measured: its number on the sheet, and which edge it is.
+type Measured = (Side, usize, PlaneEdge);
+
+/// What is known of sides while the sheets are made.
+struct Sides {
+    walls: WallLines,
+    measured: Vec<Measured>,
+}
 
 /// How the tape can be laid on a plane.
 struct Ways {
@@ -270,6 +306,22 @@ impl Lines<'_> {
         number
     }
 
+    /// A side, which another plane may have measured already; where a wall stands along it, it is this plane's alone.
+    fn side(&mut self, [i, j]: [usize; 2], part: LinePart, edge: PlaneEdge, sides: &mut Sides, sheet: &mut MeasuringSheet) -> Result<(), Error> {
+        let side = (self.corner(i), self.corner(j));
+        if sides.walls.hold(self.point(i), self.point(j)) {
+            self.add(i, j, part, None, sheet)?;
+            return Ok(());
+        }
+        let before = sides.measured.iter().find(|m| m.0 == (side.1, side.0)).map(|(_, number, edge)| (*number, edge.clone()));
+        if let Some((_, first)) = &before {
+            sheet.joints.push(Joint::new(first.clone(), edge.clone()));
+        }
+        let number = self.add(i, j, part, before.map(|(n, e)| (n, e.plane)), sheet)?;
+        sides.measured.push((side, number, edge));
+        Ok(())
+    }
+
     /// A length between two corners.
     fn add(&mut self, i: usize, j: usize, part: LinePart, shared: Option<(usize, String)>, sheet: &mut MeasuringSheet) -> Result<usize, Error> {
         let about = about(self.point(i), self.point(j))?;
@@ -282,15 +334,7 @@ fn about(a: Point, b: Point) -> Result<Length, Error> {
 }
 
 impl SketchedRoof {
-    fn plane_sheet(
-        &self,
-        walk: &Walk,
-        walked: &Walked,
-        ways: &Ways,
-        step: Length,
-        measured: &mut Vec<(Side, usize, String, usize)>,
-        sheet: &mut MeasuringSheet,
-    ) -> Result<PlaneSheet, Error> {
+    fn plane_sheet(&self, walk: &Walk, walked: &Walked, ways: &Ways, step: Length, sides: &mut Sides, sheet: &mut MeasuringSheet) -> Result<PlaneSheet, Error> {
         let n = walked.corners.len();
         let given = self.planes.get(walked.plane);
         let name = given.map_or("", |p| p.name.as_str());
@@ -302,14 +346,7 @@ impl SketchedRoof {
         }
         let mut lines = Lines { walk, corners, points, lines: Vec::new() };
         for i in 0..n {
-            let next = (i + 1) % n;
-            let side = (lines.corner(i), lines.corner(next));
-            let before = measured.iter().find(|m| m.0 == (side.1, side.0)).map(|(_, number, plane, edge)| (*number, plane.clone(), *edge));
-            if let Some((_, plane, edge)) = &before {
-                sheet.joints.push(Joint::new(PlaneEdge::new(plane, *edge), PlaneEdge::new(name, i)));
-            }
-            let number = lines.add(i, next, LinePart::Side, before.map(|(n, p, _)| (n, p)), sheet)?;
-            measured.push((side, number, name.to_owned(), i));
+            lines.side([i, (i + 1) % n], LinePart::Side, PlaneEdge::new(name, i), sides, sheet)?;
         }
         let diagonals = ways.cut.iter().flat_map(|c| &c.diagonals);
         for [i, j] in diagonals.chain(ways.openings.needed.iter().filter(|d| d[1] < n)) {
@@ -356,9 +393,10 @@ impl SketchedRoof {
         let mut first = n;
         for (k, (ring, _)) in walked.holes.iter().enumerate() {
             let of_it = first..first + ring.len();
+            let hole = given.and_then(|p| p.holes.get(k)).map_or_else(String::new, |h| h.name.clone());
             for i in of_it.clone() {
                 let next = if i + 1 == of_it.end { first } else { i + 1 };
-                lines.add(i, next, LinePart::Opening, None, sheet)?;
+                lines.side([i, next], LinePart::Opening, PlaneEdge::of_hole(name, &hole, i - first), sides, sheet)?;
             }
             for [i, j] in ways.openings.needed.iter().filter(|t| of_it.contains(&t[1])) {
                 lines.add(*i, *j, LinePart::Tie, None, sheet)?;
@@ -366,13 +404,24 @@ impl SketchedRoof {
             for [i, j] in ways.openings.checks.get(k).into_iter().flatten() {
                 lines.add(*i, *j, LinePart::Check, None, sheet)?;
             }
-            let name = given.and_then(|p| p.holes.get(k)).map_or_else(String::new, |h| h.name.clone());
-            openings.push(NamedOpening { name, corners: of_it.clone().map(|i| named(&lines, i)).collect() });
+            openings.push(NamedOpening { name: hole, corners: of_it.clone().map(|i| named(&lines, i)).collect() });
             first = of_it.end;
         }
         let corners = (0..n).map(|i| named(&lines, i)).collect();
         Ok(PlaneSheet { plane: name.to_owned(), number: walked.plane, corners, pitch: PitchNeed::Measured, openings, marks, lines: lines.lines })
     }
+}
+
+/// Whether two sides that run against one another lie over one another in plan, by more than a point.
+fn lies_over([a, b]: [Point; 2], [c, d]: [Point; 2]) -> bool {
+    let v = |p: Point| [p.x.mm(), p.y.mm()];
+    let (way, long) = (sub(v(b), v(a)), length(sub(v(b), v(a))).max(f64::MIN_POSITIVE));
+    let on = |p: Point| {
+        let off = sub(v(p), v(a));
+        ((off[0] * way[0] + off[1] * way[1]) / long, (off[1] * way[0] - off[0] * way[1]).abs() / long)
+    };
+    let (c, d) = (on(c), on(d));
+    c.1.max(d.1) < 1.0 && c.0 < d.0 && d.0.min(long) - c.0.max(0.0) > 1.0
 }
 
 /// Half a length in whole steps; half of it where a step is too long.
