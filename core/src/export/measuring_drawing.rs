@@ -165,9 +165,9 @@ pub(super) fn opening_svg(plane: &PlaneSheet, number: usize) -> String {
     let mut circles: Vec<(Point, String)> = Vec::new();
     let mut texts: Vec<(Point, f64, String)> = Vec::new();
     for (i, corner) in opening.corners.iter().enumerate() {
-        // Out of the plane is into the opening.
+        // Out of the plane is into the opening, where no tie runs.
         let (at, out) = (ring.get(i).copied().unwrap_or_default(), outward(&ring, i));
-        texts.push(((at.0 - out.0 * 3.6, at.1 - out.1 * 3.6), LETTER, corner.name.clone()));
+        texts.push(((at.0 + out.0 * 4.0, at.1 + out.1 * 4.0), LETTER, corner.name.clone()));
     }
     for line in plane.lines.iter().filter(|l| opening_of(plane, l) == Some(number)) {
         let (from, to) = (place(plane, &scale, &line.from), place(plane, &scale, &line.to));
