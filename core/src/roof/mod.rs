@@ -83,8 +83,9 @@ pub(crate) use ring_check::RingCheck;
 pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub use steps::StepInput;
 pub use survey::{
-    JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
-    PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,
+    JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredOpening, MeasuredPlane, MeasuringSheet, NamedCorner,
+    NamedOpening, OutOfTrue, PitchNeed, PlacedPlane, PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, PlaneTie, Reading, SheetLine, SheetTie, SketchedPlane,
+    SketchedRoof, SketchedWall, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner, TieFit, TieReading,
 };
 pub use vertex::Vertex;
 pub use walls::Wall;
