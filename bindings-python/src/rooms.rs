@@ -71,10 +71,10 @@ pub(crate) mod junction {
 pub(crate) mod layout {
     #[pymodule_export]
     use crate::layout::{
-        _strips, BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, FormedUse, Group,
-        LaidPanel, LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit, Notch, OrderRounding,
-        PanelList, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift, Start, TaperedLay, TaperedPanels, VoidRow,
-        Waste, mark,
+        _strips, BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, CutShapes, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, EndShape,
+        FormedUse, Group, LaidPanel, LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit,
+        Notch, NotchShape, OrderRounding, PanelList, PanelShape, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
+        Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
     };
 }
 

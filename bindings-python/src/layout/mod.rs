@@ -1,5 +1,6 @@
 //! The classes of `seamwright.layout`.
 
+mod cut_shapes;
 mod input;
 mod laid;
 mod limits;
@@ -7,6 +8,7 @@ mod lists;
 mod placing;
 mod strips;
 
+pub(crate) use cut_shapes::{CutShapes, EndShape, NotchShape, PanelShape};
 pub(crate) use input::{EdgeUse, Layout, Start};
 pub(crate) use laid::{Coil, EndPart, Group, LaidPanel, LaidPlane, Notch, mark};
 pub(crate) use limits::{LengthLimit, NarrowLimit, OrderRounding};

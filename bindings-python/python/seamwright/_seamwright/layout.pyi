@@ -259,6 +259,64 @@ class CreepCheck:
         """
 
 @final
+class CutShapes:
+    """
+    Each panel of a plane as it is cut: its skew cuts, notches round holes, and folds.
+
+    >>> from seamwright.layout import CutShapes
+    >>> nothing = {"end": {"reach": {"hold-back": "0 in"}, "hold": "slides", "source": "common-practice"}}
+    >>> ring = [{"x": x, "y": y} for x, y in [("0 in", "0 in"), ("16 in", "0 in"), ("16 in", "112 in"), ("0 in", "100 in")]]
+    >>> step = {"increment": '1/16"', "rounding": "half-away"}
+    >>> layout = {"outline": {"outer": ring}, "start": "left", "edges": [nothing, "side", nothing, "side"],
+    ...     "panel": {"coverage": "16 in", "seam_height": "1 in", "seam": {"double-lock": {"lock": '1/4"'}}},
+    ...     "rounding": {"both_finished": step, "one_finished": step, "field_cut": step}}
+    >>> [shape] = CutShapes.from_dict({"layout": layout}).compute()
+    >>> [format(p.y, "in/16") for p in shape.upper.cut], format(shape.width, "in/16"), shape.notches
+    (['100"', '112"'], '16"', [])
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> CutShapes:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> list[PanelShape]:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[list[PanelShape], Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> CutShapes:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> CutShapes:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
 class DirectionCost:
     """
     What one direction costs.
@@ -468,6 +526,32 @@ class EndPart:
     def skew(self, /) -> Angle:
         """
         The skew cut, from square: positive where the line rises to the right.
+        """
+
+@final
+class EndShape:
+    """
+    Lines across a panel where it ends, each from left to right. Where an end steps, two points stand over each other.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cut(self, /) -> list[Point]:
+        """
+        Where the finished metal ends, its fold or turn-up laid flat: the skew cut.
+        """
+    @property
+    def fold(self, /) -> list[Point]:
+        """
+        Where it is folded over, or the pan is turned up; empty for an end without either.
+        """
+    @property
+    def trim(self, /) -> list[Point]:
+        """
+        Where the metal ends as ordered, what is cut off on the roof with it; empty for an end without field trim.
         """
 
 @final
@@ -1121,6 +1205,27 @@ class Notch:
         """
 
 @final
+class NotchShape:
+    """
+    What is cut out of a panel between its ends, down to the metal: its folds and turn-ups stand in it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def lower(self, /) -> EndShape:
+        """
+        Its lower edge: the metal below it ends upward there.
+        """
+    @property
+    def upper(self, /) -> EndShape:
+        """
+        Its upper edge.
+        """
+
+@final
 class OrderRounding:
     """
     The shop's rounding of order lengths, by how many of the two ends are finished in the shop (have no field trim).
@@ -1218,6 +1323,52 @@ class PanelList:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class PanelShape:
+    """
+    The shape of one panel's pan: x from the left side of what it covers, y up the slope from the foot of its blank.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def length(self, /) -> Length:
+        """
+        The length of the rectangle that just holds it, field trims included, before the shop rounds it.
+        """
+    @property
+    def lower(self, /) -> EndShape:
+        """
+        Its lower end.
+        """
+    @property
+    def notches(self, /) -> list[NotchShape]:
+        """
+        What is cut out of it.
+        """
+    @property
+    def run(self, /) -> int:
+        """
+        Its run in the strip, from the foot, from 0.
+        """
+    @property
+    def strip(self, /) -> int:
+        """
+        Its strip, from the left, from 0.
+        """
+    @property
+    def upper(self, /) -> EndShape:
+        """
+        Its upper end.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        The width that it covers: that of the rectangle.
         """
 
 @final
