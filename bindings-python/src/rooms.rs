@@ -119,8 +119,8 @@ pub(crate) mod roof {
     #[pymodule_export]
     use crate::roof::{
         Bounds, Cricket, CricketFigures, Drain, DroppedVertex, Edge, FlattenedFace, JoinedPlanes, JoinedRoof, JointFit, Line, MeasuredPlane, MeasuringSheet,
-        MergedFaces, NamedCorner, OutOfTrue, Outline, PlacedCricket, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput, SheetLine,
-        Side, SketchedRoof, SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
+        MergedFaces, NamedCorner, NamedOpening, OutOfTrue, Outline, PlacedCricket, PlacedPlane, Plane, PlaneShape, PlaneSheet, Point, Reading, Roof, RoofInput,
+        SheetLine, Side, SketchedRoof, SnapMove, SnappedRoof, Snapping, SplitEdge, Vertex, Wall,
     };
 }
 

@@ -16,7 +16,7 @@ pub(crate) use outline::{Bounds, Edge, Outline, Point};
 pub(crate) use plane::{Plane, Vertex};
 pub(crate) use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub(crate) use survey::{
-    JoinedPlanes, JoinedRoof, JointFit, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane, PlaneShape, PlaneSheet, Reading, SheetLine,
-    SketchedRoof,
+    JoinedPlanes, JoinedRoof, JointFit, MeasuredPlane, MeasuringSheet, NamedCorner, NamedOpening, OutOfTrue, PlacedPlane, PlaneShape, PlaneSheet, Reading,
+    SheetLine, SketchedRoof,
 };
 pub(crate) use whole_roof::{Roof, RoofInput, Wall};

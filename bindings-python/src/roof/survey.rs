@@ -37,9 +37,11 @@ part! {
     name(s) -> String = s.name.clone();
     /// Its corners, in the order given; the shape touches x = 0 and y = 0.
     corners(s, here) -> Vec<NamedCorner> = here.all("corners", &s.corners);
+    /// Its openings, in the order given, in the same axes.
+    openings(s, here) -> Vec<NamedOpening> = here.all("openings", &s.openings);
     /// Every observation with its residual: lengths, squares, parallels, each in the order given.
     readings(s, here) -> Vec<Reading> = here.all("readings", &s.readings);
-    /// How many lengths the shape needs: two for each corner, less three.
+    /// How many lengths the shape needs: two for each corner, those of the openings among them, less three.
     needed(s) -> usize = s.needed;
     /// How many more were given.
     checks(s) -> usize = s.checks;
@@ -75,6 +77,17 @@ part! {
     name(c) -> String = c.name.clone();
     /// Where it lies.
     at(c) -> Point = Point(c.at);
+}
+
+part! {
+    /// An opening with its corners where they lie.
+    NamedOpening(core_roof::NamedOpening) in "seamwright.roof",
+    shown o: format_args!("{}, {} corners", o.name, o.corners.len());
+
+    /// Its name.
+    name(o) -> String = o.name.clone();
+    /// Its corners, in order.
+    corners(o, here) -> Vec<NamedCorner> = here.all("corners", &o.corners);
 }
 
 part! {
@@ -146,6 +159,13 @@ part! {
     steps(j) -> u32 = j.steps;
     /// What the reader must know before metal is cut.
     cautions(j) -> Vec<Caution> = cautions(&j.cautions);
+    {
+        /// How each tie closes, in the order given: ``plane``, ``corner``, ``from`` and ``gap``.
+        #[getter]
+        fn ties<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+            self.core.ties.iter().map(|tie| dict(py, &written(tie)?)).collect()
+        }
+    }
 }
 
 part! {
@@ -211,6 +231,13 @@ part! {
             self.core.joints.iter().map(|joint| dict(py, &written(joint)?)).collect()
         }
 
+        /// What ties planes that no line joins to those before them, two for each group of them. ``plane``, ``corner`` and ``from`` go with the readings
+        /// ``along``, ``out`` and ``up`` into the ``ties`` of ``JoinedPlanes``.
+        #[getter]
+        fn ties<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
+            self.core.ties.iter().map(|tie| dict(py, &written(tie)?)).collect()
+        }
+
         /// The planes with these readings, by the number of their lines.
         fn filled(&self, lengths: GivenAll<Length>) -> PyResult<Vec<MeasuredPlane>> {
             Ok(self.core.filled(&lengths.at("lengths")?).raise()?.into_iter().map(MeasuredPlane).collect())
@@ -235,7 +262,11 @@ part! {
     number(p) -> usize = p.number;
     /// Its corners, counter-clockwise, from the side that the walk comes to first; where they lie in the sketch.
     corners(p, here) -> Vec<NamedCorner> = here.all("corners", &p.corners);
-    /// What to measure: sides round the plane, then diagonals, then checks.
+    /// The planes that its pitch follows from; empty where it must be measured.
+    pitch_follows(p) -> Vec<String> = if let core_roof::PitchNeed::Follows(planes) = &p.pitch { planes.clone() } else { Vec::new() };
+    /// Its openings, the corners of each clockwise; where they lie in the sketch.
+    openings(p, here) -> Vec<NamedOpening> = here.all("openings", &p.openings);
+    /// What to measure: sides round the plane, then diagonals, then checks; then for each opening its sides, what ties it to the plane, and its checks.
     lines(p, here) -> Vec<SheetLine> = here.all("lines", &p.lines);
     {
         /// Marks to strike for its checks, as ``MeasuredPlane`` takes them.
@@ -257,7 +288,7 @@ part! {
     start(l) -> String = l.from.clone();
     /// The corner or mark that it is measured to.
     end(l) -> String = l.to.clone();
-    /// What it is for: ``side``, ``diagonal`` or ``check``.
+    /// What it is for: ``side``, ``diagonal``, ``opening``, ``tie`` or ``check``.
     part(l) -> String = name_of(&l.part)?;
     /// Its length in the sketch, in plan: a slope makes it longer.
     about(l) -> Length = Length(l.about);

@@ -2,18 +2,20 @@
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
 //! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's and a step's over the sidewall's; at a curb back over
-//! side over front, and its sides over the lines of a cricket behind it. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake. Common practice, no published source.
+//! side over front, and its sides over the lines of a cricket behind it. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake; so does the cap of an
+//! expansion joint along the panels, which lies under ridge and hip, and over valley and eave. Common practice, no published source.
 
 use crate::roof::{Line, LineKind};
 
 /// Each kind, and those that its trim laps over.
 const OVER: &[(LineKind, &[LineKind])] = &[
-    (LineKind::Ridge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake]),
+    (LineKind::Ridge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong]),
     // The top of a mono-slope is a one-sided ridge.
-    (LineKind::HighEdge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake]),
-    (LineKind::Hip, &[LineKind::Valley, LineKind::Eave]),
+    (LineKind::HighEdge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong]),
+    (LineKind::Hip, &[LineKind::Valley, LineKind::Eave, LineKind::ExpansionAlong]),
     (LineKind::Valley, &[LineKind::Eave]),
     (LineKind::Rake, &[LineKind::Eave]),
+    (LineKind::ExpansionAlong, &[LineKind::Valley, LineKind::Eave]),
     // A lower roof's transition trim runs over the eave trim that goes on beside it.
     (LineKind::SteepToShallow, &[LineKind::Eave]),
     (LineKind::ShallowToSteep, &[LineKind::Eave]),
@@ -34,6 +36,7 @@ const BELOW_A_HEADWALL: &[LineKind] = &[
     LineKind::SteepToShallow,
     LineKind::ShallowToSteep,
     LineKind::Rake,
+    LineKind::ExpansionAlong,
     LineKind::Eave,
 ];
 
@@ -56,10 +59,11 @@ pub fn laps_over(over: LineKind, under: LineKind) -> bool {
     OVER.iter().any(|(kind, below)| *kind == over && below.contains(&under))
 }
 
-/// Whether one line's trim laps over another's: by their kinds, or, where a rake meets a transition, by which of its planes the rake belongs to.
+/// Whether one line's trim laps over another's: by their kinds, or, where a rake or an expansion joint meets a transition, by which of its planes that belongs to.
 pub(super) fn line_over(over: &Line, under: &Line) -> bool {
     let crossed = |line: &Line| line.crossing().filter(|_| matches!(line.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep));
+    let climbs = |line: &Line, plane: usize| matches!(line.kind, LineKind::Rake | LineKind::ExpansionAlong) && line.sides().any(|s| s.plane == plane);
     laps_over(over.kind, under.kind)
-        || over.kind == LineKind::Rake && crossed(under).is_some_and(|(upper, _)| over.side.plane == upper)
-        || under.kind == LineKind::Rake && crossed(over).is_some_and(|(_, lower)| under.side.plane == lower)
+        || crossed(under).is_some_and(|(upper, _)| climbs(over, upper))
+        || crossed(over).is_some_and(|(_, lower)| climbs(under, lower))
 }

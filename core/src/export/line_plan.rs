@@ -110,7 +110,7 @@ impl<'a> LinePlan<'a> {
 
     /// Whether what is up the slope on this side is down the page: where both sides rise to the line or fall to it, the second is turned about.
     fn is_turned(&self, side: Side) -> bool {
-        side == Side::Second && matches!(self.kind, LineKind::Ridge | LineKind::Hip | LineKind::Valley | LineKind::CurbBack)
+        side == Side::Second && matches!(self.kind, LineKind::Ridge | LineKind::Hip | LineKind::Valley | LineKind::CurbBack | LineKind::ExpansionAlong)
     }
 
     /// Up the page, in millimetres of the roof.
@@ -230,7 +230,7 @@ impl<'a> LinePlan<'a> {
     /// Whether this side's panels are drawn above the junction line.
     fn is_above(&self, side: &PlanSide<'_>) -> bool {
         let rises = match self.kind {
-            LineKind::Eave | LineKind::Valley | LineKind::CurbBack | LineKind::Rake => true,
+            LineKind::Eave | LineKind::Valley | LineKind::CurbBack | LineKind::Rake | LineKind::ExpansionAlong => true,
             LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step => side.side == Side::Second,
             _ => false,
         };

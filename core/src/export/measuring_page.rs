@@ -1,11 +1,11 @@
 //! The measuring sheet of a roof, for print: a sketch and blank fields for each plane, in the order of the walk.
 
 use super::crew_page::{STYLE, in_uri};
-use super::measuring_drawing::{overview_svg, plane_svg};
+use super::measuring_drawing::{opening_svg, overview_svg, plane_svg};
 use super::svg::escaped;
 use crate::error::Error;
 use crate::job::Paper;
-use crate::roof::{LinePart, MeasuringSheet, PlaneSheet};
+use crate::roof::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet};
 use crate::units::{LengthFormat, LengthStyle, LengthUnit, Rounding};
 use core::fmt::Write as _;
 
@@ -17,6 +17,7 @@ section.plane h2 { font-size: 13pt; margin: 0 0 1mm 0; }
 .plane table.list td { height: 6.4mm; vertical-align: middle; }
 .plane table.list td, .plane table.list th { white-space: nowrap; }
 .plane table.list td.blank { width: 40mm; border-bottom: 0.8pt solid #000; }
+.plane table.list td.tie { width: 24mm; border-bottom: 0.8pt solid #000; border-left: 0.4pt solid #000; }
 .plane table.list .level { width: 14mm; text-align: center; }
 .box { display: inline-block; width: 3.6mm; height: 3.6mm; border: 0.8pt solid #000; vertical-align: -0.5mm; }
 .rule { display: inline-block; border-bottom: 0.8pt solid #000; height: 5mm; }
@@ -30,8 +31,9 @@ const HOW: &[&str] = &[
     "Measure on the roof surface, along the deck, tape tight and straight. Write what the tape says; do not add or round.",
     "Tick each side that a level shows level, and say whether it is the foot or the head of the plane.",
     "Diagonals fix the shape; checks show a slip before the metal is cut. Leave neither out.",
+    "An opening is measured at its foot on the deck, round its sides and to the corners that its ties name; no tape runs across it.",
     "Strike the marks (m) on their side at the distance given, from the corner named first.",
-    "Measure the pitch of the first plane, and of each plane that shares only level lines with others; of the rest it is a check.",
+    "Measure each pitch that the sheet asks for; where it says that a pitch follows from other planes, a reading is a check.",
     "Tie off before you go to an edge. Stay off wet, frosted or slick metal.",
 ];
 
@@ -45,7 +47,7 @@ const HOW: &[&str] = &[
 /// use seamwright::roof::{Point, SketchedPlane, SketchedRoof};
 /// use seamwright::units::{Length, LengthFormat};
 /// let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
-/// let shed = SketchedPlane { name: "boat shed".into(), outer: vec![p(0, 0), p(20, 0), p(20, 12), p(0, 12)] };
+/// let shed = SketchedPlane::new("boat shed", vec![p(0, 0), p(20, 0), p(20, 12), p(0, 12)]);
 /// let sheet = SketchedRoof::new(vec![shed]).compute()?;
 /// let page = measuring_sheet_html(&sheet, "boathouse", Paper::Letter, LengthFormat::parse("ft-in/16")?)?;
 /// let page = String::from_utf8(page).unwrap();
@@ -73,19 +75,59 @@ pub fn measuring_sheet_html(sheet: &MeasuringSheet, job: &str, paper: Paper, not
     for (number, plane) in (1_usize..).zip(&sheet.planes) {
         write_plane(&mut out, number, plane, notation)?;
     }
+    write_ties(&mut out, sheet, notation)?;
     out.push_str("</td></tr></tbody>\n</table>\n</body>\n</html>\n");
     Ok(out.into_bytes())
+}
+
+/// What holds planes that meet no other in a line.
+fn write_ties(out: &mut String, sheet: &MeasuringSheet, notation: LengthFormat) -> Result<(), Error> {
+    if sheet.ties.is_empty() {
+        return Ok(());
+    }
+    out.push_str("<section class=\"plane\">\n<h2>Ties</h2>\n<p class=\"how\">Planes that meet no other in a line. Along: level, from the first corner of the edge toward the second. Out: level, square from the edge, away from its plane; - over it. Up: plumb from the first corner of the edge; - below it.</p>\n");
+    out.push_str("<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>corner</th><th>from the edge</th><th>about</th><th>along</th><th>out</th><th>up</th></tr></thead>\n<tbody>\n");
+    let rough = rough(notation)?;
+    for tie in &sheet.ties {
+        let [from, toward] = tie.side.each_ref().map(|n| escaped(n));
+        let (corner, plane, of) = (escaped(&tie.named), escaped(&tie.plane), escaped(&tie.from.plane));
+        let about = escaped(&rough.string(tie.along)?);
+        let blanks = "<td class=\"tie\"></td>".repeat(3);
+        let number = tie.number;
+        let _ = writeln!(
+            out,
+            "<tr><td class=\"mark\">T{number}</td><td>{corner} of {plane}</td><td>{from} - {toward} of {of}</td><td class=\"number\">{about}</td>{blanks}</tr>"
+        );
+    }
+    out.push_str("</tbody>\n</table>\n</section>\n");
+    Ok(())
+}
+
+/// A sketch is good to the inch or the decimetre at best, not to the notation's fraction.
+fn rough(notation: LengthFormat) -> Result<LengthFormat, Error> {
+    let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
+    LengthFormat::new(rough, Rounding::HalfEven)
 }
 
 fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: LengthFormat) -> Result<(), Error> {
     let name = escaped(&plane.plane);
     let _ = writeln!(out, "<section class=\"plane\">\n<h2>{number}. {name}</h2>\n<div class=\"pair\">");
-    let _ = writeln!(out, "<section><img alt=\"{name}\" src=\"data:image/svg+xml,{}\"></section>", in_uri(&plane_svg(plane)));
+    let _ = writeln!(out, "<section><img alt=\"{name}\" src=\"data:image/svg+xml,{}\">", in_uri(&plane_svg(plane)));
+    for (k, opening) in plane.openings.iter().enumerate() {
+        let name = escaped(&opening.name);
+        let _ = writeln!(out, "<p class=\"how\"><b>{name}</b><br><img alt=\"{name}\" src=\"data:image/svg+xml,{}\"></p>", in_uri(&opening_svg(plane, k)));
+    }
+    out.push_str("</section>\n");
     out.push_str("<section class=\"wide\">\n<table class=\"list\">\n<thead><tr><th class=\"mark\"></th><th>from - to</th><th></th><th class=\"number\">about</th><th>measured</th><th class=\"level\">level</th></tr></thead>\n<tbody>\n");
-    // A sketch is good to the inch or the decimetre at best, not to the notation's fraction.
-    let rough = if notation.is_inch() { LengthStyle::FeetInches { denominator: 1 } } else { LengthStyle::Decimal { unit: LengthUnit::Metre, places: 1 } };
-    let rough = LengthFormat::new(rough, Rounding::HalfEven)?;
+    let rough = rough(notation)?;
+    let mut openings = plane.openings.iter();
+    let mut before = LinePart::Side;
     for line in &plane.lines {
+        if line.part == LinePart::Opening && before != LinePart::Opening {
+            let name = openings.next().map_or("", |o| o.name.as_str());
+            let _ = writeln!(out, "<tr><td class=\"mark\"></td><td colspan=\"5\"><b>{}</b></td></tr>", escaped(name));
+        }
+        before = line.part;
         let _ = write!(out, "<tr><td class=\"mark\">{}</td><td>{} - {}</td><td>{}</td>", line.number, escaped(&line.from), escaped(&line.to), line.part);
         let level = if line.part == LinePart::Side { "<span class=\"box\"></span>" } else { "" };
         match &line.shared {
@@ -111,9 +153,12 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
             escaped(&mark.from)
         );
     }
-    out.push_str(
-        "<p class=\"fields\">Pitch <span class=\"rule\" style=\"width: 16mm\"></span> in 12 &nbsp; level side is <span class=\"box\"></span> foot <span class=\"box\"></span> head</p>\n",
-    );
+    let need = match &plane.pitch {
+        PitchNeed::Measured => "<b>measure</b>".to_owned(),
+        follows @ PitchNeed::Follows(_) => escaped(&follows.to_string()),
+    };
+    let _ = writeln!(out, "<p class=\"fields\">Pitch <span class=\"rule\" style=\"width: 16mm\"></span> in 12: {need}</p>");
+    out.push_str("<p class=\"fields\">Level side is <span class=\"box\"></span> foot <span class=\"box\"></span> head</p>\n");
     out.push_str("<p class=\"fields\">Remarks <span class=\"rule\" style=\"width: 75%\"></span></p>\n</section>\n</div>\n</section>\n");
     Ok(())
 }
@@ -122,12 +167,12 @@ fn write_plane(out: &mut String, number: usize, plane: &PlaneSheet, notation: Le
 mod tests {
     use super::*;
     use crate::record::Calculation;
-    use crate::roof::{Point, SketchedPlane, SketchedRoof};
+    use crate::roof::{Opening, Point, SketchedPlane, SketchedRoof};
     use crate::units::Length;
 
     fn sheet() -> MeasuringSheet {
         let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
-        let plane = |name: &str, outer: Vec<Point>| SketchedPlane { name: name.into(), outer };
+        let plane = |name: &str, outer: Vec<Point>| SketchedPlane::new(name, outer);
         SketchedRoof::new(vec![
             plane("south <1>", vec![p(0, 0), p(40, 0), p(30, 10), p(10, 10)]),
             plane("east & co", vec![p(40, 0), p(40, 20), p(30, 10)]),
@@ -151,11 +196,31 @@ mod tests {
                 && page.contains("2. east &amp; co")
                 && page.contains("hall &quot;7&quot;")
         );
+        // The sketch does not say which way water runs.
+        assert_eq!(page.matches("in 12: <b>measure</b>").count(), sheet.planes.len());
         assert!(!page.contains("<script") && !page.contains("src=\"http") && !page.contains("href="), "all inside, as encoded images");
         assert_eq!(
             page,
             String::from_utf8(measuring_sheet_html(&self::sheet(), "hall \"7\"", Paper::A4, LengthFormat::parse("ft-in/16").unwrap()).unwrap()).unwrap()
         );
+    }
+
+    #[test]
+    fn an_opening_has_its_name_and_its_lines() {
+        let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+        let holes = vec![Opening { name: "flue & cap".into(), ring: vec![p(10, 4), p(13, 4), p(13, 7), p(10, 7)] }];
+        let south = SketchedPlane { holes, ..SketchedPlane::new("south", vec![p(0, 0), p(30, 0), p(30, 12), p(0, 12)]) };
+        let sheet = SketchedRoof::new(vec![south]).compute().unwrap();
+        let page = String::from_utf8(measuring_sheet_html(&sheet, "", Paper::Letter, LengthFormat::parse("ft-in/16").unwrap()).unwrap()).unwrap();
+        assert_eq!(page.matches("<td class=\"blank\">").count(), sheet.lines);
+        assert_eq!(page.matches("<b>flue &amp; cap</b>").count(), 2);
+        let svg = plane_svg(&sheet.planes[0]) + &opening_svg(&sheet.planes[0], 0);
+        for line in &sheet.planes[0].lines {
+            assert!(svg.contains(&format!(">{}</text>", line.number)), "{}", line.number);
+        }
+        for corner in &sheet.planes[0].openings[0].corners {
+            assert!(svg.contains(&format!(">{}</text>", corner.name)), "{}", corner.name);
+        }
     }
 
     #[test]

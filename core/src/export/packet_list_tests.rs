@@ -4,8 +4,8 @@
 
 use super::{ListColumn, ListField, PanelRow, packet_files, panel_rows_csv};
 use crate::error::ErrorKind;
-use crate::job::Packet;
 use crate::job::test_jobs::{demo_laid, packet_laid, sharing};
+use crate::job::{Job, Packet};
 use crate::record::Calculation;
 use crate::units::{Length, LengthFormat};
 
@@ -66,4 +66,36 @@ fn the_list_of_pieces_has_the_lengths_that_the_crew_measures() {
     }
     assert_eq!(rows.len(), 1 + lay.laid.panels.len());
     assert!(skew > 10);
+}
+
+#[test]
+fn the_annexe_has_sheets_for_its_copings_and_its_pipe() {
+    let json = include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/annexe_job.json"));
+    let (packet, worksheet) = Job::from_json(json).unwrap().explain().unwrap();
+    let files = packet_files(&packet, Some(&worksheet)).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap_or_else(|| panic!("{name}")).bytes.clone()).unwrap();
+    let coping = text("crew/coping-1.html");
+    for said in ["the wall&#39;s top edge", "coping corner 1, outside corner with coping 2", "joint plate", "end cap", "Gap at each: 1/4"] {
+        assert!(coping.contains(said) || coping.contains(&said.replace("&#39;", "'")), "{said}");
+    }
+    let flue = text("crew/pipe-boiler-flue.html");
+    for said in ["panel 10", "the left seam of the panel", "boot with a round base", "No screw reaches the deck"] {
+        assert!(flue.contains(said), "{said}");
+    }
+    let plan = text("plan.svg");
+    assert!(plan.contains(">coping 1<") && plan.contains(">boiler flue<") && plan.contains("<circle"));
+    assert!(text("office/lines/coping-1.md").contains("gap when laid") && text("office/lines/boiler-flue.md").contains("hole"));
+}
+
+#[test]
+fn a_joint_along_the_panels_has_its_sheet_and_its_place_on_the_plan() {
+    let json = include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/ropewalk_job.json"));
+    let files = packet_files(&Job::from_json(json).unwrap().compute().unwrap(), None).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap_or_else(|| panic!("{name}")).bytes.clone()).unwrap();
+    let sheet = text("crew/expansion-joint-1.html");
+    for said in ["south west to south east", "joint cap", "2 3/16&quot; from joint", "panel edge", "under the sliding cleat", "curb, outer face"] {
+        assert!(sheet.contains(said) || sheet.contains(&said.replace("&quot;", "\"")), "{said}");
+    }
+    assert!(!sheet.contains("laps of the joint cleat"), "cleats butt");
+    assert!(text("plan.svg").contains(">expansion joint<"));
 }

@@ -30,6 +30,7 @@ pub fn struck_distance(format: LengthFormat, kind: LineKind, side: Side, distanc
     let (more, less) = match (kind, side) {
         (LineKind::Rake, Side::First) => ("inward", "outward"),
         (LineKind::Sidewall | LineKind::CurbSide, Side::First) => ("to wall", "from wall"),
+        (LineKind::ExpansionAlong, _) => ("from joint", "to joint"),
         _ => ("up", "down"),
     };
     let (size, word) = if distance.is_negative() { ((-distance).length()?, less) } else { (distance, more) };
@@ -90,6 +91,8 @@ mod tests {
         assert_eq!(said(LineKind::Rake, Side::Second, -50.0), "50 mm down"); // on the fascia
         assert_eq!(said(LineKind::CurbSide, Side::First, -50.0), "50 mm from wall");
         assert_eq!(said(LineKind::Sidewall, Side::Second, 50.0), "50 mm up"); // on the wall
+        assert_eq!(said(LineKind::ExpansionAlong, Side::First, 50.0), "50 mm from joint");
+        assert_eq!(said(LineKind::ExpansionAlong, Side::Second, 50.0), "50 mm from joint");
         assert_eq!(said(LineKind::Eave, Side::First, 0.0), "0 mm");
     }
 

@@ -317,25 +317,8 @@ fn steps_that_cannot_be_are_refused() {
 }
 
 #[test]
-fn the_annexe_has_sheets_for_its_copings_and_its_pipe() {
+fn the_annexe_explained_is_the_annexe() {
     let (packet, worksheet) = Job::from_json(ANNEXE).unwrap().explain().unwrap();
     assert_eq!(packet, annexe());
-    #[cfg(feature = "export")]
-    {
-        let files = crate::export::packet_files(&packet, Some(&worksheet)).unwrap();
-        let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap_or_else(|| panic!("{name}")).bytes.clone()).unwrap();
-        let coping = text("crew/coping-1.html");
-        for said in ["the wall&#39;s top edge", "coping corner 1, outside corner with coping 2", "joint plate", "end cap", "Gap at each: 1/4"] {
-            assert!(coping.contains(said) || coping.contains(&said.replace("&#39;", "'")), "{said}");
-        }
-        let flue = text("crew/pipe-boiler-flue.html");
-        for said in ["panel 10", "the left seam of the panel", "boot with a round base", "No screw reaches the deck"] {
-            assert!(flue.contains(said), "{said}");
-        }
-        let plan = text("plan.svg");
-        assert!(plan.contains(">coping 1<") && plan.contains(">boiler flue<") && plan.contains("<circle"));
-        assert!(text("office/lines/coping-1.md").contains("gap when laid") && text("office/lines/boiler-flue.md").contains("hole"));
-    }
-    #[cfg(not(feature = "export"))]
     assert!(!worksheet.entries.is_empty());
 }

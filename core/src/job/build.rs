@@ -257,8 +257,8 @@ impl Job {
     ) -> Result<(), Error> {
         let mut faults = ByLine::default();
         for ((line, chosen), slot) in roof.lines().iter().zip(chosen).zip(solved) {
-            if let (Some(chosen), true, Some(lay)) = (chosen, along_the_seams(line.kind), planes.get(line.side.plane)) {
-                let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, lay));
+            if let (Some(chosen), true) = (chosen, along_the_seams(line.kind)) {
+                let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, planes));
                 *slot = faults.keep(line, found).map(|s| scheduled.apply(self, line, s));
             }
         }

@@ -20,12 +20,19 @@ pub const SLOPE_OF_PANEL_UNKNOWN: CautionCode = CautionCode {
     text: "the job gives no minimum slope of the panel: planes are held only to the {minimum} that the code asks of {covering}",
 };
 
+/// A panel whose edge is turned up at an expansion joint, of more sheet than the coil has.
+pub const JOINT_EDGE_SHEET: CautionCode = CautionCode {
+    number: 8004,
+    name: "joint-edge-sheet",
+    text: "at the joint the panel on {plane} takes {needed} of sheet from its seam to the top of its edge, and the coil of {coil} has {flat} there",
+};
+
 /// A cap over sides that part.
 pub const CAP_PARTS: CautionCode = CautionCode {
-    number: 8004,
+    number: 8005,
     name: "cap-parts",
     text: "under the cap the two sides close by {closes} in the heat and open by {opens} in the cold, level; the ends rise by {rises} and fall by {falls}: the cap must let all of it pass",
 };
 
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, CAP_PARTS];
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS];

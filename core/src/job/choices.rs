@@ -2,8 +2,8 @@
 
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{
-    CurbBackDetail, EaveDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail, RidgeDetail, SidewallDetail, StepDetail,
-    ValleyDetail,
+    CurbBackDetail, EaveDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail, RidgeDetail,
+    SidewallDetail, StepDetail, ValleyDetail,
 };
 use crate::roof::{Line, LineKind, Roof};
 
@@ -47,6 +47,8 @@ pub enum Detail {
     CurbBack(Box<CurbBackDetail>),
     /// A step: a riser between the end of one plane and that of another under it.
     Step(Box<StepDetail>),
+    /// An expansion joint along the panels.
+    ExpansionAlong(Box<ExpansionAlongDetail>),
 }
 
 impl Detail {
@@ -77,6 +79,7 @@ impl Detail {
             Detail::CurbSide(_) => LineKind::CurbSide,
             Detail::CurbBack(_) => LineKind::CurbBack,
             Detail::Step(_) => LineKind::Step,
+            Detail::ExpansionAlong(_) => LineKind::ExpansionAlong,
         }
     }
 
@@ -97,6 +100,7 @@ impl Detail {
             Detail::CurbSide(_) => "curb-side",
             Detail::CurbBack(_) => "curb-back",
             Detail::Step(_) => "step",
+            Detail::ExpansionAlong(_) => "expansion-along",
         }
     }
 }

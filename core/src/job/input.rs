@@ -409,6 +409,10 @@ impl Job {
                     .accepts(format!("from {} to {}", t.coldest, t.hottest)),
             );
         }
+        if !self.roof.expansion_joints.is_empty() && self.temperatures.is_none() {
+            let error = Error::new(ErrorKind::Missing, "the gap of an expansion joint follows from the metal's temperatures").at("temperatures");
+            faults.add(error.accepts("the metal's temperatures when laid, at its coldest and at its hottest"));
+        }
         self.check_copings(&mut faults);
         self.check_pipes(&planes, &mut faults);
         faults.keep(self.supplies.check().map_err(|e| e.under("supplies")));

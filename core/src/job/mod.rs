@@ -10,6 +10,8 @@ mod cautions;
 mod choices;
 mod copings;
 mod input;
+#[cfg(test)]
+mod joint_tests;
 mod lay;
 mod list_columns;
 mod metals_meet;
@@ -64,7 +66,7 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, CAP_PARTS, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};

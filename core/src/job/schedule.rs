@@ -18,7 +18,7 @@ use crate::units::Length;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct ScheduledRow {
-    /// A kind of line, as [`LineKind::name`] has it, or the name of one line, which stands before its kind.
+    /// A kind of line, as [`LineKind::name`](crate::roof::LineKind::name) has it, or the name of one line, which stands before its kind.
     pub line: String,
     /// The row, by its name in the packet.
     pub row: String,

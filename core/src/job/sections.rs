@@ -1,12 +1,17 @@
 //! The section of every line: the detail chosen for it met with the planes beside it.
 
+use super::cautions::JOINT_EDGE_SHEET;
 use super::choices::{Chosen, Detail};
 use super::input::Job;
 use super::lay::PlaneLay;
 use crate::error::{Error, ErrorKind};
-use crate::junction::{CurbBack, Eave, Headwall, HighSide, Hip, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide, Sidewall, Solved, Step, Valley};
+use crate::junction::{
+    CurbBack, Eave, ExpansionAlong, ExpansionAlongDetail, Headwall, HighSide, Hip, JointSide, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide,
+    Sidewall, Solved, Step, Valley,
+};
+use crate::movement::HeatRange;
 use crate::pitch::Corner;
-use crate::record::{Calculation, Recorder};
+use crate::record::{self, Calculation, Caution, Recorder, Source};
 use crate::roof::{Line, LineKind, Plane, Roof, Side};
 use crate::units::{Angle, Length};
 
@@ -27,7 +32,7 @@ pub(super) fn order(line: &Line) -> Order {
 
 /// Whether the line's section needs the laid panels, and sets no panel end.
 pub(super) const fn along_the_seams(kind: LineKind) -> bool {
-    matches!(kind, LineKind::Rake | LineKind::Sidewall | LineKind::CurbSide)
+    matches!(kind, LineKind::Rake | LineKind::Sidewall | LineKind::CurbSide | LineKind::ExpansionAlong)
 }
 
 /// What every section is drawn with.
@@ -89,7 +94,7 @@ impl Sections<'_> {
                 Step { lower: first()?, upper: second()?, riser, detail: (**d).clone() }.run(r)
             }
             Detail::CurbBack(d) => CurbBack { roof: first()?, width: line.length, detail: (**d).clone() }.run(r),
-            Detail::Rake(_) | Detail::Sidewall(_) | Detail::CurbSide(_) => {
+            Detail::Rake(_) | Detail::Sidewall(_) | Detail::CurbSide(_) | Detail::ExpansionAlong(_) => {
                 Err(Error::new(ErrorKind::Internal, "a line along the seams sets no panel end").value_of(line.kind))
             }
         };
@@ -97,9 +102,8 @@ impl Sections<'_> {
     }
 
     /// The section of a line along the seams, from the panels beside it.
-    pub(super) fn beside<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>, lay: &PlaneLay) -> Result<Solved, Error> {
-        let (width, on_seam) = edge_panel(lay, &line.side)
-            .ok_or_else(|| Error::new(ErrorKind::Impossible, "no panel lies along the line").at(chosen.path.as_str()).value_of(&line.name))?;
+    pub(super) fn beside<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>, planes: &[PlaneLay]) -> Result<Solved, Error> {
+        let (width, on_seam) = edge_panel(planes, &line.side, line, chosen)?;
         let solved = match chosen.detail {
             Detail::Rake(d) => {
                 let edge = if on_seam { PanelEdge::Seam } else { PanelEdge::Ripped };
@@ -108,22 +112,76 @@ impl Sections<'_> {
             Detail::Sidewall(d) | Detail::CurbSide(d) => {
                 Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, detail: (**d).clone() }.run(r)
             }
+            Detail::ExpansionAlong(d) => self.joint(r, line, d, planes, chosen),
             _ => Err(Error::new(ErrorKind::Internal, "a line across the seams needs no panels").value_of(line.kind)),
         };
         solved.map_err(|e| placed(e, line, chosen))
     }
 }
 
+impl Sections<'_> {
+    /// An expansion joint along the panels, from those on both sides of it. Each plane is taken as held at its side away from the joint, so that all of
+    /// its width moves there: the greatest movement that it can have.
+    fn joint<R: Recorder>(&self, r: &mut R, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<Solved, Error> {
+        let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
+        let t = self.job.temperatures.ok_or_else(lost)?;
+        let edge = detail.panel_edge()?;
+        let side = |path: &'static str, of: &Side| -> Result<JointSide, Error> {
+            let width = edge_panel(planes, of, line, chosen)?.0;
+            let bounds = planes.get(of.plane).ok_or_else(lost)?.layout.outline.bounds();
+            let (left, right) = ((of.start.x - bounds.low.x).length()?, (bounds.high.x - of.start.x).length()?);
+            let first_seam = (width - edge).length()?;
+            if !first_seam.is_positive() {
+                return Err(Error::new(
+                    ErrorKind::Impossible,
+                    format!("the first seam beside the joint stands short of the panel's edge by {}", (edge - width).length()?),
+                )
+                .at(format!("{path}.first_seam"))
+                .value_of(width)
+                .accepts(format!("more than {edge} from the joint"))
+                .cured_by("another start of the seams on that plane, under layout.planes")
+                .about(self.plane(of.plane)?.name()));
+            }
+            Ok(JointSide { levels: self.levels(), to_fixed: left.max(right), first_seam })
+        };
+        let other = line.other().ok_or_else(lost)?;
+        let range = HeatRange { expansion: self.job.metals.panel.alloy().expansion().value, coldest: t.coldest, laid: t.laid, hottest: t.hottest };
+        let joint = ExpansionAlong { first: side("first", &line.side)?, second: side("second", other)?, range, detail: detail.clone() };
+        for (of, side) in [(&line.side, &joint.first), (other, &joint.second)] {
+            let name = self.plane(of.plane)?.name();
+            r.step(|| {
+                let step = record::Step::new(format!("width of {name} that moves at the joint"))
+                    .formula("from the joint to the side of the plane away from it, where it is held");
+                step.gives(side.to_fixed).source(Source::geometry())
+            });
+        }
+        let mut solved = joint.run(r)?;
+        // One leg stays at the seam; the rest of the sheet is the pan and the edge. Which leg it is hangs on the way of laying: the wider one is safe.
+        let sheet = self.job.panel.compute().map_err(|e| e.under("panel"))?;
+        let flat = (sheet.total - sheet.low_leg.max(sheet.high_leg)).length()?;
+        for (of, side) in [(&line.side, &joint.first), (other, &joint.second)] {
+            let needed = (side.first_seam + detail.turn_up).length()?;
+            if needed > flat {
+                let caution = Caution::new(JOINT_EDGE_SHEET, "detail.turn_up", Source::geometry());
+                solved.cautions.push(caution.arg("plane", self.plane(of.plane)?.name()).arg("needed", needed).arg("flat", flat).arg("coil", sheet.total));
+            }
+        }
+        Ok(solved)
+    }
+}
+
 /// An error's path from the section's own terms to the job's: to the detail, or to the line where the roof or its panels are what does not fit.
 fn placed(e: Error, line: &Line, chosen: &Chosen<'_>) -> Error {
     let line = format!("lines.{}", line.name);
-    e.under(&line).moved(&format!("{line}.detail"), &chosen.path)
+    e.under(&line).moved(&format!("{line}.detail"), &chosen.path).moved(&format!("{line}.range"), "temperatures")
 }
 
 /// The narrowest panel along a line, and whether every panel there has its seam on the line.
-fn edge_panel(lay: &PlaneLay, side: &Side) -> Option<(Length, bool)> {
-    lay.beside(side).fold(None, |out, (panel, seam)| {
+fn edge_panel(planes: &[PlaneLay], side: &Side, line: &Line, chosen: &Chosen<'_>) -> Result<(Length, bool), Error> {
+    let panels = planes.get(side.plane).into_iter().flat_map(|lay| lay.beside(side));
+    let found = panels.fold(None, |out, (panel, seam)| {
         let (width, on_seam) = out.unwrap_or((panel.width, true));
         Some((width.min(panel.width), on_seam && seam))
-    })
+    });
+    found.ok_or_else(|| Error::new(ErrorKind::Impossible, "no panel lies along the line").at(chosen.path.as_str()).value_of(&line.name))
 }

@@ -13,6 +13,9 @@ pub(super) const DEMO: &[u8] = include_bytes!("../../examples/demo_job.json");
 /// A small mono-slope with parapets on two sides and a pipe.
 pub(super) const ANNEXE: &[u8] = include_bytes!("../../examples/annexe_job.json");
 
+/// A long gable, parted half way by expansion joints along the panels.
+pub(super) const ROPEWALK: &[u8] = include_bytes!("../../examples/ropewalk_job.json");
+
 static DEMO_JOB: LazyLock<Job> = LazyLock::new(|| Job::from_json(DEMO).unwrap());
 static DEMO_PACKET: LazyLock<Packet> = LazyLock::new(|| DEMO_JOB.compute().unwrap());
 

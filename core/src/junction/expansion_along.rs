@@ -92,6 +92,13 @@ pub struct ExpansionAlongDetail {
     pub rivets: FastenerRow,
 }
 
+impl ExpansionAlongDetail {
+    /// From the junction line to the turned-up edge of the panels on either side: half the gap, the curb, and the room beside it.
+    pub(crate) fn panel_edge(&self) -> Result<Length, Error> {
+        (self.gap.station(1, 2)? + self.curb_width + self.edge_room).length()
+    }
+}
+
 /// The roof on one side of an expansion joint along the panels.
 ///
 /// ```
@@ -261,7 +268,7 @@ impl ExpansionAlong {
         let d = &self.detail;
         let inner = d.gap.station(1, 2)?;
         let outer = (inner + d.curb_width).length()?;
-        let edge = (outer + d.edge_room).length()?;
+        let edge = d.panel_edge()?;
         // The edge stands on its pan's sheet.
         Ok(Places { inner, outer, edge, cleat: (edge + side.levels.pan + d.cleat_room).length()? })
     }

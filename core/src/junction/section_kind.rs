@@ -19,8 +19,6 @@ pub enum SectionKind {
     Coping,
     /// An expansion joint across the panels.
     ExpansionAcross,
-    /// An expansion joint along the panels.
-    ExpansionAlong,
     /// A pipe through the roof.
     Pipe,
 }
@@ -29,7 +27,7 @@ impl SectionKind {
     /// Every kind.
     pub fn all() -> impl Iterator<Item = SectionKind> {
         let lines = LineKind::ALL.iter().copied().map(SectionKind::Line);
-        lines.chain([SectionKind::Coping, SectionKind::ExpansionAcross, SectionKind::ExpansionAlong, SectionKind::Pipe])
+        lines.chain([SectionKind::Coping, SectionKind::ExpansionAcross, SectionKind::Pipe])
     }
 }
 
@@ -45,7 +43,6 @@ impl fmt::Display for SectionKind {
             SectionKind::Line(kind) => kind.fmt(f),
             SectionKind::Coping => f.pad("coping"),
             SectionKind::ExpansionAcross => f.pad("expansion joint across the panels"),
-            SectionKind::ExpansionAlong => f.pad("expansion joint along the panels"),
             SectionKind::Pipe => f.pad("pipe"),
         }
     }

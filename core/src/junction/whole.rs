@@ -105,7 +105,7 @@ impl JunctionInput {
             JunctionInput::CurbBack(_) => (Line(LineKind::CurbBack), "curb-back"),
             JunctionInput::Eave(_) => (Line(LineKind::Eave), "eave"),
             JunctionInput::ExpansionAcross(_) => (SectionKind::ExpansionAcross, "expansion-across"),
-            JunctionInput::ExpansionAlong(_) => (SectionKind::ExpansionAlong, "expansion-along"),
+            JunctionInput::ExpansionAlong(_) => (Line(LineKind::ExpansionAlong), "expansion-along"),
             JunctionInput::Headwall(_) => (Line(LineKind::Headwall), "headwall"),
             JunctionInput::HighSide(_) => (Line(LineKind::HighEdge), "high-side"),
             JunctionInput::Hip(_) => (Line(LineKind::Hip), "hip"),

@@ -29,6 +29,8 @@ pub const TAPE: Length = Length::inches_64(8);
 pub const CLOSURE: Length = Length::inches_64(16);
 /// Corners of a rough sketch that lie this close are one corner: 1 ft.
 pub const SKETCH: Length = Length::feet(1);
+/// On a rough sketch a side within this of square to the way that water runs counts as level: 10 degrees.
+pub const LEVEL_ON_SKETCH: Angle = Angle::of_degrees(10.0);
 /// Marks for a check are struck at whole steps of this: 1 ft.
 pub const MARK_STEP: Length = Length::feet(1);
 /// Checks that a measuring sheet asks for on each plane beyond what fixes its shape.

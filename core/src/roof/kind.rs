@@ -46,6 +46,7 @@ impl fmt::Display for Water {
 /// | headwall, sidewall | as high edge and rake, against a wall |
 /// | curb front, side, back | the edges of a hole, below it, beside it and above it |
 /// | step | two planes that the roof names a step of: the lower end of the one plumb over the upper end of the other |
+/// | expansion joint | two planes in one that the roof names a joint of, the line along the fall of both |
 ///
 /// ```
 /// use seamwright::roof::LineKind;
@@ -84,6 +85,8 @@ pub enum LineKind {
     CurbBack,
     /// The lower end of one plane plumb over the upper end of another, a riser between them.
     Step,
+    /// An expansion joint along the panels, between two planes in one, named by the roof.
+    ExpansionAlong,
     /// A line that the geometry does not name; a caution says why.
     Unknown,
 }
@@ -105,6 +108,7 @@ impl LineKind {
         LineKind::CurbSide,
         LineKind::CurbBack,
         LineKind::Step,
+        LineKind::ExpansionAlong,
         LineKind::Unknown,
     ];
 
@@ -126,6 +130,7 @@ impl LineKind {
             LineKind::CurbSide => "curb side",
             LineKind::CurbBack => "curb back",
             LineKind::Step => "step",
+            LineKind::ExpansionAlong => "expansion joint",
             LineKind::Unknown => "unknown",
         }
     }

@@ -10,6 +10,7 @@
 //! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
 //! | [`Cricket`] | two small planes behind a hole, by their own pitch; a [`RoofInput`] takes them by the name of the hole |
 //! | [`StepInput`] | two planes of which the one ends plumb over the other |
+//! | [`ExpansionJointInput`] | two planes in one, with an expansion joint along their panels |
 //! | [`Drain`] | which line the water of a plane reaches, and where it goes |
 //! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
 //! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |
@@ -24,6 +25,7 @@ pub mod cautions;
 mod clusters;
 mod crickets;
 mod drainage;
+mod expansion_joints;
 mod frame;
 #[cfg(feature = "serde")]
 mod json;
@@ -47,6 +49,8 @@ mod whole_roof;
 #[cfg(test)]
 mod cricket_tests;
 #[cfg(test)]
+mod expansion_joint_tests;
+#[cfg(test)]
 mod hip_table_tests;
 #[cfg(test)]
 mod line_tests;
@@ -69,6 +73,7 @@ mod whole_roof_tests;
 
 pub use crickets::{Cricket, CricketFigures, CricketInput, CricketShape, PlacedCricket};
 pub use drainage::{Drain, Outfall};
+pub use expansion_joints::ExpansionJointInput;
 pub use kind::{LineKind, Water};
 pub use line::{Beyond, Line, Side};
 pub use outline::{Bounds, Edge, Outline, Point};
@@ -78,8 +83,9 @@ pub(crate) use ring_check::RingCheck;
 pub use snapping::{DroppedVertex, FlattenedFace, MergedFaces, SnapMove, SnappedRoof, Snapping, SplitEdge};
 pub use steps::StepInput;
 pub use survey::{
-    JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredPlane, MeasuringSheet, NamedCorner, OutOfTrue, PlacedPlane,
-    PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, Reading, SheetLine, SketchedPlane, SketchedRoof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner,
+    JoinedPlanes, JoinedRoof, Joint, JointFit, LevelSide, LinePart, Mark, MeasuredLength, MeasuredOpening, MeasuredPlane, MeasuringSheet, NamedCorner,
+    NamedOpening, OutOfTrue, PitchNeed, PlacedPlane, PlaneEdge, PlaneShape, PlaneSheet, PlaneSide, PlaneTie, Reading, SheetLine, SheetTie, SketchedPlane,
+    SketchedRoof, SketchedWall, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, SquareCorner, TieFit, TieReading,
 };
 pub use vertex::Vertex;
 pub use walls::Wall;

@@ -1,5 +1,6 @@
 //! From planes and walls to named lines, in order, with their cautions.
 
+use super::expansion_joints::{self, ExpansionJointInput};
 use super::kind::{self, LineKind, Water};
 use super::line::{self, Beyond, Line, Piece};
 use super::matching::{Meeting, NearMiss, RoofEdge, Stretch, free_stretches, meetings, taken_stretches};
@@ -38,7 +39,12 @@ fn internal() -> Error {
 }
 
 /// All lines in the order of planes and edges, and the cautions on them, on walls and on gaps.
-pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], tolerance: Length) -> Result<(Vec<Line>, Vec<Caution>), Error> {
+pub(super) fn name_lines(
+    planes: &[Plane],
+    walls: &[Wall],
+    (steps, joints): (&[StepInput], &[ExpansionJointInput]),
+    tolerance: Length,
+) -> Result<(Vec<Line>, Vec<Caution>), Error> {
     let numbered: Vec<(usize, &Plane)> = planes.iter().enumerate().collect();
     let edges = RoofEdge::all(&numbered);
     let (met, mut missed) = meetings(&edges, tolerance, practice::GAP);
@@ -48,13 +54,18 @@ pub(super) fn name_lines(planes: &[Plane], walls: &[Wall], steps: &[StepInput], 
     });
     let near_walls = near_walls(&edges, walls, tolerance);
     let found = steps::find(steps, planes, &edges, tolerance)?;
+    let mut parted = expansion_joints::find(joints, planes, &edges, &met, tolerance)?;
     let used_walls = vec![false; walls.len()];
     let mut namer = Namer { planes, walls, edges, near_walls, tolerance: tolerance.mm(), drafts: Vec::new(), used_walls };
     let all: Vec<Meeting> = met.iter().copied().chain(found.iter().map(|f| f.meeting)).collect();
     let taken = taken_stretches(namer.edges.len(), &all);
     namer.check_taken(&taken)?;
-    for meeting in &met {
-        namer.shared(meeting)?;
+    for (number, meeting) in met.iter().enumerate() {
+        let joint = parted.iter().position(|j| j.meeting == number).map(|k| parted.swap_remove(k));
+        match joint {
+            Some(joint) => namer.parted(meeting, joint.line)?,
+            None => namer.shared(meeting)?,
+        }
     }
     for step in found {
         namer.drafts.push(Draft { key: (step.meeting.edges.0, step.meeting.on.0.from), line: step.line, remarks: Vec::new() });
@@ -170,6 +181,16 @@ impl Namer<'_> {
             remarks.push((code, vec![("from", name(from)?), ("onto", name(onto)?)]));
         }
         self.drafts.push(Draft { key: (meeting.edges.0, meeting.on.0.from), line, remarks });
+        Ok(())
+    }
+
+    /// A named expansion joint; where a wall stands on it, it is a line like any other between planes.
+    fn parted(&mut self, meeting: &Meeting, line: Line) -> Result<(), Error> {
+        let edge = self.edge(meeting.edges.0)?;
+        if self.wall_along(meeting.edges.0, self.plane(edge.id.plane)?, &edge, &meeting.on.0)?.is_some() {
+            return self.shared(meeting);
+        }
+        self.drafts.push(Draft { key: (meeting.edges.0, meeting.on.0.from), line, remarks: Vec::new() });
         Ok(())
     }
 

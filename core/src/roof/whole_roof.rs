@@ -2,6 +2,7 @@
 
 use super::crickets::{CricketInput, PlacedCricket, place};
 use super::drainage::{Drain, drains};
+use super::expansion_joints::ExpansionJointInput;
 use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
@@ -74,6 +75,9 @@ pub struct RoofInput {
     /// Steps: planes of which the one ends plumb over the other.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub steps: Vec<StepInput>,
+    /// Expansion joints along the panels: planes in one that a joint parts.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub expansion_joints: Vec<ExpansionJointInput>,
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub tolerance: Option<Length>,
@@ -98,6 +102,7 @@ impl RoofInput {
             walls: Vec::new(),
             crickets: Vec::new(),
             steps: Vec::new(),
+            expansion_joints: Vec::new(),
             tolerance: None,
             gaps: GapChoice::Report,
             minimum_slope: None,
@@ -267,7 +272,7 @@ impl Calculation for RoofInput {
                     .source(Source::geometry())
             });
         }
-        let (lines, mut found) = naming::name_lines(&planes, &self.walls, &self.steps, used)?;
+        let (lines, mut found) = naming::name_lines(&planes, &self.walls, (&self.steps, &self.expansion_joints), used)?;
         for line in &lines {
             naming::tell(line, &planes, r);
         }

@@ -11,7 +11,7 @@ from .trim import Profile
 from .units import Angle, Length, Volume
 from typing import Any, final
 
-__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "CopingCleat", "CopingPiece", "CopingPieces", "CopingRun", "CopingScrews", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SealBreak", "SealCheck", "SealedLine", "SeamPlugs", "SideBays", "SideSeal", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
+__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "CopingCleat", "CopingPiece", "CopingPieces", "CopingRun", "CopingScrews", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanEndCut", "PanEndLeg", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SealBreak", "SealCheck", "SealedLine", "SeamPlugs", "SideBays", "SideSeal", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
 
 @final
 class Bay:

@@ -415,6 +415,11 @@ class JoinedRoof:
         """
         Steps that the search took.
         """
+    @property
+    def ties(self, /) -> list[dict]:
+        """
+        How each tie closes, in the order given: ``plane``, ``corner``, ``from`` and ``gap``.
+        """
 
 @final
 class JointFit:
@@ -649,6 +654,12 @@ class MeasuringSheet:
         """
         The planes in the order of the walk: along the free sides counter-clockwise, then those within.
         """
+    @property
+    def ties(self, /) -> list[dict]:
+        """
+        What ties planes that no line joins to those before them, two for each group of them. ``plane``, ``corner`` and ``from`` go with the readings
+        ``along``, ``out`` and ``up`` into the ``ties`` of ``JoinedPlanes``.
+        """
 
 @final
 class MergedFaces:
@@ -685,6 +696,27 @@ class NamedCorner:
     def at(self, /) -> Point:
         """
         Where it lies.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+
+@final
+class NamedOpening:
+    """
+    An opening with its corners where they lie.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def corners(self, /) -> list[NamedCorner]:
+        """
+        Its corners, in order.
         """
     @property
     def name(self, /) -> str:
@@ -991,7 +1023,12 @@ class PlaneShape:
     @property
     def needed(self, /) -> int:
         """
-        How many lengths the shape needs: two for each corner, less three.
+        How many lengths the shape needs: two for each corner, those of the openings among them, less three.
+        """
+    @property
+    def openings(self, /) -> list[NamedOpening]:
+        """
+        Its openings, in the order given, in the same axes.
         """
     @property
     def out_of_true(self, /) -> list[OutOfTrue]:
@@ -1032,7 +1069,7 @@ class PlaneSheet:
     @property
     def lines(self, /) -> list[SheetLine]:
         """
-        What to measure: sides round the plane, then diagonals, then checks.
+        What to measure: sides round the plane, then diagonals, then checks; then for each opening its sides, what ties it to the plane, and its checks.
         """
     @property
     def marks(self, /) -> list[dict]:
@@ -1043,6 +1080,16 @@ class PlaneSheet:
     def number(self, /) -> int:
         """
         Its number in the sketch.
+        """
+    @property
+    def openings(self, /) -> list[NamedOpening]:
+        """
+        Its openings, the corners of each clockwise; where they lie in the sketch.
+        """
+    @property
+    def pitch_follows(self, /) -> list[str]:
+        """
+        The planes that its pitch follows from; empty where it must be measured.
         """
     @property
     def plane(self, /) -> str:
@@ -1296,7 +1343,7 @@ class SheetLine:
     @property
     def part(self, /) -> str:
         """
-        What it is for: ``side``, ``diagonal`` or ``check``.
+        What it is for: ``side``, ``diagonal``, ``opening``, ``tie`` or ``check``.
         """
     @property
     def shared(self, /) -> str | None:

@@ -1,7 +1,7 @@
 //! Closing the joints of a folded roof by least squares, and what it comes to.
 
 use super::folding::{Fold, Freedom, Pose};
-use super::joined_planes::{JoinedPlanes, JoinedRoof, JointFit, PlacedPlane};
+use super::joined_planes::{JoinedPlanes, JoinedRoof, JointFit, PlacedPlane, PlaneTie, TieFit};
 use super::least_squares::{Fit, Linear, fit};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
@@ -61,7 +61,42 @@ impl Fold<'_> {
                 }
             }
         }
+        for (number, tie) in self.ties.iter().enumerate() {
+            let gap = self.tie_gap(poses, number);
+            let mut slopes: [Vec<(usize, f64)>; 3] = Default::default();
+            let mut push = |base: usize, ways: Vec<V3>, sign: f64| {
+                for (k, way) in ways.into_iter().enumerate() {
+                    for (axis, part) in slopes.iter_mut().zip(way) {
+                        axis.push((base + k, sign * part));
+                    }
+                }
+            };
+            if let (Some(pose), Some(sheet), Some(base)) = (poses.get(tie.plane), self.sheets.get(tie.plane), first.get(tie.plane)) {
+                push(*base, pose.slopes(sheet.corner(tie.corner), sheet.reach()), 1.0);
+            }
+            if let (Some(pose), Some(sheet), Some(base)) = (poses.get(tie.from), self.sheets.get(tie.from), first.get(tie.from)) {
+                let (_, t, long) = self.tie_end(tie, pose);
+                let [start, end] = sheet.edge(tie.edge).map(|p| pose.slopes(p, sheet.reach()));
+                let ways = start.iter().zip(&end).map(|(s, e)| {
+                    // The way along turns by what the edge's end moves across it.
+                    let across = ((e[1] - s[1]) * t[0] - (e[0] - s[0]) * t[1]) / long;
+                    let (dt, dn) = ([-t[1] * across, t[0] * across], [t[0] * across, t[1] * across]);
+                    [s[0] + tie.along * dt[0] + tie.out * dn[0], s[1] + tie.along * dt[1] + tie.out * dn[1], s[2]]
+                });
+                push(*base, ways.collect(), -1.0);
+            }
+            for (residual, slopes) in gap.iter().zip(&slopes) {
+                linear.add(*residual, slopes);
+            }
+        }
         linear
+    }
+
+    /// How far a tied corner lies from where its tie says.
+    fn tie_gap(&self, poses: &[Pose], number: usize) -> V3 {
+        let Some(tie) = self.ties.get(number) else { return [0.0; 3] };
+        let (Some(own), Some(other), Some(sheet)) = (poses.get(tie.plane), poses.get(tie.from), self.sheets.get(tie.plane)) else { return [0.0; 3] };
+        sub(own.place(sheet.corner(tie.corner)), self.tie_end(tie, other).0)
     }
 
     fn moved(&self, poses: &[Pose], step: &[f64]) -> Vec<Pose> {
@@ -75,7 +110,8 @@ impl Fold<'_> {
     }
 
     fn worst(&self, poses: &[Pose]) -> f64 {
-        (0..self.pairs.len()).flat_map(|n| [0, 1].map(|end| norm(self.gap(poses, n, end)))).fold(0.0, f64::max)
+        let joints = (0..self.pairs.len()).flat_map(|n| [0, 1].map(|end| norm(self.gap(poses, n, end))));
+        joints.chain((0..self.ties.len()).map(|n| norm(self.tie_gap(poses, n)))).fold(0.0, f64::max)
     }
 }
 
@@ -96,6 +132,16 @@ pub(super) fn closed(input: &JoinedPlanes, fold: &Fold<'_>, closure: Length) -> 
                 .cured_by("measure the planes round these edges again, or check which edge joins which"),
         );
     }
+    let ties = tie_fits(input, fold, poses)?;
+    for (k, tie) in ties.iter().enumerate().filter(|(_, t)| t.gap > closure) {
+        faults.add(
+            Error::new(ErrorKind::Geometry, format!("vertex {} of {} does not come where its tie to {} says", tie.corner, tie.plane, tie.from))
+                .at(format!("ties[{k}]"))
+                .value_of(tie.gap)
+                .accepts(format!("at most {closure}"))
+                .cured_by("measure the ties of this plane again, and the planes that they run between"),
+        );
+    }
     for (i, ((pose, sheet), plane)) in poses.iter().zip(fold.sheets).zip(&input.planes).enumerate() {
         let normal = pose.normal();
         let path = format!("planes[{i}]");
@@ -107,7 +153,7 @@ pub(super) fn closed(input: &JoinedPlanes, fold: &Fold<'_>, closure: Length) -> 
         }
     }
     faults.check()?;
-    let misclosure = joints.iter().map(JointFit::misclosure).max().unwrap_or(Length::ZERO);
+    let misclosure = joints.iter().map(JointFit::misclosure).chain(ties.iter().map(|t| t.gap)).max().unwrap_or(Length::ZERO);
     let roof = roof(input, fold, poses, closure)?;
     let planes = poses.iter().zip(&input.planes).map(|(pose, plane)| placed(pose, &plane.name)).collect();
     let checks = fitted.linear.residuals.len().saturating_sub(unknowns(poses));
@@ -115,7 +161,7 @@ pub(super) fn closed(input: &JoinedPlanes, fold: &Fold<'_>, closure: Length) -> 
     if checks == 0 && input.planes.len() > 1 {
         said.push(Caution::new(cautions::NOTHING_CLOSES, "joints", Source::geometry()));
     }
-    Ok(JoinedRoof { roof, joints, misclosure, planes, checks, steps: fitted.steps, cautions: said })
+    Ok(JoinedRoof { roof, joints, ties, misclosure, planes, checks, steps: fitted.steps, cautions: said })
 }
 
 type Fitted = Fit<Vec<Pose>>;
@@ -181,7 +227,8 @@ fn check_fixed(input: &JoinedPlanes, fold: &Fold<'_>, fitted: &Fitted) -> Result
     }
     let loose: Vec<bool> = moves.iter().map(|m| *m > 1e-5).collect();
     let is_loose = |plane: usize| loose.get(plane).copied().unwrap_or(false);
-    let beside_fixed = |plane: usize| fold.joints.iter().any(|j| j.planes.contains(&plane) && j.planes.iter().any(|p| !is_loose(*p)));
+    let tied = |plane: usize| fold.ties.iter().any(|t| t.plane == plane && !is_loose(t.from));
+    let beside_fixed = |plane: usize| tied(plane) || fold.joints.iter().any(|j| j.planes.contains(&plane) && j.planes.iter().any(|p| !is_loose(*p)));
     let mut faults = Faults::default();
     for (i, plane) in input.planes.iter().enumerate().filter(|(i, _)| is_loose(*i)) {
         let what = match fitted.state.get(i).map(|p| p.freedom) {
@@ -199,7 +246,7 @@ fn joint_fits(input: &JoinedPlanes, fold: &Fold<'_>, poses: &[Pose]) -> Result<V
     let mut out = Vec::with_capacity(input.joints.len());
     for (k, (joint, numbered)) in input.joints.iter().zip(fold.joints).enumerate() {
         let long = |i: usize| {
-            let (plane, edge) = (numbered.planes.get(i).copied().unwrap_or(0), numbered.edges.get(i).copied().unwrap_or(0));
+            let (plane, edge) = (numbered.planes.get(i).copied().unwrap_or(0), numbered.edges.get(i).copied().unwrap_or_default());
             fold.sheets.get(plane).map_or(0.0, |s| s.edge_length(edge))
         };
         out.push(JointFit {
@@ -213,6 +260,14 @@ fn joint_fits(input: &JoinedPlanes, fold: &Fold<'_>, poses: &[Pose]) -> Result<V
     Ok(out)
 }
 
+fn tie_fits(input: &JoinedPlanes, fold: &Fold<'_>, poses: &[Pose]) -> Result<Vec<TieFit>, Error> {
+    let fit = |(k, tie): (usize, &PlaneTie)| {
+        let gap = Length::from_mm(norm(fold.tie_gap(poses, k)))?;
+        Ok(TieFit { plane: tie.plane.clone(), corner: tie.corner, from: tie.from.clone(), gap })
+    };
+    input.ties.iter().enumerate().map(fit).collect()
+}
+
 fn placed(pose: &Pose, name: &str) -> PlacedPlane {
     let n = pose.normal();
     let level = num::hypot(n[0], n[1]);
@@ -224,7 +279,8 @@ fn placed(pose: &Pose, name: &str) -> PlacedPlane {
 
 /// Corners that are one, by joint: each plane's vertices are numbered on from those of the planes before it.
 struct Corners {
-    first: Vec<usize>,
+    /// Where each ring of each plane begins.
+    first: Vec<Vec<usize>>,
     parent: Vec<usize>,
 }
 
@@ -236,8 +292,8 @@ impl Corners {
         corner
     }
 
-    fn of(&self, plane: usize, corner: usize) -> usize {
-        self.first.get(plane).copied().unwrap_or(0) + corner
+    fn of(&self, plane: usize, ring: usize, corner: usize) -> usize {
+        self.first.get(plane).and_then(|f| f.get(ring)).copied().unwrap_or(0) + corner
     }
 
     fn join(&mut self, a: usize, b: usize) {
@@ -252,29 +308,34 @@ fn roof(input: &JoinedPlanes, fold: &Fold<'_>, poses: &[Pose], closure: Length) 
     let mut total = 0;
     let mut first = Vec::with_capacity(fold.sheets.len());
     for sheet in fold.sheets {
-        first.push(total);
-        total += sheet.local.len();
+        let mut rings = Vec::with_capacity(1 + sheet.holes.len());
+        for ring in 0..=sheet.holes.len() {
+            rings.push(total);
+            total += sheet.ring(ring).len();
+        }
+        first.push(rings);
     }
     let mut corners = Corners { first, parent: (0..total).collect() };
     for j in fold.joints.iter().filter(|j| j.offset.is_none()) {
         let ends = |i: usize| {
             let plane = j.planes.get(i).copied().unwrap_or(0);
-            let edge = j.edges.get(i).copied().unwrap_or(0);
-            fold.sheets.get(plane).map_or([0, 0], |s| s.ends(edge)).map(|c| (plane, c))
+            let edge = j.edges.get(i).copied().unwrap_or_default();
+            fold.sheets.get(plane).map_or([0, 0], |s| s.ends(edge)).map(|c| corners.of(plane, edge.0, c))
         };
         let ([a, b], [c, d]) = (ends(0), ends(1));
         for (p, q) in [(a, d), (b, c)] {
-            let (p, q) = (corners.of(p.0, p.1), corners.of(q.0, q.1));
             corners.join(p, q);
         }
     }
     let mut sums: Vec<(V3, f64)> = vec![([0.0; 3], 0.0); total];
     for (plane, (pose, sheet)) in poses.iter().zip(fold.sheets).enumerate() {
-        for (corner, local) in sheet.local.iter().enumerate() {
-            let at = pose.place(*local);
-            if let Some((sum, count)) = sums.get_mut(corners.root(corners.of(plane, corner))) {
-                *sum = [sum[0] + at[0], sum[1] + at[1], sum[2] + at[2]];
-                *count += 1.0;
+        for ring in 0..=sheet.holes.len() {
+            for (corner, local) in sheet.ring(ring).iter().enumerate() {
+                let at = pose.place(*local);
+                if let Some((sum, count)) = sums.get_mut(corners.root(corners.of(plane, ring, corner))) {
+                    *sum = [sum[0] + at[0], sum[1] + at[1], sum[2] + at[2]];
+                    *count += 1.0;
+                }
             }
         }
     }
@@ -284,20 +345,23 @@ fn roof(input: &JoinedPlanes, fold: &Fold<'_>, poses: &[Pose], closure: Length) 
         Ok(Vertex::new(one(origin.x, at[0])?, one(origin.y, at[1])?, one(origin.z, at[2])?)).map_err(|e: Error| e.at("anchor.at"))
     };
     let mut planes = Vec::with_capacity(poses.len());
-    for (plane, ((pose, sheet), given)) in poses.iter().zip(fold.sheets).zip(&input.planes).enumerate() {
-        let mut outer = Vec::with_capacity(sheet.local.len());
-        for corner in 0..sheet.local.len() {
-            let (sum, count) = sums.get(corners.root(corners.of(plane, corner))).copied().unwrap_or(([0.0; 3], 1.0));
-            outer.push(vertex(sum.map(|s| s / count))?);
-        }
-        if sheet.turned
+    for (plane, (sheet, given)) in fold.sheets.iter().zip(&input.planes).enumerate() {
+        let ring = |ring: usize| -> Result<Vec<Vertex>, Error> {
+            let middle = |corner: usize| {
+                let (sum, count) = sums.get(corners.root(corners.of(plane, ring, corner))).copied().unwrap_or(([0.0; 3], 1.0));
+                vertex(sum.map(|s| s / count))
+            };
+            (0..sheet.ring(ring).len()).map(middle).collect()
+        };
+        let mut outer = ring(0)?;
+        if sheet.turned.first().copied().unwrap_or(false)
             && let Some(rest) = outer.get_mut(1..)
         {
             rest.reverse();
         }
         let mut holes = Vec::with_capacity(given.holes.len());
-        for (hole, ring) in given.holes.iter().zip(&sheet.holes) {
-            holes.push(Opening { name: hole.name.clone(), ring: ring.iter().map(|p| vertex(pose.place(*p))).collect::<Result<_, _>>()? });
+        for (k, hole) in given.holes.iter().enumerate() {
+            holes.push(Opening { name: hole.name.clone(), ring: ring(k + 1)? });
         }
         planes.push(PlaneInput { name: given.name.clone(), shape: Shape::Space { outer, holes, flatness: Some(closure) } });
     }

@@ -1,6 +1,6 @@
 //! Setting planes in space one after the other, each folded about the edges that it shares with those that stand.
 
-use super::joined_planes::Numbered;
+use super::joined_planes::{EdgeAt, Numbered, NumberedTie};
 use crate::num;
 use crate::num::space::{V3, cross, dot, norm, scale, sub};
 use crate::units::Angle;
@@ -15,8 +15,8 @@ const NEARLY_LEVEL: f64 = 0.02;
 pub(super) struct Sheet {
     pub(super) local: Vec<V2>,
     pub(super) holes: Vec<Vec<V2>>,
-    /// Whether the ring was given clockwise.
-    pub(super) turned: bool,
+    /// For each ring whether it was given with the plane on its right: the plane's own clockwise, a hole counter-clockwise.
+    pub(super) turned: Vec<bool>,
     /// Whether y runs up the slope.
     pub(super) knows_up: bool,
     pub(super) pitch_ratio: Option<f64>,
@@ -27,14 +27,25 @@ impl Sheet {
         self.local.get(number % self.local.len().max(1)).copied().unwrap_or_default()
     }
 
-    /// The numbers of an edge's ends, counter-clockwise.
-    pub(super) fn ends(&self, edge: usize) -> [usize; 2] {
-        let next = (edge + 1) % self.local.len().max(1);
-        if self.turned { [next, edge] } else { [edge, next] }
+    /// The plane's own ring, or a hole from 1.
+    pub(super) fn ring(&self, ring: usize) -> &[V2] {
+        let hole = |k: usize| self.holes.get(k).map_or(&[][..], Vec::as_slice);
+        ring.checked_sub(1).map_or(self.local.as_slice(), hole)
     }
 
-    pub(super) fn edge_length(&self, edge: usize) -> f64 {
-        let [a, b] = self.ends(edge).map(|i| self.corner(i));
+    /// The numbers of an edge's ends in its ring, with the plane on the left.
+    pub(super) fn ends(&self, (ring, edge): EdgeAt) -> [usize; 2] {
+        let next = (edge + 1) % self.ring(ring).len().max(1);
+        if self.turned.get(ring).copied().unwrap_or(false) { [next, edge] } else { [edge, next] }
+    }
+
+    /// Where an edge starts and ends, with the plane on the left.
+    pub(super) fn edge(&self, edge: EdgeAt) -> [V2; 2] {
+        self.ends(edge).map(|i| self.ring(edge.0).get(i).copied().unwrap_or_default())
+    }
+
+    pub(super) fn edge_length(&self, edge: EdgeAt) -> f64 {
+        let [a, b] = self.edge(edge);
         num::hypot(b[0] - a[0], b[1] - a[1])
     }
 
@@ -57,8 +68,8 @@ pub(super) fn pairs_of(sheets: &[Sheet], joints: &[Numbered]) -> Vec<[Pair; 2]> 
         .iter()
         .filter_map(|j| {
             let (p, q) = (sheets.get(j.planes[0])?, sheets.get(j.planes[1])?);
-            let [a, b] = p.ends(j.edges[0]).map(|i| p.corner(i));
-            let [c, d] = q.ends(j.edges[1]).map(|i| q.corner(i));
+            let [a, b] = p.edge(j.edges[0]);
+            let [c, d] = q.edge(j.edges[1]);
             let (mut start, mut end) = (a, b);
             if let Some(offset) = j.offset {
                 let long = p.edge_length(j.edges[0]).max(f64::MIN_POSITIVE);
@@ -195,6 +206,7 @@ fn rotated(v: V3, turn: V3) -> V3 {
 pub(super) struct Fold<'a> {
     pub(super) sheets: &'a [Sheet],
     pub(super) joints: &'a [Numbered],
+    pub(super) ties: &'a [NumberedTie],
     pub(super) pairs: Vec<[Pair; 2]>,
     pub(super) anchor: usize,
     pub(super) anchor_fall: Angle,
@@ -245,7 +257,30 @@ impl Fold<'_> {
                 }
             }
         }
+        // Two corners that are tied are the ends of a line that stands.
+        let tied: Vec<(V2, V3)> = self.ties.iter().filter(|t| t.plane == plane).filter_map(|t| self.tied(t, poses)).collect();
+        for (i, a) in tied.iter().enumerate() {
+            for b in tied.iter().skip(i + 1).filter(|b| num::hypot(b.0[0] - a.0[0], b.0[1] - a.0[1]) > 1.0) {
+                out.push(Standing { local: [a.0, b.0], space: [a.1, b.1] });
+            }
+        }
         out
+    }
+
+    fn tied(&self, tie: &NumberedTie, poses: &[Option<Pose>]) -> Option<(V2, V3)> {
+        let pose = poses.get(tie.from).and_then(Option::as_ref)?;
+        let local = self.sheets.get(tie.plane)?.corner(tie.corner);
+        Some((local, self.tie_end(tie, pose).0))
+    }
+
+    /// Where a tie says that its corner lies, with the way along its edge in plan and the edge's length there.
+    pub(super) fn tie_end(&self, tie: &NumberedTie, pose: &Pose) -> (V3, V2, f64) {
+        let [start, end] = self.sheets.get(tie.from).map_or([[0.0; 2]; 2], |s| s.edge(tie.edge)).map(|p| pose.place(p));
+        let d = [end[0] - start[0], end[1] - start[1]];
+        let long = num::hypot(d[0], d[1]).max(f64::MIN_POSITIVE);
+        let t = [d[0] / long, d[1] / long];
+        // With the plane on the left, away from it is to the right: (y, -x).
+        ([start[0] + tie.along * t[0] + tie.out * t[1], start[1] + tie.along * t[1] - tie.out * t[0], start[2] + tie.up], t, long)
     }
 
     /// Every plane set after those that it joins; the slopes that nothing tells yet are guessed. Says whether one was, or which plane cannot be set.

@@ -15,7 +15,7 @@ use crate::units::{Angle, Length};
 const MOST_PLANES: usize = 128;
 const MOST_JOINTS: usize = 512;
 
-/// An edge of a plane: the edge that leaves the vertex of this number for the next.
+/// An edge of a plane, or of a hole in it: the edge that leaves the vertex of this number for the next.
 ///
 /// ```
 /// use seamwright::roof::PlaneEdge;
@@ -29,19 +29,31 @@ pub struct PlaneEdge {
     pub plane: String,
     /// The edge's number in the ring as given.
     pub edge: usize,
+    /// The hole of the plane that it is an edge of, by name: where a dormer's planes meet the roof that it stands on.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub hole: Option<String>,
 }
 
 impl PlaneEdge {
     /// This edge of this plane.
     #[must_use]
     pub fn new(plane: impl Into<String>, edge: usize) -> PlaneEdge {
-        PlaneEdge { plane: plane.into(), edge }
+        PlaneEdge { plane: plane.into(), edge, hole: None }
+    }
+
+    /// This edge of this hole of this plane.
+    #[must_use]
+    pub fn of_hole(plane: impl Into<String>, hole: impl Into<String>, edge: usize) -> PlaneEdge {
+        PlaneEdge { plane: plane.into(), edge, hole: Some(hole.into()) }
     }
 }
 
 impl core::fmt::Display for PlaneEdge {
     fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
-        write!(f, "edge {} of {}", self.edge, self.plane)
+        match &self.hole {
+            None => write!(f, "edge {} of {}", self.edge, self.plane),
+            Some(hole) => write!(f, "edge {} of {hole} in {}", self.edge, self.plane),
+        }
     }
 }
 
@@ -72,6 +84,35 @@ impl Joint {
     pub fn new(first: PlaneEdge, second: PlaneEdge) -> Joint {
         Joint { first, second, offset: None }
     }
+}
+
+/// A corner of one plane by where it lies from an edge of another that it does not meet: a lean-to below an eave, a dormer's roof above its opening. Two
+/// such ties of one plane hold it as a shared edge would.
+///
+/// ```
+/// use seamwright::roof::{PlaneEdge, PlaneTie};
+/// use seamwright::units::Length;
+/// // The lean-to's corner: from the start of the eave 5 ft along it, flush below it, and 3 ft down.
+/// let tie = PlaneTie { plane: "lean-to".into(), corner: 2, from: PlaneEdge::new("south", 0), along: Length::feet(5), out: Length::ZERO, up: Length::feet(-3) };
+/// assert!(tie.up.is_negative());
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct PlaneTie {
+    /// The plane that is tied, by name.
+    pub plane: String,
+    /// A vertex of its ring, by number.
+    pub corner: usize,
+    /// The edge of the other plane. It starts at the end that comes first with its plane on the left, so counter-clockwise round a plane and clockwise
+    /// round a hole.
+    pub from: PlaneEdge,
+    /// Level, along the edge in plan, from where it starts.
+    pub along: Length,
+    /// Level, square to the edge in plan, away from its plane.
+    pub out: Length,
+    /// Plumb, up from where the edge starts; less than 0 below it.
+    pub up: Length,
 }
 
 /// The plane that is set in space, from which the others are folded: its slope plane needs a pitch and a way up.
@@ -130,6 +171,9 @@ pub struct JoinedPlanes {
     pub planes: Vec<SlopePlane>,
     /// Which edge joins which.
     pub joints: Vec<Joint>,
+    /// What ties planes that no edge joins to the others.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub ties: Vec<PlaneTie>,
     /// The plane that is set in space.
     pub anchor: SlopeAnchor,
     /// How far the ends of joined edges may lie apart; [`practice`](crate::practice::roof::CLOSURE) unless given.
@@ -141,10 +185,10 @@ pub struct JoinedPlanes {
 }
 
 impl JoinedPlanes {
-    /// Planes and joints with the closure of common practice.
+    /// Planes and joints with the closure of common practice, and no tie.
     #[must_use]
     pub fn new(planes: Vec<SlopePlane>, joints: Vec<Joint>, anchor: SlopeAnchor) -> JoinedPlanes {
-        JoinedPlanes { planes, joints, anchor, closure: None, walls: Vec::new() }
+        JoinedPlanes { planes, joints, ties: Vec::new(), anchor, closure: None, walls: Vec::new() }
     }
 }
 
@@ -181,6 +225,28 @@ impl JointFit {
     }
 }
 
+/// How well a tie closes.
+///
+/// ```
+/// use seamwright::roof::{PlaneEdge, TieFit};
+/// use seamwright::units::Length;
+/// let fit = TieFit { plane: "lean-to".into(), corner: 2, from: PlaneEdge::new("south", 0), gap: Length::inches_64(4) };
+/// assert!(fit.gap.is_positive());
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct TieFit {
+    /// The plane that is tied.
+    pub plane: String,
+    /// Its vertex.
+    pub corner: usize,
+    /// The edge that it is measured from.
+    pub from: PlaneEdge,
+    /// How far from where the tie says the vertex comes to lie.
+    pub gap: Length,
+}
+
 /// A plane as it was set in space.
 ///
 /// ```
@@ -211,6 +277,8 @@ pub struct JoinedRoof {
     pub roof: RoofInput,
     /// How each joint closes, in the order given.
     pub joints: Vec<JointFit>,
+    /// How each tie closes, in the order given.
+    pub ties: Vec<TieFit>,
     /// The largest gap of all.
     pub misclosure: Length,
     /// How the planes lie, in the order given.
@@ -223,12 +291,27 @@ pub struct JoinedRoof {
     pub cautions: Vec<Caution>,
 }
 
+/// An edge by numbers: its ring, the plane's own being 0, and its number there.
+pub(super) type EdgeAt = (usize, usize);
+
 /// A joint by numbers: planes and edges.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Numbered {
     pub(super) planes: [usize; 2],
-    pub(super) edges: [usize; 2],
+    pub(super) edges: [EdgeAt; 2],
     pub(super) offset: Option<f64>,
+}
+
+/// A tie by numbers, in millimetres.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct NumberedTie {
+    pub(super) plane: usize,
+    pub(super) corner: usize,
+    pub(super) from: usize,
+    pub(super) edge: EdgeAt,
+    pub(super) along: f64,
+    pub(super) out: f64,
+    pub(super) up: f64,
 }
 
 impl Calculation for JoinedPlanes {
@@ -239,8 +322,8 @@ impl Calculation for JoinedPlanes {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<JoinedRoof, Error> {
-        let (sheets, joints, anchor, closure) = self.sheets()?;
-        let fold = Fold { sheets: &sheets, joints: &joints, pairs: pairs_of(&sheets, &joints), anchor, anchor_fall: self.anchor.down_slope };
+        let (sheets, joints, ties, anchor, closure) = self.sheets()?;
+        let fold = Fold { sheets: &sheets, joints: &joints, ties: &ties, pairs: pairs_of(&sheets, &joints), anchor, anchor_fall: self.anchor.down_slope };
         let out = closing::closed(self, &fold, closure)?;
         for fit in &out.joints {
             r.step(|| {
@@ -253,6 +336,9 @@ impl Calculation for JoinedPlanes {
                     .source(Source::geometry())
             });
         }
+        for fit in &out.ties {
+            r.step(|| Step::new(format!("misclosure of vertex {} of {} from {}", fit.corner, fit.plane, fit.from)).gives(fit.gap).source(Source::geometry()));
+        }
         for plane in &out.planes {
             r.step(|| Step::new(format!("slope of {}", plane.name)).with("water runs to", plane.down_slope).gives(plane.slope).source(Source::geometry()));
         }
@@ -260,7 +346,7 @@ impl Calculation for JoinedPlanes {
     }
 }
 
-type Prepared = (Vec<Sheet>, Vec<Numbered>, usize, Length);
+type Prepared = (Vec<Sheet>, Vec<Numbered>, Vec<NumberedTie>, usize, Length);
 
 impl JoinedPlanes {
     /// Everything by number, or every fault of names, rings and joints.
@@ -278,7 +364,11 @@ impl JoinedPlanes {
             let said = Error::new(ErrorKind::TooLarge, "more joints than are solved at once").at("joints");
             faults.add(said.value_of(format_args!("{} joints", self.joints.len())).accepts(format!("at most {MOST_JOINTS}")));
         }
-        if self.planes.len() > MOST_PLANES || self.joints.len() > MOST_JOINTS {
+        if self.ties.len() > MOST_JOINTS {
+            let said = Error::new(ErrorKind::TooLarge, "more ties than are solved at once").at("ties");
+            faults.add(said.value_of(format_args!("{} ties", self.ties.len())).accepts(format!("at most {MOST_JOINTS}")));
+        }
+        if self.planes.len() > MOST_PLANES || self.joints.len() > MOST_JOINTS || self.ties.len() > MOST_JOINTS {
             // What is too large is not looked at further.
             faults.check()?;
             return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
@@ -303,35 +393,42 @@ impl JoinedPlanes {
         let mut joints: Vec<Numbered> = Vec::new();
         for (k, joint) in self.joints.iter().enumerate() {
             let path = format!("joints[{k}]");
-            let mut of = |edge: &PlaneEdge, side: &str| {
-                let plane = faults.keep(number(&edge.plane, format!("{path}.{side}.plane")))?;
-                let count = sheets.get(plane).map_or(0, |s: &Sheet| s.local.len());
-                if edge.edge >= count {
-                    let said = Error::new(ErrorKind::Unknown, format!("{} has no such edge", edge.plane)).at(format!("{path}.{side}.edge"));
-                    faults.add(said.value_of(edge.edge).accepts(format!("0 to {}", count.saturating_sub(1))));
-                    return None;
-                }
-                Some((plane, edge.edge))
-            };
+            let mut of = |edge: &PlaneEdge, side: &str| faults.keep(self.edge_at(edge, &sheets).map_err(|e| e.under(&format!("{path}.{side}"))));
             let (Some((p, e)), Some((q, f))) = (of(&joint.first, "first"), of(&joint.second, "second")) else { continue };
             if p == q {
                 faults.add(Error::new(ErrorKind::Conflict, "a plane joined to itself").at(&path).value_of(&joint.first.plane).accepts("edges of two planes"));
                 continue;
             }
             let numbered = Numbered { planes: [p, q], edges: [e, f], offset: joint.offset.map(Length::mm) };
-            let same_end = |a: (usize, usize), b: &Numbered| (0..2).any(|i| (b.planes.get(i), b.edges.get(i)) == (Some(&a.0), Some(&a.1)));
+            let same_end = |a: (usize, EdgeAt), b: &Numbered| (0..2).any(|i| (b.planes.get(i), b.edges.get(i)) == (Some(&a.0), Some(&a.1)));
             for other in &joints {
                 let whole = joint.offset.is_none() || other.offset.is_none();
                 for end in [(p, e), (q, f)].into_iter().filter(|end| whole && same_end(*end, other)) {
                     let said = Error::new(ErrorKind::Conflict, "an edge is joined twice").at(&path);
                     let name = self.planes.get(end.0).map_or("", |p| p.name.as_str());
                     faults.add(
-                        said.value_of(format_args!("edge {} of {name}", end.1)).accepts("one joint for an edge, or offsets that say which part joins which"),
+                        said.value_of(format_args!("edge {} of {name}", end.1.1)).accepts("one joint for an edge, or offsets that say which part joins which"),
                     );
                 }
             }
             faults.keep(check_lengths(joint, &numbered, &sheets, closure).map_err(|e| e.under(&path)));
             joints.push(numbered);
+        }
+        let mut ties: Vec<NumberedTie> = Vec::new();
+        for (k, tie) in self.ties.iter().enumerate() {
+            let path = format!("ties[{k}]");
+            let plane = faults.keep(number(&tie.plane, format!("{path}.plane")));
+            let from = faults.keep(self.edge_at(&tie.from, &sheets).map_err(|e| e.under(&format!("{path}.from"))));
+            let (Some(plane), Some((from, edge))) = (plane, from) else { continue };
+            let count = sheets.get(plane).map_or(0, |s: &Sheet| s.local.len());
+            if tie.corner >= count {
+                let said = Error::new(ErrorKind::Unknown, format!("{} has no such vertex", tie.plane)).at(format!("{path}.corner"));
+                faults.add(said.value_of(tie.corner).accepts(format!("0 to {}", count.saturating_sub(1))));
+            }
+            if plane == from {
+                faults.add(Error::new(ErrorKind::Conflict, "a plane tied to itself").at(&path).value_of(&tie.plane).accepts("an edge of another plane"));
+            }
+            ties.push(NumberedTie { plane, corner: tie.corner, from, edge, along: tie.along.mm(), out: tie.out.mm(), up: tie.up.mm() });
         }
         let anchor = faults.keep(number(&self.anchor.plane, "anchor.plane".to_owned()));
         if let Some((number, plane)) = anchor.and_then(|a| self.planes.get(a).map(|p| (a, p))) {
@@ -350,15 +447,47 @@ impl JoinedPlanes {
         }
         faults.check()?;
         let anchor = anchor.ok_or_else(|| Error::new(ErrorKind::Internal, "the anchored plane is missing"))?;
-        self.check_reached(&joints, anchor)?;
-        Ok((sheets, joints, anchor, closure))
+        self.check_reached(&joints, &ties, anchor)?;
+        Ok((sheets, joints, ties, anchor, closure))
     }
 
-    /// A chain of joints must lead from the anchored plane to every other.
-    fn check_reached(&self, joints: &[Numbered], anchor: usize) -> Result<(), Error> {
+    /// A plane and an edge of it or of a hole in it, by number.
+    fn edge_at(&self, edge: &PlaneEdge, sheets: &[Sheet]) -> Result<(usize, EdgeAt), Error> {
+        let unknown = |what: String, path: &str| Error::new(ErrorKind::Unknown, what).at(path);
+        let Some((plane, given)) = self.planes.iter().enumerate().find(|(_, p)| p.name == edge.plane) else {
+            let names = self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
+            return Err(unknown("the roof has no plane of this name".to_owned(), "plane").value_of(&edge.plane).accepts(names));
+        };
+        let ring = match &edge.hole {
+            None => 0,
+            Some(hole) => match given.holes.iter().position(|h| h.name == *hole) {
+                Some(k) => k + 1,
+                None => {
+                    let names = given.holes.iter().map(|h| h.name.as_str()).collect::<Vec<_>>().join(", ");
+                    return Err(unknown(format!("{} has no hole of this name", edge.plane), "hole").value_of(hole).accepts(names));
+                }
+            },
+        };
+        let count = sheets.get(plane).map_or(0, |s| s.ring(ring).len());
+        if edge.edge >= count {
+            let said = unknown(format!("{} has no such edge", edge.plane), "edge");
+            return Err(said.value_of(edge.edge).accepts(format!("0 to {}", count.saturating_sub(1))));
+        }
+        Ok((plane, (ring, edge.edge)))
+    }
+
+    /// A chain of joints, or of ties two by two, must lead from the anchored plane to every other.
+    fn check_reached(&self, joints: &[Numbered], ties: &[NumberedTie], anchor: usize) -> Result<(), Error> {
         let mut reached = vec![false; self.planes.len()];
         let mut open = vec![anchor];
-        while let Some(plane) = open.pop() {
+        loop {
+            let Some(plane) = open.pop() else {
+                let is = |plane: usize| reached.get(plane).copied().unwrap_or(false);
+                let held = |plane: usize| ties.iter().filter(|t| t.plane == plane && is(t.from)).count() > 1;
+                let Some(tied) = (0..reached.len()).find(|p| !is(*p) && held(*p)) else { break };
+                open.push(tied);
+                continue;
+            };
             if let Some(seen) = reached.get_mut(plane).filter(|s| !**s) {
                 *seen = true;
                 let beyond = joints.iter().filter_map(|j| match j.planes {
@@ -372,7 +501,8 @@ impl JoinedPlanes {
         let mut faults = Faults::default();
         for (i, (plane, _)) in self.planes.iter().zip(&reached).enumerate().filter(|(_, (_, r))| !**r) {
             let said = Error::new(ErrorKind::Missing, format!("{} is not fixed: no joint leads to it from {}", plane.name, self.anchor.plane));
-            faults.add(said.at(format!("planes[{i}]")).cured_by(format!("say which edge of {} joins which edge of a plane that is reached", plane.name)));
+            let cure = format!("say which edge of {} joins which edge of a plane that is reached, or tie two of its corners to one", plane.name);
+            faults.add(said.at(format!("planes[{i}]")).cured_by(cure));
         }
         faults.check()
     }
@@ -381,7 +511,7 @@ impl JoinedPlanes {
 /// Joined edges must be of one length, or the second lie within the first.
 fn check_lengths(joint: &Joint, numbered: &Numbered, sheets: &[Sheet], closure: Length) -> Result<(), Error> {
     let long = |i: usize| {
-        let (plane, edge) = (numbered.planes.get(i).copied().unwrap_or(0), numbered.edges.get(i).copied().unwrap_or(0));
+        let (plane, edge) = (numbered.planes.get(i).copied().unwrap_or(0), numbered.edges.get(i).copied().unwrap_or_default());
         sheets.get(plane).map_or(0.0, |s| s.edge_length(edge))
     };
     let (first, second) = (long(0), long(1));
@@ -421,7 +551,8 @@ fn sheet(plane: &SlopePlane) -> Result<Sheet, Error> {
     }
     faults.check()?;
     let outline = outline.ok_or_else(|| Error::new(ErrorKind::Internal, "an outline without fault is missing"))?;
-    let turned = outline.edges().next().is_some_and(|e| e.given != 0);
+    let rings_turned: Vec<bool> = (0..=plane.holes.len()).map(|k| outline.edges().find(|e| e.ring == k).is_some_and(|e| e.given != 0)).collect();
+    let turned = rings_turned.first().copied().unwrap_or(false);
     let origin = plane.outer.first().copied().unwrap_or_default();
     let place = |p: &crate::roof::Point| -> Result<[f64; 2], Error> { Ok([(p.x - origin.x).length()?.mm(), (p.y - origin.y).length()?.mm()]) };
     let mut local = plane.outer.iter().map(place).collect::<Result<Vec<_>, _>>()?;
@@ -437,5 +568,5 @@ fn sheet(plane: &SlopePlane) -> Result<Sheet, Error> {
             *p = [p[0] * u[0] + p[1] * u[1], p[1] * u[0] - p[0] * u[1]];
         }
     }
-    Ok(Sheet { local, holes, turned, knows_up: plane.up != SlopeUp::Unknown, pitch_ratio: plane.pitch.map(|p| p.ratio()) })
+    Ok(Sheet { local, holes, turned: rings_turned, knows_up: plane.up != SlopeUp::Unknown, pitch_ratio: plane.pitch.map(|p| p.ratio()) })
 }

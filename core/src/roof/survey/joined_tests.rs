@@ -4,28 +4,65 @@ use crate::error::{Error, ErrorKind};
 use crate::pitch::Pitch;
 use crate::record::Calculation;
 use crate::roof::test_roofs::{gable, hip, pt, roof, tee, transition};
-use crate::roof::{JoinedPlanes, Joint, LineKind, PlaneEdge, PlaneInput, Point, Roof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, Vertex};
+use crate::roof::{JoinedPlanes, Joint, LineKind, Opening, PlaneEdge, PlaneInput, PlaneTie, Point, Roof, SlopeAnchor, SlopeEnd, SlopePlane, SlopeUp, Vertex};
 use crate::units::Length;
 use proptest::prelude::*;
+
+fn edge_of(roof: &Roof, plane: usize, ring: usize, edge: usize) -> PlaneEdge {
+    let plane = &roof.planes()[plane];
+    if ring == 0 { PlaneEdge::new(plane.name(), edge) } else { PlaneEdge::of_hole(plane.name(), plane.hole_names()[ring - 1].clone(), edge) }
+}
+
+/// Where a place lies from an edge: along it, out from it, and up.
+pub(super) fn from_edge(at: Vertex, start: Vertex, end: Vertex) -> [Length; 3] {
+    let (dx, dy) = (end.x.mm() - start.x.mm(), end.y.mm() - start.y.mm());
+    let long = crate::num::hypot(dx, dy);
+    let (px, py) = (at.x.mm() - start.x.mm(), at.y.mm() - start.y.mm());
+    [(px * dx + py * dy) / long, (px * dy - py * dx) / long, at.z.mm() - start.z.mm()].map(|mm| Length::from_mm(mm).unwrap())
+}
+
+/// Ties for every plane that no chain of joints leads to: two of its corners from the first edge of the first plane.
+fn tied(roof: &Roof, joined: &mut JoinedPlanes) {
+    let number = |name: &str| roof.planes().iter().position(|p| p.name() == name).unwrap();
+    let mut reached = vec![0];
+    while reached.len() < roof.planes().len() {
+        let beyond = |j: &Joint| {
+            let (a, b) = (number(&j.first.plane), number(&j.second.plane));
+            [(a, b), (b, a)].into_iter().find(|(a, b)| reached.contains(a) && !reached.contains(b)).map(|(_, b)| b)
+        };
+        if let Some(next) = joined.joints.iter().find_map(beyond) {
+            reached.push(next);
+            continue;
+        }
+        let next = (0..roof.planes().len()).find(|p| !reached.contains(p)).unwrap();
+        for corner in [0, 1] {
+            let edge = &roof.planes()[0].rings()[0];
+            let [along, out, up] = from_edge(roof.planes()[next].rings()[0][corner], edge[0], edge[1]);
+            joined.ties.push(PlaneTie { plane: roof.planes()[next].name().into(), corner, from: edge_of(roof, 0, 0, 0), along, out, up });
+        }
+        reached.push(next);
+    }
+}
 
 /// The roof's planes as they lie on the slope, its shared lines as joints, anchored at its first plane; pitches are given to the planes named.
 pub(super) fn unfolded(roof: &Roof, pitched: &[&str]) -> JoinedPlanes {
     let planes = roof.planes().iter().enumerate().map(|(i, p)| SlopePlane {
         pitch: (i == 0 || pitched.contains(&p.name())).then(|| p.pitch()),
+        holes: p.hole_names().iter().zip(p.outline().holes()).map(|(name, ring)| Opening { name: name.clone(), ring: ring.clone() }).collect(),
         ..SlopePlane::new(p.name(), p.outline().outer().to_vec())
     });
     let whole = |s: &crate::roof::Side, l: &crate::roof::Line| {
-        let e = roof.planes()[s.plane].outline().edges().find(|e| e.ring == 0 && e.index == s.edge).unwrap();
+        let e = roof.planes()[s.plane].outline().edges().find(|e| e.ring == s.ring && e.index == s.edge).unwrap();
         (crate::num::hypot(e.to.x.mm() - e.from.x.mm(), e.to.y.mm() - e.from.y.mm()) - l.length.mm()).abs() < 1e-3
     };
     let joints = roof.lines().iter().filter_map(|l| {
         let (a, b) = (&l.side, l.other()?);
-        let edge = |s: &crate::roof::Side| PlaneEdge::new(roof.planes()[s.plane].name(), s.edge);
+        let edge = |s: &crate::roof::Side| edge_of(roof, s.plane, s.ring, s.edge);
         match (whole(a, l), whole(b, l)) {
             (true, true) => Some(Joint::new(edge(a), edge(b))),
             (false, true) | (true, false) => {
                 let (long, short) = if whole(b, l) { (a, b) } else { (b, a) };
-                let e = roof.planes()[long.plane].outline().edges().find(|e| e.ring == 0 && e.index == long.edge).unwrap();
+                let e = roof.planes()[long.plane].outline().edges().find(|e| e.ring == long.ring && e.index == long.edge).unwrap();
                 let offset = crate::num::hypot(long.start.x.mm() - e.from.x.mm(), long.start.y.mm() - e.from.y.mm());
                 Some(Joint { offset: Some(Length::from_mm(offset).unwrap()), ..Joint::new(edge(long), edge(short)) })
             }
@@ -34,7 +71,60 @@ pub(super) fn unfolded(roof: &Roof, pitched: &[&str]) -> JoinedPlanes {
     });
     let first = &roof.planes()[0];
     let anchor = SlopeAnchor { plane: first.name().into(), corner: 1, at: first.rings()[0][1], down_slope: first.down_slope() };
-    JoinedPlanes::new(planes.collect(), joints.collect(), anchor)
+    let mut joined = JoinedPlanes::new(planes.collect(), joints.collect(), anchor);
+    tied(roof, &mut joined);
+    joined
+}
+
+/// A house of one slope, and a porch below its eave with a foot of wall between.
+fn porch() -> Roof {
+    let plane = crate::roof::test_roofs::plane;
+    roof(vec![
+        plane("house", &[(0.0, 0.0), (40.0, 0.0), (40.0, 12.0), (0.0, 12.0)], "8:12", 270.0, (0.0, 0.0, 12.0)),
+        plane("porch", &[(5.0, -9.0), (25.0, -9.0), (25.0, -1.0), (5.0, -1.0)], "3:12", 270.0, (5.0, -1.0, 10.0)),
+    ])
+}
+
+#[test]
+fn a_plane_that_hangs_on_a_wall_is_held_by_two_ties() {
+    let given = porch();
+    let mut joined = unfolded(&given, &["porch"]);
+    // Its lower corners: by hand 5 and 25 ft along the eave, 9 ft out, and 2 ft and 8 ft of 3:12 below it.
+    let read: Vec<[Length; 3]> = joined.ties.iter().map(|t| [t.along, t.out, t.up]).collect();
+    assert_eq!(read, [[Length::feet(5), Length::feet(9), Length::feet(-4)], [Length::feet(25), Length::feet(9), Length::feet(-4)]]);
+    let out = joined.compute().unwrap();
+    // Four unknowns, as pitch and way up are known, and six measures.
+    assert_eq!((out.checks, out.ties.len()), (2, 2));
+    assert!(out.misclosure < Length::from_pm(1000));
+    same_lines(&given, &out.roof.compute().unwrap(), 1e-6);
+    // An inch between the ties is shared by both, half an inch at each, and refused over the closure.
+    joined.ties[0].along = (joined.ties[0].along + Length::inches(1)).length().unwrap();
+    let e = refusal(&joined);
+    assert_eq!((e.kind(), e.path(), e.others().len()), (ErrorKind::Geometry, "ties[0]", 1));
+    joined.closure = Some(Length::inches(1));
+    let gaps: Vec<Length> = joined.compute().unwrap().ties.iter().map(|t| t.gap).collect();
+    assert!(gaps.iter().all(|g| (g.mm() - 12.7).abs() < 1e-6), "{gaps:?}");
+    // One tie does not hold it.
+    joined.ties.pop();
+    let e = refusal(&joined);
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Missing, "planes[1]"));
+}
+
+#[test]
+fn bad_ties_are_refused_with_their_place() {
+    let good = unfolded(&porch(), &["porch"]);
+    let with = |change: &dyn Fn(&mut PlaneTie)| {
+        let mut joined = good.clone();
+        change(&mut joined.ties[1]);
+        let e = refusal(&joined);
+        (e.kind(), e.path().to_owned())
+    };
+    assert_eq!(with(&|t| t.plane = "barn".into()), (ErrorKind::Unknown, "ties[1].plane".into()));
+    assert_eq!(with(&|t| t.corner = 4), (ErrorKind::Unknown, "ties[1].corner".into()));
+    assert_eq!(with(&|t| t.from.plane = "barn".into()), (ErrorKind::Unknown, "ties[1].from.plane".into()));
+    assert_eq!(with(&|t| t.from.edge = 9), (ErrorKind::Unknown, "ties[1].from.edge".into()));
+    assert_eq!(with(&|t| t.from.hole = Some("flue".into())), (ErrorKind::Unknown, "ties[1].from.hole".into()));
+    assert_eq!(with(&|t| t.from.plane = "porch".into()), (ErrorKind::Conflict, "ties[1]".into()));
 }
 
 /// Every line of two roofs, by name, within this many millimetres.

@@ -121,9 +121,35 @@ pub struct LevelSide {
     pub end: SlopeEnd,
 }
 
+/// An opening in a measured plane: a chimney, a skylight, the foot of a dormer.
+///
+/// ```
+/// use seamwright::roof::MeasuredOpening;
+/// let hatch = MeasuredOpening::new("hatch", ["E", "F", "G", "H"]);
+/// assert_eq!(hatch.corners[1], "F");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct MeasuredOpening {
+    /// Its name, unlike that of any other opening of the plane.
+    pub name: String,
+    /// Its corners by name, in order, either way round.
+    pub corners: Vec<String>,
+}
+
+impl MeasuredOpening {
+    /// An opening with these corners.
+    #[must_use]
+    pub fn new<const N: usize>(name: impl Into<String>, corners: [&str; N]) -> MeasuredOpening {
+        MeasuredOpening { name: name.into(), corners: corners.iter().map(|c| (*c).to_owned()).collect() }
+    }
+}
+
 /// One plane of a roof as a crew measures it: corners by name, and the lengths between them, more than are needed.
 ///
-/// The shape is solved by least squares, each reading weighed by its tolerance. A plane of n corners needs 2n - 3 lengths; the rest are checks, and
+/// The shape is solved by least squares, each reading weighed by its tolerance. A plane of n corners, those of its openings among them, needs 2n - 3
+/// lengths; the rest are checks, and
 /// the result says what each reading is off and how far what is left over fails to close.
 ///
 /// ```
@@ -151,6 +177,9 @@ pub struct MeasuredPlane {
     pub name: String,
     /// Its corners by name, in order round it, counter-clockwise seen from above.
     pub corners: Vec<String>,
+    /// Its openings.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub openings: Vec<MeasuredOpening>,
     /// Points struck on lines between corners.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub marks: Vec<Mark>,
@@ -162,7 +191,7 @@ pub struct MeasuredPlane {
     /// Sides that are level; the first lays the plane's axes, and is what the others are held to.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub level: Vec<LevelSide>,
-    /// Roughly where the corners lie, in the order of `corners`, in any axes: it decides where more than one shape would fit.
+    /// Roughly where the corners lie, in the order of `corners` and then of the openings' corners, in any axes: it decides where more than one shape would fit.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub sketch: Option<Vec<Point>>,
     /// How far a reading may be off; [`practice`](crate::practice::roof::TAPE) unless given.
@@ -180,6 +209,7 @@ impl MeasuredPlane {
         MeasuredPlane {
             name: name.into(),
             corners: corners.iter().map(|c| (*c).to_owned()).collect(),
+            openings: Vec::new(),
             marks: Vec::new(),
             lengths: Vec::new(),
             square: Vec::new(),
@@ -207,7 +237,7 @@ impl Calculation for MeasuredPlane {
         r.step(|| {
             Step::new("lengths needed")
                 .formula("2 x corners - 3")
-                .with("corners", self.corners.len())
+                .with("corners", known.count())
                 .with("observations", known.observed.len())
                 .gives(shape.needed)
                 .source(Source::geometry())
@@ -234,10 +264,26 @@ impl MeasuredPlane {
         if self.name.trim().is_empty() {
             faults.add(Error::new(ErrorKind::Missing, "a plane needs a name").at("name"));
         }
-        let n = self.corners.len();
-        if n < 3 {
-            faults.add(Error::new(ErrorKind::Missing, "a plane needs three corners").at("corners").value_of(format_args!("{n} corners")).accepts("3 or more"));
+        let few = |what: &str, n: usize, path: String| {
+            (n < 3).then(|| {
+                Error::new(ErrorKind::Missing, format!("{what} needs three corners")).at(path).value_of(format_args!("{n} corners")).accepts("3 or more")
+            })
+        };
+        if let Some(said) = few("a plane", self.corners.len(), "corners".to_owned()) {
+            faults.add(said);
         }
+        for (k, opening) in self.openings.iter().enumerate() {
+            if let Some(said) = few("an opening", opening.corners.len(), format!("openings[{k}].corners")) {
+                faults.add(said);
+            }
+            let name = format!("openings[{k}].name");
+            if opening.name.trim().is_empty() {
+                faults.add(Error::new(ErrorKind::Missing, "an opening needs a name").at(name));
+            } else if self.openings.iter().take(k).any(|o| o.name == opening.name) {
+                faults.add(Error::new(ErrorKind::Conflict, "two openings have one name").at(name).value_of(&opening.name));
+            }
+        }
+        let n = self.corners.len() + self.openings.iter().map(|o| o.corners.len()).sum::<usize>();
         if n > MOST_CORNERS {
             faults.add(
                 Error::new(ErrorKind::TooLarge, "more corners than are solved for")
@@ -254,7 +300,10 @@ impl MeasuredPlane {
             return Err(Error::new(ErrorKind::Internal, "a fault was lost"));
         }
         let names = self.corners.iter().enumerate().map(|(i, c)| (format!("corners[{i}]"), c));
-        let names: Vec<(String, &String)> = names.chain(self.marks.iter().enumerate().map(|(i, m)| (format!("marks[{i}].name"), &m.name))).collect();
+        let opened =
+            self.openings.iter().enumerate().flat_map(|(k, o)| o.corners.iter().enumerate().map(move |(i, c)| (format!("openings[{k}].corners[{i}]"), c)));
+        let names: Vec<(String, &String)> =
+            names.chain(opened).chain(self.marks.iter().enumerate().map(|(i, m)| (format!("marks[{i}].name"), &m.name))).collect();
         for (i, (path, name)) in names.iter().enumerate() {
             if name.trim().is_empty() {
                 faults.add(Error::new(ErrorKind::Missing, "a corner or mark needs a name").at(path));
@@ -267,7 +316,7 @@ impl MeasuredPlane {
             let said = Error::new(ErrorKind::Conflict, "the sketch has another number of corners").at("sketch");
             faults.add(said.value_of(format_args!("{} points", sketch.len())).accepts(format!("{n} points, one for each corner")));
         }
-        let mut known = Known::new(&self.corners);
+        let mut known = Known::new(&self.corners, &self.openings);
         for (i, mark) in self.marks.iter().enumerate() {
             faults.keep(known.mark(mark).map_err(|e| e.under(&format!("marks[{i}]"))));
         }

@@ -8,7 +8,10 @@ mod least_squares;
 mod measured_plane;
 mod measuring_sheet;
 mod observations;
+mod opening_ties;
+mod pitch_needs;
 mod shape;
+mod sheet_ties;
 mod sketched_roof;
 mod slope_plane;
 mod starts;
@@ -23,10 +26,10 @@ mod measured_tests;
 #[cfg(test)]
 mod sheet_tests;
 
-pub use joined_planes::{JoinedPlanes, JoinedRoof, Joint, JointFit, PlacedPlane, PlaneEdge, SlopeAnchor};
-pub use measured_plane::{LevelSide, Mark, MeasuredLength, MeasuredPlane, SlopeEnd, SquareCorner};
-pub use measuring_sheet::{LinePart, MeasuringSheet, PlaneSheet, SheetLine};
-pub use shape::{NamedCorner, PlaneShape, Reading};
-pub use sketched_roof::{SketchedPlane, SketchedRoof};
+pub use joined_planes::{JoinedPlanes, JoinedRoof, Joint, JointFit, PlacedPlane, PlaneEdge, PlaneTie, SlopeAnchor, TieFit};
+pub use measured_plane::{LevelSide, Mark, MeasuredLength, MeasuredOpening, MeasuredPlane, SlopeEnd, SquareCorner};
+pub use measuring_sheet::{LinePart, MeasuringSheet, PitchNeed, PlaneSheet, SheetLine, SheetTie, TieReading};
+pub use shape::{NamedCorner, NamedOpening, PlaneShape, Reading};
+pub use sketched_roof::{SketchedPlane, SketchedRoof, SketchedWall};
 pub use slope_plane::{SlopePlane, SlopeUp};
 pub use trueness::{OutOfTrue, PlaneSide};

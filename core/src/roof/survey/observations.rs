@@ -1,10 +1,11 @@
 //! What was measured, by number: residuals, what each depends on, and whether it is enough.
 
 use super::least_squares::{Factored, Linear, dot};
-use super::measured_plane::{LevelSide, Mark, MeasuredLength, SlopeEnd, SquareCorner};
+use super::measured_plane::{LevelSide, Mark, MeasuredLength, MeasuredOpening, SlopeEnd, SquareCorner};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::units::Length;
+use core::ops::Range;
 
 pub(super) type V2 = [f64; 2];
 
@@ -59,7 +60,10 @@ pub(super) struct Observation {
 /// Everything known of a plane.
 #[derive(Debug, Clone)]
 pub(super) struct Known {
+    /// The corners of the plane, and then those of its openings.
     pub(super) corners: Vec<String>,
+    /// Where each ring begins and ends among them, the plane's own first.
+    pub(super) rings: Vec<Range<usize>>,
     marks: Vec<(String, Spot)>,
     pub(super) observed: Vec<Observation>,
     /// The side that lays the axes, as it runs round the ring.
@@ -67,12 +71,36 @@ pub(super) struct Known {
 }
 
 impl Known {
-    pub(super) fn new(corners: &[String]) -> Known {
-        Known { corners: corners.to_vec(), marks: Vec::new(), observed: Vec::new(), axis: None }
+    pub(super) fn new(own: &[String], openings: &[MeasuredOpening]) -> Known {
+        let mut corners = own.to_vec();
+        let mut rings: Vec<Range<usize>> = core::iter::once(0..own.len()).collect();
+        for opening in openings {
+            rings.push(corners.len()..corners.len() + opening.corners.len());
+            corners.extend(opening.corners.iter().cloned());
+        }
+        Known { corners, rings, marks: Vec::new(), observed: Vec::new(), axis: None }
     }
 
     pub(super) fn count(&self) -> usize {
         self.corners.len()
+    }
+
+    /// The ring of the plane itself, out of something for every corner.
+    pub(super) fn outer<'a, T>(&self, all: &'a [T]) -> &'a [T] {
+        self.rings.first().and_then(|r| all.get(r.clone())).unwrap_or_default()
+    }
+
+    /// The rings of its openings.
+    pub(super) fn openings<'a, T>(&self, all: &'a [T]) -> impl Iterator<Item = &'a [T]> {
+        self.rings.iter().skip(1).map(move |r| all.get(r.clone()).unwrap_or_default())
+    }
+
+    /// The corners before and after one in its ring.
+    fn beside(&self, corner: usize) -> [usize; 2] {
+        let ring = self.rings.iter().find(|r| r.contains(&corner)).cloned().unwrap_or_default();
+        let n = ring.len().max(1);
+        let at = |by: usize| ring.start + (corner - ring.start.min(corner) + by) % n;
+        [at(n - 1), at(1)]
     }
 
     pub(super) fn name(&self, corner: usize) -> &str {
@@ -137,10 +165,9 @@ impl Known {
     }
 
     pub(super) fn square(&mut self, given: &SquareCorner, tolerance: Length) -> Result<(), Error> {
-        let n = self.count().max(1);
         let at = self.corner(&given.at, "at")?;
         let arms = match &given.between {
-            None => [(at + n - 1) % n, (at + 1) % n],
+            None => self.beside(at),
             Some([one, two]) => [self.corner(one, "between[0]")?, self.corner(two, "between[1]")?],
         };
         Known::unlike(arms[0], arms[1], self.name(arms[1]), "between[1]")?;
@@ -155,12 +182,12 @@ impl Known {
 
     pub(super) fn level(&mut self, given: &LevelSide, tolerance: Length) -> Result<(), Error> {
         let [a, b] = [self.corner(&given.side[0], "side[0]")?, self.corner(&given.side[1], "side[1]")?];
-        let n = self.count().max(1);
+        let next = |corner: usize| self.rings.first().filter(|r| r.contains(&corner)).map(|_| self.beside(corner)[1]);
         let ring = match () {
-            () if (a + 1) % n == b => [a, b],
-            () if (b + 1) % n == a => [b, a],
+            () if next(a) == Some(b) => [a, b],
+            () if next(b) == Some(a) => [b, a],
             () => {
-                let said = Error::new(ErrorKind::Geometry, "the two corners are not neighbours, so that no side runs between them").at("side");
+                let said = Error::new(ErrorKind::Geometry, "no side of the plane runs between the two corners").at("side");
                 return Err(said.value_of(self.pair([a, b])).accepts("the two ends of a side"));
             }
         };

@@ -8,7 +8,7 @@ use super::trueness::{self, OutOfTrue};
 use crate::error::Error;
 use crate::practice::roof as practice;
 use crate::record::{Caution, Source};
-use crate::roof::{Point, cautions};
+use crate::roof::{Opening, Point, cautions};
 use crate::units::{Length, LengthFormat};
 
 /// A reading of a redundancy of less than this is checked by nothing.
@@ -29,6 +29,23 @@ pub struct NamedCorner {
     pub name: String,
     /// Where it lies in the plane: x across the slope, y up it.
     pub at: Point,
+}
+
+/// An opening with its corners where they lie.
+///
+/// ```
+/// use seamwright::roof::NamedOpening;
+/// let hatch = NamedOpening { name: "hatch".into(), corners: vec![] };
+/// assert_eq!(hatch.name, "hatch");
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct NamedOpening {
+    /// Its name.
+    pub name: String,
+    /// Its corners, in order.
+    pub corners: Vec<NamedCorner>,
 }
 
 /// One observation after the shape was solved.
@@ -73,9 +90,11 @@ pub struct PlaneShape {
     pub name: String,
     /// Its corners, in the order given; the shape touches x = 0 and y = 0.
     pub corners: Vec<NamedCorner>,
+    /// Its openings, in the order given, in the same axes.
+    pub openings: Vec<NamedOpening>,
     /// Every observation with its residual: lengths, squares, parallels, each in the order given.
     pub readings: Vec<Reading>,
-    /// How many lengths the shape needs: two for each corner, less three.
+    /// How many lengths the shape needs: two for each corner, those of the openings among them, less three.
     pub needed: usize,
     /// How many more were given.
     pub checks: usize,
@@ -147,7 +166,7 @@ pub(super) fn shape(plane: &MeasuredPlane, known: &Known, fitted: Fitted) -> Res
     let fit_ratio = (checks > 0).then(|| (square_sum / checks as f64).sqrt());
     let tolerance = plane.tolerance.unwrap_or(practice::TAPE);
     let (side, end) = known.axis.unwrap_or(([0, 1], SlopeEnd::Foot));
-    let out_of_true = trueness::out_of_true(known, &points, side)?;
+    let out_of_true = trueness::out_of_true(known, known.outer(&points), side)?;
     let line = trueness::line(&plane.name, &out_of_true, tolerance, plane.notation.unwrap_or(LengthFormat::EXACT))?;
 
     let mut said = Vec::new();
@@ -163,11 +182,15 @@ pub(super) fn shape(plane: &MeasuredPlane, known: &Known, fitted: Fitted) -> Res
         said.push(caution(cautions::NO_LEVEL_SIDE).arg("side", known.pair(side)));
     }
     let up = if known.axis.is_some() { SlopeUp::Level { edge: side[0], end } } else { SlopeUp::Unknown };
-    let slope_plane = SlopePlane { name: plane.name.clone(), outer: points.clone(), holes: Vec::new(), up, pitch: None };
-    let corners = known.corners.iter().cloned().zip(points).map(|(name, at)| NamedCorner { name, at }).collect();
+    let holes = plane.openings.iter().zip(known.openings(&points)).map(|(o, ring)| Opening { name: o.name.clone(), ring: ring.to_vec() }).collect();
+    let slope_plane = SlopePlane { name: plane.name.clone(), outer: known.outer(&points).to_vec(), holes, up, pitch: None };
+    let named: Vec<NamedCorner> = known.corners.iter().cloned().zip(points).map(|(name, at)| NamedCorner { name, at }).collect();
+    let openings = plane.openings.iter().zip(known.openings(&named)).map(|(o, ring)| NamedOpening { name: o.name.clone(), corners: ring.to_vec() }).collect();
+    let corners = known.outer(&named).to_vec();
     Ok(PlaneShape {
         name: plane.name.clone(),
         corners,
+        openings,
         readings,
         needed,
         checks,

@@ -64,10 +64,11 @@ fn twice_area(at: &[V2]) -> f64 {
     at.iter().zip(at.iter().cycle().skip(1)).map(|(a, b)| a[0] * b[1] - a[1] * b[0]).sum()
 }
 
-/// The corners as a ring, if it is one and runs the right way.
-fn is_ring(at: &[V2]) -> bool {
+/// The corners as a plane, if its ring is one and runs the right way, with its openings in it.
+fn is_ring(known: &Known, at: &[V2]) -> bool {
     let points: Result<Vec<Point>, Error> = at.iter().map(|p| Ok(Point::new(Length::from_mm(p[0])?, Length::from_mm(p[1])?))).collect();
-    twice_area(at) > 0.0 && points.is_ok_and(|p| Outline::new(p, Vec::new()).is_ok())
+    let holds = |p: Vec<Point>| Outline::new(known.outer(&p).to_vec(), known.openings(&p).map(<[Point]>::to_vec).collect()).is_ok();
+    twice_area(known.outer(at)) > 0.0 && points.is_ok_and(holds)
 }
 
 /// The pair of corners whose distance differs most between two shapes, and by how much.
@@ -97,7 +98,7 @@ pub(super) fn best_shape(known: &Known, sketch: Option<&[Point]>) -> Result<Fitt
         let fitted = searched(known, start);
         if !fitted.settled {
             lost = lost.filter(|l| worst(l) <= worst(&fitted)).or(Some(fitted));
-        } else if !is_ring(&fitted.state) {
+        } else if !is_ring(known, &fitted.state) {
             crossed = crossed.filter(|c| worst(c) <= worst(&fitted)).or(Some(fitted));
         } else if worst(&fitted) > 1.0 {
             best = best.filter(|b| worst(b) <= worst(&fitted)).or(Some(fitted));
@@ -282,7 +283,8 @@ fn built(known: &Known, base: &Chord, order: &[(usize, [usize; 2])], of: &impl F
         }
         open = next;
     }
-    let shapes = open.into_iter().map(|shape| shape.into_iter().map(Option::unwrap_or_default).collect::<Vec<V2>>()).filter(|s| twice_area(s) > 0.0);
+    let shapes =
+        open.into_iter().map(|shape| shape.into_iter().map(Option::unwrap_or_default).collect::<Vec<V2>>()).filter(|s| twice_area(known.outer(s)) > 0.0);
     Ok(shapes.collect())
 }
 

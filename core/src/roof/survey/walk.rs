@@ -13,6 +13,8 @@ pub(super) struct Walked {
     pub(super) corners: Vec<usize>,
     /// Where they lie in the sketch.
     pub(super) points: Vec<Point>,
+    /// Its openings in the same way, clockwise.
+    pub(super) holes: Vec<(Vec<usize>, Vec<Point>)>,
 }
 
 pub(super) struct Walk {
@@ -21,10 +23,11 @@ pub(super) struct Walk {
     named: Vec<usize>,
 }
 
-/// A side of a plane, by its corners in the roof.
+/// A side of a plane or of an opening in it, by its corners in the roof.
 #[derive(Clone, Copy)]
 struct Side {
     plane: usize,
+    ring: usize,
     edge: usize,
     from: usize,
     to: usize,
@@ -35,41 +38,49 @@ struct Side {
 impl Walk {
     /// The walk goes along the free sides, counter-clockwise, and then to the planes that have none, the nearest first.
     pub(super) fn new(outlines: &[Outline], names: &[&str], tolerance: f64, start: usize) -> Result<Walk, Error> {
-        let rings: Vec<&[Point]> = outlines.iter().map(Outline::outer).collect();
-        let places: Vec<[f64; 3]> = rings.iter().flat_map(|r| r.iter().map(|p| [p.x.mm(), p.y.mm(), 0.0])).collect();
+        let places: Vec<[f64; 3]> = outlines.iter().flat_map(Outline::rings).flatten().map(|p| [p.x.mm(), p.y.mm(), 0.0]).collect();
         let corner_of = clusters(&places, tolerance);
         let mut sides: Vec<Side> = Vec::new();
         let mut faults = Faults::default();
         let mut first = 0;
-        for (plane, ring) in rings.iter().enumerate() {
-            let n = ring.len();
-            let own = |i: usize| corner_of.get(first + i % n).copied().unwrap_or(0);
-            for (edge, (p, q)) in ring.iter().zip(ring.iter().cycle().skip(1)).enumerate() {
-                let (from, to) = (own(edge), own(edge + 1));
-                if (edge + 1..n).any(|other| own(other) == from) {
-                    let name = names.get(plane).copied().unwrap_or_default();
-                    let said = Error::new(ErrorKind::Geometry, format!("two corners of {name} count as one")).at(format!("planes[{plane}].outer"));
-                    faults.add(said.value_of(format_args!("{}, {}", p.x, p.y)).accepts("corners farther apart than the tolerance of the sketch"));
+        for (plane, outline) in outlines.iter().enumerate() {
+            let mut seen: Vec<usize> = Vec::new();
+            for (number, ring) in outline.rings().enumerate() {
+                let n = ring.len();
+                let own = |i: usize| corner_of.get(first + i % n).copied().unwrap_or(0);
+                for (edge, (p, q)) in ring.iter().zip(ring.iter().cycle().skip(1)).enumerate() {
+                    let (from, to) = (own(edge), own(edge + 1));
+                    if seen.contains(&from) {
+                        let name = names.get(plane).copied().unwrap_or_default();
+                        let path = if number == 0 { "outer".to_owned() } else { format!("holes[{}].ring", number - 1) };
+                        let said = Error::new(ErrorKind::Geometry, format!("two corners of {name} count as one")).at(format!("planes[{plane}].{path}"));
+                        faults.add(said.value_of(format_args!("{}, {}", p.x, p.y)).accepts("corners farther apart than the tolerance of the sketch"));
+                    }
+                    seen.push(from);
+                    sides.push(Side { plane, ring: number, edge, from, to, start: [p.x.mm(), p.y.mm()], end: [q.x.mm(), q.y.mm()] });
                 }
-                sides.push(Side { plane, edge, from, to, start: [p.x.mm(), p.y.mm()], end: [q.x.mm(), q.y.mm()] });
+                first += n;
             }
-            first += n;
         }
         faults.check()?;
-        let order = order(&sides, rings.len(), start);
+        let order = order(&sides, outlines.len(), start);
         let mut named: Vec<usize> = Vec::new();
         let mut planes = Vec::new();
         for (plane, edge) in order {
-            let own: Vec<&Side> = sides.iter().filter(|s| s.plane == plane).collect();
-            let ring = rings.get(plane).copied().unwrap_or_default();
-            let corners: Vec<usize> = own.iter().cycle().skip(edge).take(own.len()).map(|s| s.from).collect();
-            let points: Vec<Point> = ring.iter().cycle().skip(edge).take(ring.len()).copied().collect();
-            for corner in &corners {
+            let ring = |number: usize, edge: usize, points: &[Point]| {
+                let own: Vec<&Side> = sides.iter().filter(|s| s.plane == plane && s.ring == number).collect();
+                let corners: Vec<usize> = own.iter().cycle().skip(edge).take(own.len()).map(|s| s.from).collect();
+                (corners, points.iter().cycle().skip(edge).take(points.len()).copied().collect::<Vec<Point>>())
+            };
+            let Some(outline) = outlines.get(plane) else { continue };
+            let (corners, points) = ring(0, edge, outline.outer());
+            let holes: Vec<_> = (1..).zip(outline.holes()).map(|(number, points)| ring(number, 0, points)).collect();
+            for corner in corners.iter().chain(holes.iter().flat_map(|h| &h.0)) {
                 if !named.contains(corner) {
                     named.push(*corner);
                 }
             }
-            planes.push(Walked { plane, corners, points });
+            planes.push(Walked { plane, corners, points, holes });
         }
         Ok(Walk { planes, named })
     }
@@ -95,7 +106,7 @@ const LETTERS: &[u8] = b"ABCDEFGHJKLMNPQRSTUVWXYZ";
 /// Planes in the order of the walk, each with the side that it starts from.
 fn order(sides: &[Side], count: usize, start: usize) -> Vec<(usize, usize)> {
     let shared = |s: &Side| sides.iter().any(|o| o.plane != s.plane && (o.from, o.to) == (s.to, s.from));
-    let mut free: Vec<&Side> = sides.iter().filter(|s| !shared(s)).collect();
+    let mut free: Vec<&Side> = sides.iter().filter(|s| s.ring == 0 && !shared(s)).collect();
     let mut out: Vec<(usize, usize)> = Vec::new();
     let mut here: Option<V2> = None;
     while !free.is_empty() {
@@ -114,7 +125,7 @@ fn order(sides: &[Side], count: usize, start: usize) -> Vec<(usize, usize)> {
         }
     }
     let middle = |plane: usize| {
-        let own: Vec<&Side> = sides.iter().filter(|s| s.plane == plane).collect();
+        let own: Vec<&Side> = sides.iter().filter(|s| s.plane == plane && s.ring == 0).collect();
         let mut count = 0.0;
         let sum = own.iter().fold([0.0, 0.0], |m: V2, s| {
             count += 1.0;
