@@ -47,7 +47,7 @@ pub struct PartingSide {
 /// let side = PartingSide { slope: Angle::parse("60 deg")?, meeting: Angle::SQUARE, to_fixed: Length::parse("10 m")? };
 /// let moves = CapParting { first: Some(side), second: Some(side), range }.compute()?;
 /// // 12 mm in the heat and 9.6 mm in the cold along either slope, half of it level at 60 degrees.
-/// assert!((moves.closes.mm() - 12.0).abs() < 1e-6 && (moves.opens.mm() - 9.6).abs() < 1e-6);
+/// assert_eq!((moves.closes, moves.opens), (Length::parse("12 mm")?, Length::parse("9.6 mm")?));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq)]
