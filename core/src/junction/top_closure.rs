@@ -59,7 +59,7 @@ impl TopClosure {
     /// Height of the web under seams of this height: what the compressed tape leaves.
     ///
     /// # Errors
-    /// [`ErrorKind::Impossible`] where the tape leaves nothing, [`ErrorKind::Overflow`] beyond the range.
+    /// [`Impossible`](crate::error::ErrorKind::Impossible) where the tape leaves nothing, [`Overflow`](crate::error::ErrorKind::Overflow) beyond the range.
     pub fn web(&self, seam_height: Length) -> Result<Length, Error> {
         let web = (seam_height - self.tape_beneath).length()?;
         if web.is_positive() {
