@@ -7,7 +7,7 @@ import numpy as np
 import shapely
 
 COUNT, PANELS, COVERAGE = 1000, 50, 400
-FORMS = [(4, 0), (12, 4), (99, 0)]
+FORMS = [(4, 0), (12, 0), (12, 4), (99, 0)]
 Point = tuple[float, float]
 
 

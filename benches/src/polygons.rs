@@ -10,7 +10,7 @@ pub const PANELS: u32 = 50;
 pub const COVERAGE: u32 = 400;
 
 /// Vertices of the outer ring, and of a hole.
-pub const FORMS: [(usize, usize); 3] = [(4, 0), (12, 4), (99, 0)];
+pub const FORMS: [(usize, usize); 4] = [(4, 0), (12, 0), (12, 4), (99, 0)];
 
 /// The name of a form.
 #[must_use]

@@ -51,7 +51,7 @@ impl fmt::Display for Water {
 /// ```
 /// use seamwright::roof::LineKind;
 /// assert_eq!(LineKind::SteepToShallow.to_string(), "steep-to-shallow transition");
-/// assert_eq!(LineKind::ALL.len(), 15);
+/// assert_eq!(LineKind::ALL.len(), 16);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]

@@ -46,7 +46,7 @@ fn spread(json: &mut Value, name: &str, draw: &mut Draw) {
         Value::String(s) if s.ends_with('"') || s.ends_with(" in") || s.ends_with(" mm") => {
             let (low, high) = match name {
                 "set_back" => (0.0, 1.0),
-                "clear_width" | "tongue" | "face" | "lap" | "leg" => (1.0, 1.15),
+                "clear_width" | "tongue" | "face" | "lap" | "leg" | "cover" => (1.0, 1.15),
                 "reach" => (1.1, 1.3),
                 "flange" => (1.1, 1.6),
                 "width" | "overhang" => (1.1, 1.3),
