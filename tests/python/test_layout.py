@@ -78,6 +78,12 @@ COIL = layout.CoilTotals.from_dict({"uses": [{"colour": "slate", "sheet": SHEET,
 CURB = [Point(x, y) for x, y in [("6 in", "40 in"), ("10 in", "40 in"), ("10 in", "44 in"), ("6 in", "44 in")]]
 PIERCED = Layout(Outline(RECTANGLE.outer, [CURB]), PANELS[2], "left", [*EDGES, *[EdgeUse.SIDE] * 4]).compute()
 NOTCHES = [notch for panel in PIERCED.panels for notch in panel.notches]
+OUTER = [{"x": x, "y": y} for x, y in [("0 ft", "0 ft"), ("41 ft", "0 ft"), ("41 ft", "20 ft"), ("0 ft", "20 ft")]]
+HOLE = [{"x": str(p.x), "y": str(p.y)} for p in CURB]
+CUT_SHAPES = layout.CutShapes.from_dict(
+    {"layout": SKEWED | {"outline": {"outer": OUTER, "holes": [HOLE]}, "edges": [END, "side", END, "side", *["side"] * 4]}}
+)
+CUT = CUT_SHAPES.compute()
 
 VALUES: list[Any] = [
     *[Leg('1 3/4"', '7/8"'), Leg('1 3/4"', '3/8"'), SNAP, SINGLE, DOUBLE, Seam.double_lock('1/2"'), BATTEN],
@@ -96,6 +102,7 @@ VALUES: list[Any] = [
     *[REVISION, REVISED, REVISED.rows[0], REVISED.rows[0].from_formed[0], REVISED.void[0]],
     *[CLEARANCE, SHIFT, SHIFT.distances[0], SHIFT.found, DIRECTION, DIRECTION.compute(), DIRECTION.compute().left_to_right],
     *[COIL, COIL.compute()[0], NOTCHES[0]],
+    *[CUT_SHAPES, CUT[0], CUT[0].lower, CUT[0].upper, CUT[0].notches[0]],
     *[TAPERED, TAPERED.compute(), MARKS, MARKED, MARKED.seams[0], MARKED.seams[1].foot, MARKED.checks[0]],
     *[Start.EQUAL_RIPS, Start.left_unless_narrow("4 in"), Start.right_unless_narrow("4 in")],
 ]

@@ -20,7 +20,7 @@ ROOMS = [m.name for m in pkgutil.iter_modules([str(FOLDER)]) if not m.name.start
 # The errors are written in Python.
 COMPILED = [room for room in ROOMS if room != "error"]
 # What is written in Python in rooms that are compiled.
-WRITTEN = {"job": ["compute", "explain", "names"], "trim": ["girths"]}
+WRITTEN = {"job": ["compute", "compute_all", "explain", "names"], "layout": ["StripArrays", "strips"], "trim": ["girths"]}
 
 
 def items() -> Iterator[tuple[str, str, Any]]:

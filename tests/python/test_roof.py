@@ -77,6 +77,8 @@ JOINED = JoinedPlanes.from_dict(
     }
 )
 SKETCHED = SketchedRoof.from_dict({"planes": [in_plan("south", (0, 0), (40, 0), (30, 10), (10, 10)), in_plan("east", (40, 0), (40, 20), (30, 10))]})
+OPENING = {"name": "curb", "ring": [xyz(10, 5), xyz(14, 5), xyz(14, 9), xyz(10, 9)]}
+OPENED = SketchedRoof.from_dict({"planes": [in_plan("south", (0, 0), (40, 0), (40, 20), (0, 20)) | {"holes": [OPENING]}]}).compute()
 # The second face meets the first along part of an edge, nearly; the third is in one plane with the first; one vertex stands twice.
 SNAPPING = Snapping.from_dict(
     {
@@ -108,6 +110,7 @@ VALUES: list[Any] = [
     *[MEASURED, SHAPE, *SHAPE.corners, *SHAPE.readings, *SHAPE.out_of_true],
     *[JOINED, JOINED.compute(), *JOINED.compute().joints, *JOINED.compute().planes],
     *[SKETCHED, SKETCHED.compute(), *SKETCHED.compute().planes, *SKETCHED.compute().planes[0].lines],
+    *OPENED.planes[0].openings,
     *[*CRICKETED.crickets, CRICKETED.crickets[0].figures, CRICKET, CRICKET.compute()],
     *[SNAPPING, SNAPPED, *SNAPPED.moves[:2], *SNAPPED.splits, *SNAPPED.dropped, *SNAPPED.flattened, *SNAPPED.merged],
 ]

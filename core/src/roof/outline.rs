@@ -123,7 +123,7 @@ impl Edge {
 /// assert_eq!(crossed.path(), "outer"); // no area; and the meeting of two edges in `crossed.others()`
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
-#[derive(Debug, Clone)]
+#[derive(Clone)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(try_from = "OutlineText", into = "OutlineText"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Outline {
@@ -141,6 +141,13 @@ impl PartialEq for Outline {
     }
 }
 impl Eq for Outline {}
+
+/// What equality compares: two that are equal are written alike.
+impl core::fmt::Debug for Outline {
+    fn fmt(&self, f: &mut core::fmt::Formatter<'_>) -> core::fmt::Result {
+        f.debug_struct("Outline").field("outer", &self.outer).field("holes", &self.holes).finish_non_exhaustive()
+    }
+}
 
 #[cfg(feature = "serde")]
 #[derive(serde::Serialize, serde::Deserialize)]
