@@ -1,16 +1,15 @@
 //! The crew's sheet of a run of coping.
 
-use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
-use super::crew_sheets::{bites, steps};
+use super::crew_page::{CrewSheet, FastenerLine, MaterialLine, StrikeLine};
+use super::crew_sheets::{bites, counted, note, steps};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
-use super::wording::caution;
+use super::wording::{UP_OR_DOWN, directed};
 use crate::assembly::CopingMeets;
-use crate::assembly::cautions::ROW_NOT_ENGINEERED;
 use crate::error::Error;
 use crate::job::{CopingItem, Packet};
 use crate::junction::{LayoutLine, Levels, SectionKind, SectionWork, Side};
-use crate::record::{Calculation, Caution};
+use crate::record::Calculation;
 use crate::units::{Length, LengthFormat};
 
 pub(super) fn drawing<'a>(packet: &Packet, coping: &'a CopingItem) -> Result<JunctionDrawing<'a>, Error> {
@@ -22,48 +21,14 @@ fn on(side: Side) -> &'static str {
     if side == Side::First { "roof side" } else { "outside" }
 }
 
-/// Up and down a face, from its top edge or from a line struck before.
-fn height(format: LengthFormat, by: Length) -> Result<String, Error> {
-    Ok(match by {
-        _ if by == Length::ZERO => format.string(by)?,
-        _ if by.is_negative() => format!("{} down", format.string((-by).length()?)?),
-        _ => format!("{} up", format.string(by)?),
-    })
-}
-
 fn strike(format: LengthFormat, mark: &str, line: &LayoutLine) -> Result<StrikeLine, Error> {
     let from = match &line.datum {
         crate::junction::Datum::JunctionLine => "the wall's top edge".to_owned(),
         other => other.to_string(),
     };
     let strike = format!("{}, {}", line.name, on(line.side));
-    let (distance, running) = (height(format, line.from_datum)?, height(format, line.from_line)?);
+    let (distance, running) = (directed(format, UP_OR_DOWN, line.from_datum)?, directed(format, UP_OR_DOWN, line.from_line)?);
     Ok(StrikeLine { mark: mark.to_owned(), strike, from, distance, running, along_seam: String::new() })
-}
-
-/// The pieces of one length together, in the order in which they come.
-pub(super) fn counted(format: LengthFormat, pieces: &[Length]) -> Result<String, Error> {
-    let mut out: Vec<(Length, usize)> = Vec::new();
-    for piece in pieces {
-        match out.iter_mut().find(|(length, _)| length == piece) {
-            Some((_, n)) => *n += 1,
-            None => out.push((*piece, 1)),
-        }
-    }
-    let out = out.into_iter().map(|(length, n)| Ok(format!("{n} of {}", format.string(length)?))).collect::<Result<Vec<_>, Error>>()?;
-    Ok(out.join(", "))
-}
-
-pub(super) fn note(format: LengthFormat, c: &Caution, sheet: &mut CrewSheet) -> Result<(), Error> {
-    // The column of the table says which rows are not engineered.
-    if c.code() == ROW_NOT_ENGINEERED {
-        return Ok(());
-    }
-    let note = CautionNote { number: c.code().number, text: caution(format, c)?, source: c.source().to_string() };
-    if !sheet.cautions.contains(&note) {
-        sheet.cautions.push(note);
-    }
-    Ok(())
 }
 
 pub(super) fn crew_sheet(packet: &Packet, coping: &CopingItem, drawing: &JunctionDrawing<'_>) -> Result<CrewSheet, Error> {

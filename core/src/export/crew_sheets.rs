@@ -1,6 +1,5 @@
 //! The crew's sheet of each line of a packet.
 
-use super::coping_sheets::counted;
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
@@ -14,6 +13,7 @@ use crate::error::Error;
 use crate::job::{JunctionItem, Packet, SectionSide};
 use crate::junction::{Bites, Datum, Side, WorkStep};
 use crate::panel::Reach;
+use crate::record::Caution;
 use crate::roof::{LineKind, Water};
 use crate::units::{Angle, Length, LengthFormat, Temperature, TemperatureScale};
 
@@ -68,17 +68,39 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     sheet.water = crew_water::lines(packet, junction, format)?;
     let seals: Vec<_> = junction.sealed.iter().filter_map(crate::assembly::SideSeal::caution).collect();
     for c in junction.section.cautions.iter().chain(&junction.along.cautions).chain(&junction.water.cautions).chain(&seals) {
-        // The column of the table says which rows are not engineered, and the materials count the plugs: neither is said twice.
-        if [ROW_NOT_ENGINEERED, PLUG_SEAMS].contains(&c.code()) {
-            continue;
-        }
-        let note = CautionNote { number: c.code().number, text: caution(format, c)?, source: c.source().to_string() };
-        if !sheet.cautions.contains(&note) {
-            sheet.cautions.push(note);
+        // The materials count the plugs: they are not said twice.
+        if c.code() != PLUG_SEAMS {
+            note(format, c, &mut sheet)?;
         }
     }
     sheet.site_cautions = packet.site.iter().map(ToString::to_string).collect();
     Ok(sheet)
+}
+
+/// Adds a caution once.
+pub(super) fn note(format: LengthFormat, c: &Caution, sheet: &mut CrewSheet) -> Result<(), Error> {
+    // The column of the table says which rows are not engineered.
+    if c.code() == ROW_NOT_ENGINEERED {
+        return Ok(());
+    }
+    let note = CautionNote { number: c.code().number, text: caution(format, c)?, source: c.source().to_string() };
+    if !sheet.cautions.contains(&note) {
+        sheet.cautions.push(note);
+    }
+    Ok(())
+}
+
+/// The pieces of one length together, in the order in which they come.
+pub(super) fn counted(format: LengthFormat, pieces: &[Length]) -> Result<String, Error> {
+    let mut out: Vec<(Length, usize)> = Vec::new();
+    for piece in pieces {
+        match out.iter_mut().find(|(length, _)| length == piece) {
+            Some((_, n)) => *n += 1,
+            None => out.push((*piece, 1)),
+        }
+    }
+    let out = out.into_iter().map(|(length, n)| Ok(format!("{n} of {}", format.string(length)?))).collect::<Result<Vec<_>, Error>>()?;
+    Ok(out.join(", "))
 }
 
 /// An order of work, each step with the letters of the lines that are struck for it.

@@ -1,15 +1,15 @@
 //! The crew's sheet of a pipe.
 
-use super::coping_sheets::note;
 use super::crew_page::{CrewSheet, FastenerLine, MaterialLine, StrikeLine};
-use super::crew_sheets::{bites, steps};
+use super::crew_sheets::{bites, note, steps};
 use super::junction_drawing::JunctionDrawing;
 use super::section_axis::{Other, SectionPlane};
+use super::wording::{UP_OR_DOWN, directed};
 use crate::error::{Error, ErrorKind};
 use crate::job::{Packet, PipeItem};
-use crate::junction::{Bites, FixedLine, Levels, PipeShape, SectionKind, SectionWork};
+use crate::junction::{Bites, FixedLine, Levels, SectionKind, SectionWork};
 use crate::record::Calculation;
-use crate::units::{Length, LengthFormat};
+use crate::units::Length;
 
 pub(super) fn drawing<'a>(packet: &Packet, pipe: &'a PipeItem, levels: Levels) -> Result<JunctionDrawing<'a>, Error> {
     let plane = SectionPlane { rise: pipe.pipe.pitch.angle(), levels };
@@ -20,17 +20,6 @@ pub(super) fn drawing<'a>(packet: &Packet, pipe: &'a PipeItem, levels: Levels) -
 pub(super) fn levels(packet: &Packet) -> Result<Levels, Error> {
     let first = packet.junctions.first().map(|j| j.first.levels);
     first.ok_or_else(|| Error::new(ErrorKind::Missing, "a packet without a line has no section to show a pipe in").at("junctions"))
-}
-
-pub(super) const fn shape(shape: PipeShape) -> &'static str {
-    match shape {
-        PipeShape::Round => "round",
-        PipeShape::Rectangular => "rectangular",
-    }
-}
-
-fn up_or_down(format: LengthFormat, by: Length) -> Result<String, Error> {
-    Ok(if by.is_negative() { format!("{} down", format.string((-by).length()?)?) } else { format!("{} up", format.string(by)?) })
 }
 
 pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDrawing<'_>) -> Result<CrewSheet, Error> {
@@ -61,7 +50,7 @@ pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDra
     ];
     for (key, line) in drawing.lines().iter().zip(&made.section.lines) {
         let from = if line.datum == crate::junction::Datum::JunctionLine { "the pipe's middle".to_owned() } else { line.datum.to_string() };
-        let (distance, running) = (up_or_down(format, line.from_datum)?, up_or_down(format, line.from_line)?);
+        let (distance, running) = (directed(format, UP_OR_DOWN, line.from_datum)?, directed(format, UP_OR_DOWN, line.from_line)?);
         sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: line.name.to_string(), from, distance, running, along_seam: String::new() });
     }
     let half = |l: Length| l.station(1, 2);
@@ -77,7 +66,7 @@ pub(super) fn crew_sheet(packet: &Packet, item: &PipeItem, drawing: &JunctionDra
     });
     let mut add = |what: String, quantity: String| sheet.materials.push(MaterialLine { what, quantity });
     let size = format!("{} by {}", format.string(made.base_across)?, format.string((made.base_down + made.base_up).length()?)?);
-    add(format!("boot with a {} base, {size}", shape(pipe.base.shape)), "1".into());
+    add(format!("boot with a {} base, {size}", pipe.base.shape.word()), "1".into());
     add(format!("tape under the base, {} wide", format.string(pipe.base.tape_width)?), long.string(made.tape)?);
     add("bead and clamp around the collar".into(), long.string(made.collar)?);
     let work = SectionWork { kind: SectionKind::Pipe, solved: &made.section };

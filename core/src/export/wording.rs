@@ -24,15 +24,23 @@ use crate::units::{Length, LengthFormat};
 /// # Errors
 /// Those of writing a length in this format.
 pub fn struck_distance(format: LengthFormat, kind: LineKind, side: Side, distance: Length) -> Result<String, Error> {
-    if distance == Length::ZERO {
-        return format.string(distance);
-    }
-    let (more, less) = match (kind, side) {
+    let words = match (kind, side) {
         (LineKind::Rake, Side::First) => ("inward", "outward"),
         (LineKind::Sidewall | LineKind::CurbSide, Side::First) => ("to wall", "from wall"),
         (LineKind::ExpansionAlong, _) => ("from joint", "to joint"),
-        _ => ("up", "down"),
+        _ => UP_OR_DOWN,
     };
+    directed(format, words, distance)
+}
+
+/// The words for more and less along a slope or a face.
+pub(super) const UP_OR_DOWN: (&str, &str) = ("up", "down");
+
+/// A distance with the word for its way; nothing has none.
+pub(super) fn directed(format: LengthFormat, (more, less): (&str, &str), distance: Length) -> Result<String, Error> {
+    if distance == Length::ZERO {
+        return format.string(distance);
+    }
     let (size, word) = if distance.is_negative() { ((-distance).length()?, less) } else { (distance, more) };
     Ok(format!("{} {word}", format.string(size)?))
 }

@@ -6,7 +6,7 @@ use super::copings::{CopingItem, Copings};
 use super::input::Job;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
-use super::order::{Bought, coil};
+use super::order::{Bought, coil, fastener_rows};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
 use super::pan_ends::{Foot, KnownEnd};
 use super::pipes::PipeItem;
@@ -481,20 +481,16 @@ fn summary(
     cautions: &[Caution],
 ) -> Result<Summary, Error> {
     let groups = || planes.iter().flat_map(|p| &p.laid.groups);
-    let rows = || {
-        let screws = copings.iter().flat_map(|c| &c.pieces.screws).map(|s| (&s.source, s.engineered));
-        let screws = screws.chain(pipes.iter().map(|p| (&p.pipe.base.screws.source, p.made.engineered)));
-        junctions.iter().flat_map(|j| &j.along.rows).map(|r| (&r.source, r.engineered)).chain(screws)
-    };
+    let rows = || fastener_rows(junctions, copings, pipes);
     let mut sources = SourceCount::default();
-    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| row.0)).chain(clips.iter().map(|c| c.rule.source())) {
+    for source in cautions.iter().map(Caution::source).chain(rows().map(|row| row.source)).chain(clips.iter().map(|c| c.rule.source())) {
         sources.add(source);
     }
     for trim in trims {
         sources.add(trim.flat.rule().source());
     }
     let lengths: std::collections::BTreeSet<Length> = groups().map(|g| g.order).collect();
-    let engineered = rows().filter(|row| row.1).count() + clips.iter().filter(|c| c.schedule.engineered).count();
+    let engineered = rows().filter(|row| row.engineered).count() + clips.iter().filter(|c| c.schedule.engineered).count();
     let all_rows = rows().count() + clips.len();
     let (coil, coil_mass) = coil(planes)?;
     Ok(Summary {

@@ -9,7 +9,6 @@ use crate::assembly::{
 };
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Along, Coping, CopingDetail, JunctionTrim, Side, Solved, WallRule};
-use crate::movement::HeatRange;
 use crate::num;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Beyond, Line, Point, Roof, Wall};
@@ -268,12 +267,7 @@ impl Job {
                 cleat_gap: choice.cleat_gap,
                 end_distance: self.supplies.crew.end_distance,
                 tees: run.tees.iter().map(|t| CopingTee { at: t.at, width: t.width, leg, side: t.side }).collect(),
-                range: HeatRange {
-                    expansion: metal.alloy().expansion().value,
-                    coldest: temperatures.coldest,
-                    laid: temperatures.laid,
-                    hottest: temperatures.hottest,
-                },
+                range: temperatures.range(&metal),
             };
             let pieces = r.part(|| format!("run of {name}"), |r| made.of_section(&section, r));
             let Some(pieces) = faults.keep(pieces.map_err(|e| placed(e, &path, &name))) else { continue };

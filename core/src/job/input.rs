@@ -11,6 +11,7 @@ use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
 use crate::metal::{Alloy, Sheet};
+use crate::movement::HeatRange;
 use crate::panel::Panel;
 use crate::record::Calculation;
 use crate::roof::RoofInput;
@@ -104,6 +105,13 @@ pub struct Temperatures {
     pub coldest: Temperature,
     /// On the hottest afternoon.
     pub hottest: Temperature,
+}
+
+impl Temperatures {
+    /// What this metal goes through.
+    pub(super) fn range(self, metal: &Sheet) -> HeatRange {
+        HeatRange { expansion: metal.alloy().expansion().value, coldest: self.coldest, laid: self.laid, hottest: self.hottest }
+    }
 }
 
 /// Where the seams of one plane lie.

@@ -1,6 +1,6 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
-use super::copings::Copings;
+use super::copings::{CopingItem, Copings};
 use super::input::Job;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
@@ -11,7 +11,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::{Bites, PipeShape};
+use crate::junction::Bites;
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -119,6 +119,45 @@ pub(super) fn coil(planes: &[PlaneLay]) -> Result<(Length, Option<Mass>), Error>
     let masses = planes.iter().map(|p| p.laid.coil.mass).collect::<Option<Vec<Mass>>>();
     let mass = masses.map(|all| Mass::new(all.iter().map(|m| m.get(MassUnit::Kilogram)).sum(), MassUnit::Kilogram)).transpose()?;
     Ok((length, mass))
+}
+
+/// A row of fasteners, of whatever it holds.
+pub(super) struct BoughtRow<'a> {
+    pub(super) name: &'a str,
+    pub(super) bites: Bites,
+    pub(super) engineered: bool,
+    pub(super) spacing: Length,
+    pub(super) source: &'a Source,
+    pub(super) count: u64,
+}
+
+/// All rows: those along the lines, those of the copings' cleats, and those of the pipes' bases.
+pub(super) fn fastener_rows<'a>(junctions: &'a [JunctionItem], copings: &'a [CopingItem], pipes: &'a [PipeItem]) -> impl Iterator<Item = BoughtRow<'a>> {
+    let along = junctions.iter().flat_map(|j| &j.along.rows).map(|r| BoughtRow {
+        name: &r.name,
+        bites: r.bites,
+        engineered: r.engineered,
+        spacing: r.spacing,
+        source: &r.source,
+        count: count(r.count),
+    });
+    let cleats = copings.iter().flat_map(|c| &c.pieces.screws).map(|s| BoughtRow {
+        name: &s.name,
+        bites: s.bites,
+        engineered: s.engineered,
+        spacing: s.spacing,
+        source: &s.source,
+        count: s.count,
+    });
+    let bases = pipes.iter().map(|p| BoughtRow {
+        name: "screws of a pipe's base",
+        bites: Bites::Panel,
+        engineered: p.made.engineered,
+        spacing: p.pipe.base.screws.spacing,
+        source: &p.pipe.base.screws.source,
+        count: p.made.screws,
+    });
+    along.chain(cleats).chain(bases)
 }
 
 /// Where the strips of closures stand in a job.
@@ -264,7 +303,7 @@ impl Bought<'_> {
         let mut boots: BTreeMap<String, u64> = BTreeMap::new();
         for item in self.pipes {
             let (pipe, made) = (&item.pipe, &item.made);
-            let shape = if pipe.base.shape == PipeShape::Round { "round" } else { "rectangular" };
+            let shape = pipe.base.shape.word();
             let (across, along) = (self.format().string(made.base_across)?, self.format().string((made.base_down + made.base_up).length()?)?);
             let spec = format!("for a pipe of {}, pitch {}, {shape} base {across} by {along}", self.format().string(pipe.diameter)?, pipe.pitch);
             *boots.entry(spec).or_default() += 1;
@@ -404,22 +443,15 @@ impl Bought<'_> {
     fn fasteners(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         // Rows alike in all but their source stay apart: each line of the order says what it rests on.
         let mut rows: BTreeMap<RowKey<'_>, (u64, Source)> = BTreeMap::new();
-        let along = self.junctions.iter().flat_map(|j| &j.along.rows).map(|r| (r.name.as_str(), r.bites, r.engineered, r.spacing, &r.source, count(r.count)));
-        let screws = self.copings.items.iter().flat_map(|c| &c.pieces.screws);
-        let screws = screws.map(|s| (s.name.as_str(), s.bites, s.engineered, s.spacing, &s.source, s.count));
-        let bases = self.pipes.iter().map(|p| {
-            let screws = &p.pipe.base.screws;
-            ("screws of a pipe's base", Bites::Panel, p.made.engineered, screws.spacing, &screws.source, p.made.screws)
-        });
-        for (name, bites, engineered, spacing, source, n) in along.chain(screws).chain(bases) {
-            let bites = match bites {
+        for row in fastener_rows(self.junctions, &self.copings.items, self.pipes) {
+            let bites = match row.bites {
                 Bites::Structure => "into the structure",
                 Bites::Panel => "into the panel alone",
                 Bites::Slot => "through a slot",
                 Bites::Trim => "through sheets",
             };
-            let key = (name, bites, engineered, self.format().string(spacing)?, source.to_string());
-            rows.entry(key).or_insert((0, source.clone())).0 += n;
+            let key = (row.name, bites, row.engineered, self.format().string(row.spacing)?, row.source.to_string());
+            rows.entry(key).or_insert((0, row.source.clone())).0 += row.count;
         }
         for ((name, bites, engineered, spacing, _), (n, source)) in rows {
             let line = OrderLine::new(OrderGroup::Fasteners, name, format!("{bites}, {spacing} on centre"), n, "each");

@@ -8,7 +8,6 @@ use crate::assembly::{Fixing, Hand};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{Along, AlongLine, BeadSize, Bites, FixedLine, Pipe, PipeBase, PipePlan, PipeShape, PipeSpacing, Side, UpperEdge, WallRule};
 use crate::layout::{ClearOf, EndPart, LaidPanel, Obstacle, Prefer, SeamClearance, Start};
-use crate::movement::HeatRange;
 use crate::num;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Plane, Point, Roof, Vertex};
@@ -334,7 +333,7 @@ impl Job {
             clearance: detail.clearance,
             fixed,
             to_fixed: Length::from_mm(to_fixed)?,
-            range: HeatRange { expansion: self.metals.panel.alloy().expansion().value, coldest: t.coldest, laid: t.laid, hottest: t.hottest },
+            range: t.range(&self.metals.panel),
             base,
             upper_edge: detail.upper_edge,
             may_cross_seams: detail.may_cross_seams,

@@ -8,7 +8,7 @@ use super::plane_work::PlaneHeat;
 use crate::assembly::PanelEdge;
 use crate::error::Error;
 use crate::junction::CAP_RIDES;
-use crate::movement::{CapMoves, CapParting, HeatRange, PartingSide};
+use crate::movement::{CapMoves, CapParting, PartingSide};
 use crate::record::{Calculation, Caution, Recorder, Source};
 use crate::units::Angle;
 
@@ -28,9 +28,7 @@ pub(super) fn of<R: Recorder>(r: &mut R, job: &Job, junction: &JunctionItem, pla
     if first.is_none() && second.is_none() {
         return Ok(None);
     }
-    let expansion = job.metals.panel.alloy().expansion().value;
-    let range = HeatRange { expansion, coldest: t.coldest, laid: t.laid, hottest: t.hottest };
-    let parting = CapParting { first, second, range };
+    let parting = CapParting { first, second, range: t.range(&job.metals.panel) };
     r.part(|| format!("{}: {}", junction.name, parting.title()), |r| parting.run(r)).map(Some).map_err(|e| e.about(&junction.name))
 }
 

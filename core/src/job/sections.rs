@@ -9,7 +9,6 @@ use crate::junction::{
     CurbBack, Eave, ExpansionAlong, ExpansionAlongDetail, Headwall, HighSide, Hip, JointSide, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide,
     Sidewall, Solved, Step, Valley,
 };
-use crate::movement::HeatRange;
 use crate::pitch::Corner;
 use crate::record::{self, Calculation, Caution, Recorder, Source};
 use crate::roof::{Line, LineKind, Plane, Roof, Side};
@@ -145,8 +144,12 @@ impl Sections<'_> {
             Ok(JointSide { levels: self.levels(), to_fixed: left.max(right), first_seam })
         };
         let other = line.other().ok_or_else(lost)?;
-        let range = HeatRange { expansion: self.job.metals.panel.alloy().expansion().value, coldest: t.coldest, laid: t.laid, hottest: t.hottest };
-        let joint = ExpansionAlong { first: side("first", &line.side)?, second: side("second", other)?, range, detail: detail.clone() };
+        let joint = ExpansionAlong {
+            first: side("first", &line.side)?,
+            second: side("second", other)?,
+            range: t.range(&self.job.metals.panel),
+            detail: detail.clone(),
+        };
         for (of, side) in [(&line.side, &joint.first), (other, &joint.second)] {
             let name = self.plane(of.plane)?.name();
             r.step(|| {

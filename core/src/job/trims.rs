@@ -270,20 +270,16 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
     let lap = supply.lap_of(&first.trim.name);
     let longest = supply.stock.iter().map(|s| s.length).max().unwrap_or_default();
     let longest = (longest - supply.end_loss).length()?;
+    let laps = |run: Length| LapRun { run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
     let tapered = match &first.pieces {
         Pieces::Tapered(run, taper) => {
-            let laps = LapRun { run: *run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
-            let made = r.part(|| format!("tapered pieces along {}", first.name), |r| taper.pieces(r, job, &laps));
+            let made = r.part(|| format!("tapered pieces along {}", first.name), |r| taper.pieces(r, job, &laps(*run)));
             Some(made.map_err(|e| e.under("supplies.trims"))?)
         }
         Pieces::Lapped(_) | Pieces::Set(_) => None,
     };
     let (mut runs, mut pieces): (Vec<TrimRun>, Vec<Piece>) = (Vec::new(), Vec::new());
     for wanted in group {
-        let lapped = |run: Length, r: &mut R| {
-            let laps = LapRun { run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
-            r.part(|| format!("pieces along {}", wanted.name), |r| laps.run(r)).map_err(|e| e.under("supplies.trims"))
-        };
         // What is set, and the lengths of stock that it is cut from.
         let (run, set, cut): (Length, Vec<Length>, Vec<Length>) = match (&wanted.pieces, &tapered) {
             (Pieces::Tapered(run, _), Some(made)) => (
@@ -292,7 +288,8 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
                 made.pieces.iter().map(|p| Ok(p.trim.blank.bounds()?.size()?.1)).collect::<Result<_, Error>>()?,
             ),
             (Pieces::Lapped(run) | Pieces::Tapered(run, _), _) => {
-                let set: Vec<Length> = lapped(*run, r)?.pieces.iter().map(|p| p.length).collect();
+                let lapped = r.part(|| format!("pieces along {}", wanted.name), |r| laps(*run).run(r)).map_err(|e| e.under("supplies.trims"))?;
+                let set: Vec<Length> = lapped.pieces.iter().map(|p| p.length).collect();
                 (*run, set.clone(), set)
             }
             (Pieces::Set(set), _) => {

@@ -37,6 +37,16 @@ pub enum PipeShape {
     Rectangular,
 }
 
+impl PipeShape {
+    /// In words, as lists and sheets say it.
+    pub(crate) const fn word(self) -> &'static str {
+        match self {
+            PipeShape::Round => "round",
+            PipeShape::Rectangular => "rectangular",
+        }
+    }
+}
+
 /// What the upper edge of a base does.
 ///
 /// ```

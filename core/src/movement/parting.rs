@@ -6,6 +6,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::units::{Angle, Length};
 
+#[cfg(feature = "serde")]
 fn square() -> Angle {
     Angle::SQUARE
 }

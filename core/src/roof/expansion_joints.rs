@@ -3,6 +3,7 @@
 use super::kind::{self, LineKind};
 use super::line::{self, Beyond, Line};
 use super::matching::{Meeting, RoofEdge};
+use super::plane_number::plane_number;
 use super::{Plane, Water};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::practice::roof as practice;
@@ -48,15 +49,7 @@ pub(super) fn find(joints: &[ExpansionJointInput], planes: &[Plane], edges: &[Ro
             faults.add(Error::new(ErrorKind::Conflict, message).at(path).value_of(both).accepts(allowed));
             continue;
         }
-        let mut number = |field: &str, name: &str| {
-            let found = planes.iter().position(|p| p.name() == name);
-            if found.is_none() {
-                let names = planes.iter().map(Plane::name).collect::<Vec<_>>().join(", ");
-                let error = Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(format!("{path}.{field}"));
-                faults.add(error.value_of(name).accepts(names));
-            }
-            found
-        };
+        let mut number = |field: &str, name: &str| faults.keep(plane_number(planes.iter().map(Plane::name), name, format!("{path}.{field}")));
         let (Some(fixed), Some(sliding)) = (number("fixed", &joint.fixed), number("sliding", &joint.sliding)) else { continue };
         if let Some(found) = faults.keep(lines(planes, edges, met, (fixed, sliding), tolerance).map_err(|e| e.at(path).about(&both))) {
             out.extend(found);

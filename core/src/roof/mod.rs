@@ -38,6 +38,7 @@ mod overlap;
 mod plan_edges;
 mod plane;
 mod plane_input;
+mod plane_number;
 mod ring_check;
 mod snapping;
 mod steps;

@@ -3,6 +3,7 @@
 use super::kind::LineKind;
 use super::line::{Beyond, EdgeId, Line};
 use super::matching::{Meeting, RoofEdge, Stretch, over_in_plan};
+use super::plane_number::plane_number;
 use super::{Plane, Water};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::units::Length;
@@ -50,15 +51,7 @@ pub(super) fn find(steps: &[StepInput], planes: &[Plane], edges: &[RoofEdge], to
             );
             continue;
         }
-        let mut number = |field: &str, name: &str| {
-            let found = planes.iter().position(|p| p.name() == name);
-            if found.is_none() {
-                let names = planes.iter().map(Plane::name).collect::<Vec<_>>().join(", ");
-                let error = Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(format!("{path}.{field}"));
-                faults.add(error.value_of(name).accepts(names));
-            }
-            found
-        };
+        let mut number = |field: &str, name: &str| faults.keep(plane_number(planes.iter().map(Plane::name), name, format!("{path}.{field}")));
         let (Some(lower), Some(upper)) = (number("lower", &step.lower), number("upper", &step.upper)) else { continue };
         let before = out.len();
         let of = |plane: usize| edges.iter().enumerate().filter(move |(_, e)| e.id.plane == plane && e.id.ring == 0);

@@ -7,6 +7,7 @@ use super::line::Line;
 use super::naming;
 use super::overlap::{Box2, near_pairs, overlap};
 use super::plan_edges::PlanEdges;
+use super::plane_number::plane_number;
 use super::steps::StepInput;
 use super::walls::{self, Wall};
 use super::{Plane, PlaneInput, cautions};
@@ -314,13 +315,10 @@ impl RoofInput {
         let mut out = Vec::with_capacity(self.crickets.len());
         for (i, cricket) in self.crickets.iter().enumerate() {
             let path = format!("crickets[{i}]");
-            let found = given.iter().position(|p| p.name == cricket.plane);
-            let Some((plane, (input, slot))) = found.and_then(|k| Some((k, (given.get_mut(k)?, built.get_mut(k)?)))) else {
-                let names = self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
-                let fault = Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(format!("{path}.plane"));
-                faults.add(fault.value_of(&cricket.plane).accepts(names));
-                continue;
-            };
+            let named = plane_number(given.iter().map(|p| p.name.as_str()), &cricket.plane, format!("{path}.plane"));
+            let Some(plane) = faults.keep(named) else { continue };
+            let lost = || Error::new(ErrorKind::Internal, "a plane is missing").value_of(&cricket.plane);
+            let (input, slot) = given.get_mut(plane).zip(built.get_mut(plane)).ok_or_else(lost)?;
             let placed = r.part(|| format!("cricket behind {} in {}", cricket.hole, cricket.plane), |r| place(input, &slot.1, cricket, tolerance, r));
             let Some(placed) = faults.keep(placed.map_err(|e| e.under(&path).about(&cricket.hole))) else { continue };
             (*input, slot.1) = placed.main;
