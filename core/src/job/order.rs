@@ -205,7 +205,7 @@ impl Bought<'_> {
 
     /// The notation of what is small; lengths of things stand in columns of their own.
     fn format(&self) -> LengthFormat {
-        self.job.paperwork.small()
+        self.job.papers().small()
     }
 
     /// A sheet with its thickness in the job's system.
@@ -243,7 +243,7 @@ impl Bought<'_> {
                 n => spec.push_str(&format!(
                     ", {n} pair{} of skew pieces from one blank each, which saves {}",
                     if n == 1 { "" } else { "s" },
-                    self.job.paperwork.lengths.string(saved)?
+                    self.job.papers().lengths.string(saved)?
                 )),
             }
             let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
@@ -384,7 +384,7 @@ impl Bought<'_> {
         }
         for tape in &totals.tapes {
             let need = tape.order(supply.roll, supply.tape_laps.lap, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
-            let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
+            let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.papers().lengths.string(supply.roll)?);
             match need.splices {
                 0 => {}
                 1 => spec.push_str(", 1 splice"),
@@ -410,7 +410,7 @@ impl Bought<'_> {
         let (Some(plan), Some(supply)) = (self.underlayment, &self.job.supplies.underlayment) else { return Ok(()) };
         let mut add = |item: &str, roll: Roll, rolls: u32, net: Length, source: Option<Source>| -> Result<(), Error> {
             if rolls > 0 {
-                let spec = format!("{} wide, rolls of {}", self.format().string(roll.width)?, self.job.paperwork.lengths.string(roll.length)?);
+                let spec = format!("{} wide, rolls of {}", self.format().string(roll.width)?, self.job.papers().lengths.string(roll.length)?);
                 let line = OrderLine::new(OrderGroup::Underlayment, item, spec, u64::from(rolls), "roll");
                 out.push(OrderLine { length: Some(roll.length), net: Some(net), source, ..line });
             }
