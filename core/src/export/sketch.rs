@@ -109,9 +109,9 @@ impl Sketch {
             let around = || {
                 let (l, h, m) = (round.low, round.high, middle);
                 let tries = [((m.0, l.1), (0.0, -1.0)), ((m.0, h.1), (0.0, 1.0)), ((h.0, m.1), (1.0, 0.0)), ((l.0, m.1), (-1.0, 0.0))];
-                let mut found: Vec<Placed> = tries.into_iter().filter_map(beside).collect();
-                let best = found.iter().position(|p| p.leader.is_none()).unwrap_or(0);
-                (best < found.len()).then(|| found.swap_remove(best))
+                // The shortest leader, best none.
+                let long = |p: &Placed| p.leader.map_or(0.0, |(a, b)| (b.0 - a.0) * (b.0 - a.0) + (b.1 - a.1) * (b.1 - a.1));
+                tries.into_iter().filter_map(beside).min_by(|a, b| long(a).total_cmp(&long(b)))
             };
             let inside = is_inside.then(|| Placed { text: text.clone(), area: own, leader: None });
             out.extend(inside.or_else(around).map(|p| (p, *size)));
