@@ -1,11 +1,12 @@
 use super::test_sections::{len, paths};
 use super::{Bending, DripHem, covered_tests, eave_tests, rake_tests, transition_tests};
+use crate::num;
 use crate::record::Calculation;
 use crate::units::Length;
 
 /// What a bend of this angle takes of each leg, to the outer mold line: (r + t) tan(A / 2).
 fn setback(degrees: f64, inside: f64, t: f64) -> f64 {
-    (inside + t) * (degrees / 2.0).to_radians().tan()
+    (inside + t) * num::tan_deg(degrees / 2.0)
 }
 
 #[test]
