@@ -156,6 +156,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
             face: inch("5")?,
             least_lap: jp::COUNTERFLASHING_LAP_LEAST,
             hem: jp::EDGE_HEM,
+            wedges: Some(FastenerRow::UFGS_WEDGES),
             bead_width: inch("1/4")?,
             bead_depth: inch("1/4")?,
         })

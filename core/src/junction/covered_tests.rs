@@ -79,6 +79,7 @@ pub(super) fn reglet() -> Counterflashing {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     }
@@ -237,6 +238,21 @@ fn a_reglet_covers_the_leg() {
     w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
     let e = w.compute().unwrap_err();
     assert_eq!((e.path(), e.others()[0].path()), ("detail.wall.cover.cladding.lap", "detail.wall.cover.cladding.clearance"));
+}
+
+/// UFGS-07600, 3.1.13.1: wedges at 18 in.
+#[test]
+fn wedges_hold_a_counterflashing() {
+    let mut w = headwall("12:12");
+    w.detail.wall.cover = WallCover::Reglet(reglet());
+    let at = |w: &Headwall, name: &str| w.compute().unwrap().along.iter().find(|a| a.name == name).cloned();
+    let (wedges, bead) = (at(&w, "reglet wedges").unwrap(), at(&w, "reglet bead").unwrap());
+    assert_eq!((wedges.side, wedges.from_line), (Side::Second, bead.from_line));
+    assert!(matches!(wedges.what, Along::Fasteners { spacing, .. } if spacing == len("18\"")));
+    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: None, ..reglet() });
+    assert!(at(&w, "reglet wedges").is_none());
+    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: Some(FastenerRow { spacing: Length::ZERO, ..row() }), ..reglet() });
+    assert_eq!(w.compute().unwrap_err().path(), "detail.wall.cover.reglet.wedges.spacing");
 }
 
 #[test]

@@ -206,6 +206,7 @@ fn a_counterflashing_covers_the_leg() {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });

@@ -47,3 +47,9 @@ pub(super) fn z_cover() -> WallRule {
 pub(super) fn closure_screws() -> FastenerRow {
     FastenerRow { spacing: practice::closure::ON_CENTRE, source: Source::CommonPractice }
 }
+
+/// As the guide specification spaces them.
+#[allow(clippy::unnecessary_wraps, reason = "none says that nothing of the kind is there")]
+pub(super) fn reglet_wedges() -> Option<FastenerRow> {
+    Some(FastenerRow::UFGS_WEDGES)
+}

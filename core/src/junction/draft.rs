@@ -60,6 +60,8 @@ impl FastenerRow {
     pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
     /// Sheets wider than 18 in are held along their edges by cleats at 12 in at the most.
     pub const UFGS_CLEATS: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.4", Seen::Text) };
+    /// Wedges that hold a counterflashing in its reglet stand at 18 in.
+    pub const UFGS_WEDGES: FastenerRow = FastenerRow { spacing: Length::inches(18), source: Source::published("UFGS-07600", "", "3.1.13.1", Seen::Text) };
     /// Screws of an edge strip in masonry stand at 12 in at the most.
     pub const UFGS_EDGE_STRIP: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.15.1", Seen::Text) };
 

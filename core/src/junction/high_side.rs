@@ -8,7 +8,7 @@ use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_end::{Place, TopEnd};
+use super::top_end::{Place, TopEnd, cap_not_held};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::BendAt;
 use crate::record::{Calculation, Recorder, Source, Step};
@@ -225,6 +225,9 @@ impl Calculation for HighSide {
         ended.give("detail.end", &mut solved);
         let into = fit::check(&solved, &[Deck::turned(Side::First, slope, &self.roof.levels, &detail.end, "detail.end")], Beside::Face(wall()?))?;
         solved.cautions.extend(into);
+        if detail.face.hem.cleat().is_none() {
+            solved.cautions.extend(cap_not_held("high-side cap", &detail.end, &detail.end));
+        }
         Ok(solved)
     }
 }

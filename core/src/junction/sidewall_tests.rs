@@ -235,6 +235,7 @@ fn a_counterflashing_follows_the_leg() {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });
@@ -272,6 +273,7 @@ fn what_a_job_leaves_out_is_common_practice() {
         face: len("5\""),
         least_lap: practice::COUNTERFLASHING_LAP_LEAST,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });

@@ -135,7 +135,7 @@ pub enum WallCover {
 /// [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{Counterflashing, WallRule};
+/// use seamwright::junction::{Counterflashing, FastenerRow, WallRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::units::Length;
 /// let counterflashing = Counterflashing {
@@ -145,6 +145,7 @@ pub enum WallCover {
 ///     face: Length::inches(5),
 ///     least_lap: practice::COUNTERFLASHING_LAP_LEAST,
 ///     hem: practice::EDGE_HEM,
+///     wedges: Some(FastenerRow::UFGS_WEDGES),
 ///     bead_width: Length::parse("1/4\"")?,
 ///     bead_depth: Length::parse("1/4\"")?,
 /// };
@@ -169,6 +170,10 @@ pub struct Counterflashing {
     /// Width of the closed hem at its lower edge, folded toward the leg; zero for a raw edge.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub hem: Length,
+    /// Wedges that hold the tongue in the reglet; in a job file [`UFGS_WEDGES`](FastenerRow::UFGS_WEDGES) unless given, and none, written `null`, where the reglet's own
+    /// receiver holds it.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::reglet_wedges"))]
+    pub wedges: Option<FastenerRow>,
     /// Width of the bead that fills the reglet along the tongue.
     pub bead_width: Length,
     /// Depth of that bead.
@@ -236,6 +241,9 @@ impl WallLeg {
                 }
             }
             WallCover::Reglet(c) => {
+                if let Some(row) = &c.wedges {
+                    keep_under(&mut faults, "cover.reglet.wedges", row.check());
+                }
                 faults.keep(c.tongue.positive("cover.reglet.tongue"));
                 faults.keep(c.face.positive("cover.reglet.face"));
                 faults.keep(c.bead_width.positive("cover.reglet.bead_width"));
@@ -330,6 +338,7 @@ impl WallLeg {
                 let foot = SectionPoint { x, z: (z - c.face).length()? };
                 let legs = [leg("counterflashing face", SectionPoint { x, z }), leg("tongue", SectionPoint { x: c.tongue, z })];
                 lines.insert(0, LayoutLine::from_junction("reglet", Side::Second, z.into())?);
+                along.extend(c.wedges.as_ref().map(|row| row.line("reglet wedges", Side::Second, Bites::Structure, z)));
                 let bead = Along::Bead { width: c.bead_width, depth: c.bead_depth };
                 along.push(AlongLine { name: "reglet bead".into(), side: Side::Second, what: bead, from_line: z });
                 let walk = Walk {

@@ -45,7 +45,7 @@ const CLOSURES: Task = task(
 const TAPE_OVER: Task = task("Run tape on the closures, and sealant in the corners at each seam.", &["tape over"], &["closures"], &[]);
 const UPPER_PANELS: &[&str] = &["panel"];
 const REGLET: Task = with("counterflashing", task("Cut the reglet in the wall.", &["reglet"], &[], &["reglet"]));
-const COVER: &str = "Bring the wall's barrier over the leg, then cladding or counterflashing; fill the reglet.";
+const COVER: &str = "Bring the wall's barrier over the leg, then cladding or counterflashing; wedge its tongue and fill the reglet.";
 
 const EAVE: &[Task] = &[
     task("Check the eave for line and the deck for square; strike the junction line on the deck.", &["square"], &["junction line"], &[]),
