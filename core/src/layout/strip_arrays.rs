@@ -196,7 +196,9 @@ impl StripArrays {
         if self.area.capacity() - self.area.len() >= strips {
             return;
         }
-        let runs = strips.max(strips.saturating_mul(polygons).min(AHEAD));
+        // Some strips hold several runs, and a column that must move costs more than room that is not used.
+        let all = strips.saturating_mul(polygons).min(AHEAD);
+        let runs = strips.max(all + all / 2);
         for column in [&mut self.polygon, &mut self.strip, &mut self.run] {
             column.reserve(runs);
         }
