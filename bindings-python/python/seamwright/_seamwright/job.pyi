@@ -1169,9 +1169,9 @@ class TrimItem:
         Where it goes.
         """
     @property
-    def sheet(self, /) -> str:
+    def sheet(self, /) -> Sheet:
         """
-        Its sheet, as an order says it.
+        Its sheet.
         """
     @property
     def stock(self, /) -> list[str]:
