@@ -16,7 +16,7 @@ use crate::panel::Panel;
 use crate::record::Calculation;
 use crate::roof::{RoofInput, has_plane};
 use crate::trim::BendRule;
-use crate::units::{Angle, Length, LengthFormat, Temperature};
+use crate::units::{Angle, Length, LengthFormat, Rounding, ShopRounding, Temperature};
 
 /// The name of the job format.
 ///
@@ -266,6 +266,15 @@ impl Paperwork {
     #[must_use]
     pub fn small(&self) -> LengthFormat {
         self.details.unwrap_or(self.lengths)
+    }
+
+    /// The same notations, in which a length half way between two steps reads as the crew's tape reads it, so that every paper of a job shows one figure for it. A notation that names another
+    /// direction than to the nearest step keeps it.
+    #[must_use]
+    pub fn read_by(self, tape: ShopRounding) -> Paperwork {
+        let is_nearest = |rounding| matches!(rounding, Rounding::HalfEven | Rounding::HalfAway);
+        let by = |format: LengthFormat| if is_nearest(format.rounding()) && is_nearest(tape.rounding()) { format.rounding_by(tape.rounding()) } else { format };
+        Paperwork { lengths: by(self.lengths), details: self.details.map(by), ..self }
     }
 }
 

@@ -27,6 +27,7 @@ lengths! {
     set_back => practice::closure::SET_BACK,
     skew_field_trim => practice::panel::SKEW_FIELD_TRIM,
     turn_up => practice::panel::TURN_UP,
+    z_tape_width => practice::junction::Z_TAPE_WIDTH,
     valley_beyond_cleat => practice::junction::VALLEY_BEYOND_CLEAT_LEAST,
     valley_leg => practice::junction::VALLEY_LEG_LEAST,
     valley_open_width => practice::junction::VALLEY_OPEN_WIDTH,
