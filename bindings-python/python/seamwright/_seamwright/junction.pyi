@@ -8,7 +8,7 @@ from .trim import Profile
 from .units import Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -156,6 +156,27 @@ class AlongLine:
     def width(self, /) -> Length | None:
         """
         The width of tape or of a bead.
+        """
+
+@final
+class BeadSize:
+    """
+    The section of a bead of sealant.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def depth(self, /) -> Length:
+        """
+        Its depth.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width.
         """
 
 @final
