@@ -94,6 +94,7 @@ fn face(depth: &str) -> Result<DripFace, Error> {
 fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
     Ok(TopEnd {
         flange: inch(flange)?,
+        cover: WallRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: inch("3/4")?, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         closure: TopClosure {
             set_back: practice::closure::SET_BACK,
@@ -145,7 +146,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
             rule: WallRule::UFGS_INTO_WALL,
             above_leg: inch("1")?,
             face: inch("5")?,
-            least_lap: jp::COUNTERFLASHING_LAP_LEAST,
+            least_lap: WallRule::LAP_OVER_LEG,
             hem: jp::EDGE_HEM,
             bead_width: inch("1/4")?,
             bead_depth: inch("1/4")?,
@@ -191,6 +192,8 @@ fn eave() -> Result<Sample, Error> {
     let detail = EaveDetail {
         sheet: SHEET,
         flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
+        on_deck: WallRule::IRC_OVER_EDGE_METAL,
+        below_deck: WallRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face("4")?,
         strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
@@ -211,6 +214,7 @@ fn eave() -> Result<Sample, Error> {
 
 fn rake() -> Result<Sample, Error> {
     let detail = RakeDetail {
+        below_deck: WallRule::IRC_BELOW_DECK,
         edge_from_line: inch("1/2")?,
         turn_up: inch("1 3/4")?,
         seam_room: inch("1")?,
@@ -242,7 +246,8 @@ fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Resu
 }
 
 fn high_side() -> Result<Sample, Error> {
-    let input = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } };
+    let input =
+        HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")?, below_deck: WallRule::IRC_BELOW_DECK } };
     sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
@@ -263,12 +268,12 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 }
 
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
-    let side = ValleySide { leg, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
+    let side = ValleySide { leg, least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
-        least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        least_open_width: WallRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_hem: jp::EDGE_HEM,
@@ -327,6 +332,7 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         (PanelSide::Flat, flange, Length::ZERO)
     };
     let detail = SidewallDetail {
+        cover: WallRule::SIDE_COVER,
         sheet: SHEET,
         edge,
         edge_from_wall: inch("1/2")?,
@@ -351,7 +357,7 @@ fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
         reach: inch("18")?,
         top_edge: TopEdge { hem: jp::EDGE_HEM, screws_below: inch("1")?, screws: row() },
         under_panels: WallRule::UFGS_UNDER_COVERING,
-        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
+        least_beyond: WallRule::BEYOND_HOOK,
         clear_width: inch("6")?,
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,

@@ -213,6 +213,20 @@ pub const FASTENERS_IN_WATER: CautionCode = CautionCode {
     text: "water runs over the {row} on the {side}: put them under a sheet, through a turned-down face or on a raised flange, or seal each under a washer",
 };
 
+/// Tape that is packing and no seal.
+pub const TAPE_TOO_THICK: CautionCode = CautionCode {
+    number: 6095,
+    name: "tape-too-thick",
+    text: "the tape {part} is {tape} thick when compressed, {over} more than the {practice} of common practice: it is squeezed out and creeps; pack with metal or board, and seal on that with thinner tape",
+};
+
+/// A pan's edge that nothing holds.
+pub const PAN_EDGE_FREE: CautionCode = CautionCode {
+    number: 6096,
+    name: "pan-edge-free",
+    text: "nothing holds the pan's edge on the {side}: its receiver fold has no screws, and without a hem no clip hooks the edge; hem it, and hold the hem by clips as far apart as those of the panels",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -247,4 +261,6 @@ pub const ALL: &[CautionCode] = &[
     PIPE_CROSSES_SEAMS,
     WATER_PATH_FAILS,
     FASTENERS_IN_WATER,
+    TAPE_TOO_THICK,
+    PAN_EDGE_FREE,
 ];

@@ -1,7 +1,9 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
-use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WideningPan};
+use super::{
+    OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallRule, WideningPan,
+};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Growth, Hold, Reach};
@@ -34,7 +36,7 @@ pub(super) fn receiver() -> ValleyHook {
 }
 
 fn side(hook: ValleyHook) -> ValleySide {
-    ValleySide { leg: len("12\""), least_leg: practice::VALLEY_LEG_LEAST, least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: len("2\"") }
+    ValleySide { leg: len("12\""), least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
 }
 
 pub(super) fn valley(first: &str, second: &str) -> Valley {
@@ -42,7 +44,7 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         bed: len("1/8\""),
         open_width: practice::VALLEY_OPEN_WIDTH,
-        least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+        least_open_width: WallRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_hem: practice::EDGE_HEM,
@@ -243,6 +245,17 @@ fn what_a_job_leaves_out_is_common_practice() {
     let pan = ["open_width", "least_open_width", "edge_hem"].map(|f| format!("/{f}"));
     let left_out: Vec<&str> = cleat.iter().chain(&side).chain(&pan).map(String::as_str).collect();
     assert_eq!(read_without(&detail, &left_out), detail);
+}
+
+#[test]
+fn a_pan_whose_edges_nothing_holds_says_so() {
+    let free = |v: &Valley| v.compute().unwrap().cautions.iter().filter(|c| c.code() == super::PAN_EDGE_FREE).map(ToString::to_string).collect::<Vec<_>>();
+    let mut v = valley("6:12", "6:12");
+    v.detail.second.hook = receiver();
+    assert!(free(&v).is_empty(), "clips hook the hem");
+    v.detail.edge_hem = Length::ZERO;
+    let said = free(&v);
+    assert!(said.len() == 1 && said[0].contains("second side"), "screws hold the first: {said:?}");
 }
 
 proptest! {
