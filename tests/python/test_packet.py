@@ -285,7 +285,12 @@ def test_corners_name_their_lines() -> None:
     for corner in corners.corners:
         assert len(corner.pairs) == len(corner.lines) * (len(corner.lines) - 1) // 2
         for line in corner.lines:
-            assert corners.ends[line.line][0 if line.end == "start" else 1] == line.allowance
+            ends = corners.ends if line.above is None else corners.upper_ends
+            assert ends[line.line][0 if line.end == "start" else 1] == line.allowance
+            assert line.closed in {"capped", "kick-out", "joined", "covered", "outlet"}
+        for pair in corner.pairs:
+            assert 0.0 < pair.between.get("deg") <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
+            assert pair.cut is None or 0.0 < pair.cut.get("deg") <= 90.0
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:
@@ -364,7 +369,7 @@ def parts(p: Packet) -> list[Any]:
     trims: list[Any] = [p.trims[0], p.trims[0].flat, p.trims[0].runs[0], p.trims[0].cutting, p.trims[0].cutting.sticks[0], p.trims[0].cutting.scrap]
     heat = p.heat[0]
     assert heat.movement is not None
-    rest: list[Any] = [p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
+    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
     rest += [heat, heat.pins.panels[0], heat.movement.ends[0], heat.movement.ends[0].verdict, p.cautions[0], p.roof, p.roof.lines[0]]
     return [p, *laid, *section, *along, *trims, *rest]
 

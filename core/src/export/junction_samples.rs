@@ -7,15 +7,16 @@ use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAlong, ExpansionAlongDetail, FastenerRow,
     FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, JointSide, Levels, OffsetCleat,
-    PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeZ, Ridge, RidgeDetail,
-    RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper,
-    TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallLeg,
-    WallRule, WideningPan,
+    PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge,
+    RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower,
+    StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover,
+    WallLeg, WallRule, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
 use crate::practice::{self, junction as jp, panel as pp};
 use crate::record::{Calculation, Source};
+use crate::roof::LineKind;
 use crate::units::{Angle, Expansion, Length, Temperature};
 
 /// A junction to be drawn.
@@ -29,6 +30,8 @@ pub(super) struct Sample {
     pub(super) solved: Solved,
     pub(super) first: SectionPlane,
     pub(super) other: Other,
+    /// The kind of line that says its distances' ways: along or across the fall.
+    pub(super) line: LineKind,
 }
 
 fn sample<C>(name: &'static str, calculation: &'static str, input: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
@@ -48,7 +51,13 @@ fn given<C: serde::Serialize>(
     other: Other,
 ) -> Result<Sample, Error> {
     let input = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
-    Ok(Sample { name, calculation, input, solved, first, other })
+    let line = match calculation {
+        "junction.rake" => LineKind::Rake,
+        "junction.sidewall" => LineKind::Sidewall,
+        "junction.expansion-along" => LineKind::ExpansionAlong,
+        _ => LineKind::Ridge,
+    };
+    Ok(Sample { name, calculation, input, solved, first, other, line })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };
@@ -158,7 +167,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
         leg: inch("10")?,
         stands_out: inch("1/8")?,
         upstand: WallRule::UFGS_UPSTAND,
-        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: inch("1")?,
         cover,
     })
@@ -166,7 +175,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
 
 /// One of every kind, and more where a kind has more than one look.
 pub(super) fn all() -> Result<Vec<Sample>, Error> {
-    let mut out = vec![eave()?, rake()?];
+    let mut out = vec![eave()?, rake("rake", RakeStand::OnPan)?, rake("rake on a cleat", RakeStand::OnDeck)?];
     out.push(ridge("vented ridge", "6:12", "6:12", RidgeVent::Vented { slot: inch("1")?, open_ratio: 0.4 })?);
     for (name, first, second) in [("ridge", "6:12", "6:12"), ("ridge of unequal pitches", "3:12", "9:12"), ("ridge of steep pitches", "12:12", "12:12")] {
         out.push(ridge(name, first, second, RidgeVent::Closed)?);
@@ -212,20 +221,23 @@ fn eave() -> Result<Sample, Error> {
     sample("eave", "junction.eave", &input, plane(-rise("4:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
-fn rake() -> Result<Sample, Error> {
+fn rake(name: &'static str, stands: RakeStand) -> Result<Sample, Error> {
+    let on_deck = stands == RakeStand::OnDeck;
+    let (tape_width, tape) = if on_deck { (Length::ZERO, Length::ZERO) } else { (inch("7/8")?, inch("1/16")?) };
     let detail = RakeDetail {
         below_deck: WallRule::IRC_BELOW_DECK,
-        edge_from_line: inch("1/2")?,
+        edge_from_line: if on_deck { inch("1 1/4")? } else { inch("1/2")? },
         turn_up: inch("1 3/4")?,
         seam_room: inch("1")?,
         z: RakeZ {
+            stands,
             sheet: SHEET,
             from_turned_up_edge: inch("1/8")?,
             lower_flange: inch("1")?,
             top_flange: inch("1")?,
-            tape_width: inch("7/8")?,
-            tape: inch("1/16")?,
-            bites: Bites::Panel,
+            tape_width,
+            tape,
+            bites: if on_deck { Bites::Structure } else { Bites::Panel },
             screws: row(),
         },
         sheet: SHEET,
@@ -236,7 +248,7 @@ fn rake() -> Result<Sample, Error> {
         face: face("3")?,
     };
     let input = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail };
-    sample("rake", "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
+    sample(name, "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Result<Sample, Error> {
@@ -254,7 +266,10 @@ fn high_side() -> Result<Sample, Error> {
 fn hip() -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
-    let detail = HipDetail { first: top_end("9", "2")?, second: top_end("9", "2")?, sheet: SHEET };
+    // The closures reach the drip, so that rivets through it hold the cap.
+    let mut end = top_end("9", "2")?;
+    (end.closure.set_back, end.rivets) = (jp::RIVET_REACH, Some(row()));
+    let detail = HipDetail { first: end.clone(), second: end, sheet: SHEET };
     let input = Hip { corner, first: levels()?, second: levels()?, detail };
     sample("hip", "junction.hip", &input, plane(seen.first.backing.degrees())?, Other::Plane(plane(-seen.second.backing.degrees())?))
 }
@@ -268,6 +283,8 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 }
 
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
+    // A pan without a hole is held by its hems.
+    let edge_cleats = matches!(hook, ValleyHook::ReceiverFold { .. }).then_some(FastenerRow::UFGS_CLEATS);
     let side = ValleySide { leg, least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
@@ -277,6 +294,7 @@ fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
         widens: None,
         rib: None,
         edge_hem: jp::EDGE_HEM,
+        edge_cleats,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
@@ -323,6 +341,7 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
             bites: Bites::Panel,
             screws: row(),
             cover: inch("3/4")?,
+            trim_tape_width: jp::Z_TAPE_WIDTH,
             rivets: row(),
         };
         (PanelSide::TurnedUp { height: inch("1 3/4")? }, flange, inch("3/4")?)
@@ -338,7 +357,8 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         edge_from_wall: inch("1/2")?,
         flange,
         drip: DripEdge { leg, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
-        wall: wall(on_z)?,
+        // It goes with the panel, so its leg stands free behind its cover.
+        wall: WallLeg { fasteners: None, ..wall(on_z)? },
         foot: SidewallFoot::EndsAtEave,
     };
     let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };

@@ -15,9 +15,9 @@ use crate::metal::{Alloy, Sheet};
 use crate::movement::HeatRange;
 use crate::panel::Panel;
 use crate::record::Calculation;
-use crate::roof::RoofInput;
+use crate::roof::{RoofInput, has_plane};
 use crate::trim::BendRule;
-use crate::units::{Angle, Length, LengthFormat, Temperature};
+use crate::units::{Angle, Length, LengthFormat, Rounding, ShopRounding, Temperature};
 
 /// The name of the job format.
 ///
@@ -268,6 +268,15 @@ impl Paperwork {
     pub fn small(&self) -> LengthFormat {
         self.details.unwrap_or(self.lengths)
     }
+
+    /// The same notations, in which a length half way between two steps reads as the crew's tape reads it, so that every paper of a job shows one figure for it. A notation that names another
+    /// direction than to the nearest step keeps it.
+    #[must_use]
+    pub fn read_by(self, tape: ShopRounding) -> Paperwork {
+        let is_nearest = |rounding| matches!(rounding, Rounding::HalfEven | Rounding::HalfAway);
+        let by = |format: LengthFormat| if is_nearest(format.rounding()) && is_nearest(tape.rounding()) { format.rounding_by(tape.rounding()) } else { format };
+        Paperwork { lengths: by(self.lengths), details: self.details.map(by), ..self }
+    }
 }
 
 /// A job: a measured roof, a panel, metals, a choice for each kind of junction, supplies, and the engineer's schedule where there is one.
@@ -408,10 +417,7 @@ impl Job {
         let planes: Vec<&str> = planes.iter().map(String::as_str).collect();
         for (i, choice) in self.layout.planes.iter().enumerate() {
             let path = format!("layout.planes[{i}].plane");
-            // A roof without planes is refused by itself.
-            if !planes.is_empty() && !planes.contains(&choice.plane.as_str()) {
-                faults.add(Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(&choice.plane).accepts(planes.join(", ")));
-            } else if self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
+            if has_plane(&planes, &choice.plane, &path, &mut faults) && self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
                 faults.add(Error::new(ErrorKind::Conflict, "two starts for one plane").at(path).value_of(&choice.plane).accepts("each plane once"));
             }
         }

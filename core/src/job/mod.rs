@@ -46,6 +46,8 @@ mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
 #[cfg(test)]
+mod corner_tests;
+#[cfg(test)]
 mod cricket_tests;
 #[cfg(test)]
 mod demo_tests;

@@ -62,7 +62,7 @@ pub(super) fn headwall(pitch: &str) -> Headwall {
         leg: len("10\""),
         stands_out: len("1/8\""),
         upstand: WallRule::UFGS_UPSTAND,
-        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: len("1\""),
         cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
     };
@@ -127,6 +127,23 @@ fn what_the_closures_bite_decides_whether_the_panels_are_pinned() {
     assert_eq!(h.compute().unwrap_err().path(), "detail.second.bites");
 }
 
+/// Tape is no fastener: common practice, no published source.
+#[test]
+fn a_cap_or_a_flashing_that_nothing_holds_is_said() {
+    let loose = |h: &Hip| h.compute().unwrap().cautions.iter().any(|c| c.code().number == 6075);
+    let mut h = hip("6:12", "6:12", 90.0);
+    assert!(loose(&h));
+    h.detail.second.closure.set_back = practice::RIVET_REACH;
+    h.detail.second.rivets = Some(row());
+    assert!(!loose(&h));
+    let mut w = headwall("4:12");
+    w.detail.wall.fasteners = None;
+    let e = w.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Missing, "detail.wall.fasteners"));
+    (w.detail.end.closure.set_back, w.detail.end.rivets) = (practice::RIVET_REACH, Some(row()));
+    assert!(!w.compute().unwrap().along.iter().any(|a| a.name == "leg fasteners"));
+}
+
 #[test]
 fn a_negative_backing_asks_for_more_hold_back() {
     // Side 1 of 2:12 against 12:12 at 130 degrees: its plan angle is more than 90 degrees.
@@ -159,7 +176,8 @@ fn the_ends_are_refused_by_how_much() {
 fn flat_edges_and_skew_ends_are_said() {
     let mut h = hip("6:12", "6:12", 90.0);
     let numbers = |h: &Hip| h.compute().unwrap().cautions.iter().map(|c| (c.code().number, c.subject().to_owned())).collect::<Vec<_>>();
-    assert_eq!(numbers(&h), [(6052, "detail.first.drip".to_owned()), (6052, "detail.second.drip".to_owned())]);
+    let said = [(6052, "detail.first.drip".to_owned()), (6052, "detail.second.drip".to_owned()), (6075, "hip cap".to_owned())];
+    assert_eq!(numbers(&h), said);
     h.detail.first.drip.leg = Length::ZERO;
     h.detail.first.rivets = Some(row());
     h.detail.second.field_trim = Length::ZERO;

@@ -27,7 +27,7 @@ pub(super) fn curb(pitch: Pitch) -> CurbBack {
                 leg: len("10\""),
                 stands_out: len("1/8\""),
                 upstand: WallRule::UFGS_UPSTAND,
-                fasteners: FastenerRow::UFGS_WALL_LEG,
+                fasteners: Some(FastenerRow::UFGS_WALL_LEG),
                 fasteners_below_top: len("1\""),
                 cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("2\"") },
             },

@@ -27,6 +27,7 @@ lengths! {
     set_back => practice::closure::SET_BACK,
     skew_field_trim => practice::panel::SKEW_FIELD_TRIM,
     turn_up => practice::panel::TURN_UP,
+    z_tape_width => practice::junction::Z_TAPE_WIDTH,
     valley_open_width => practice::junction::VALLEY_OPEN_WIDTH,
     valley_screw_height => practice::junction::VALLEY_SCREW_HEIGHT_LEAST,
 }

@@ -1,6 +1,7 @@
 //! What every section is drawn with: the sheet of a trim, a row of fasteners, and steps along lines.
 
 use super::cautions::TAPE_TOO_THICK;
+use super::foldable::told;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
@@ -59,6 +60,8 @@ pub struct FastenerRow {
 impl FastenerRow {
     /// Base flashing is fastened at its upper edge at 6 in on centre.
     pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
+    /// Sheets wider than 18 in are held along their edges by cleats at 12 in at the most.
+    pub const UFGS_CLEATS: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.4", Seen::Text) };
     /// Screws of an edge strip in masonry stand at 12 in at the most.
     pub const UFGS_EDGE_STRIP: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.15.1", Seen::Text) };
 
@@ -203,7 +206,7 @@ impl Walk<'_> {
             end_edge: self.end_edge,
             painted: self.painted,
         };
-        let mut profile = chain.profile().map_err(|e| e.under(self.name))?;
+        let mut profile = chain.profile().map_err(|e| told(&e, self.name, self.legs.iter().map(|l| l.name)))?;
         for (own, asked) in profile.legs.iter_mut().zip(self.legs) {
             own.length = asked.length.unwrap_or(own.length);
         }

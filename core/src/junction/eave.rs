@@ -347,6 +347,9 @@ impl Eave {
             let cure = "another overhang, or a gutter set to it";
             refuse_short(&mut faults, "detail.gutter.front", "the panel's nose passes the gutter's front lip", nose.x - gutter.front, gutter.front, cure)?;
             refuse_short(&mut faults, "detail.gutter.back", "the panel's nose stands behind the gutter's back", gutter.back - nose.x, gutter.back, cure)?;
+            // What runs back on the panels drips off the trim.
+            let (what, cure) = ("the trim's drip stands behind the gutter's back", "a gutter nearer to the face, or a drip that clears it farther");
+            refuse_short(&mut faults, "detail.gutter.back", what, gutter.back - face.drip.x, gutter.back, cure)?;
         }
         faults.check()?;
 

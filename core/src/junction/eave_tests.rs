@@ -175,6 +175,16 @@ fn a_gutter_must_catch_the_nose() {
     assert!(refused.message().contains("by 6.35 mm"), "{refused}");
     e.detail.gutter = Some(GutterOpening { back: len("2\""), front: len("5\"") });
     assert_eq!(e.compute().unwrap_err().path(), "detail.gutter.back");
+    // The nose falls 1 1/2 in out, the drip between that and the face: a gutter that begins between them lets the drip's water down behind it.
+    e.detail.gutter = Some(GutterOpening { back: len("1 1/4\""), front: len("5\"") });
+    let drip = {
+        let mut free = e.clone();
+        free.detail.gutter = None;
+        free.compute().unwrap().trim("eave trim").unwrap().corners.last().unwrap().x
+    };
+    let refused = e.compute().unwrap_err();
+    assert_eq!((refused.path(), refused.others().len()), ("detail.gutter.back", 0));
+    assert!(refused.message().ends_with(&format!("drip stands behind the gutter's back by {}", (len("1 1/4\"") - drip).length().unwrap())), "{refused}");
 }
 
 #[test]

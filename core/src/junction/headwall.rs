@@ -53,7 +53,7 @@ use crate::units::{Angle, Length};
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -123,7 +123,7 @@ pub struct HeadwallDetail {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -162,6 +162,10 @@ impl Calculation for Headwall {
         }
         keep_under(&mut faults, "detail.sheet", detail.sheet.check());
         keep_under(&mut faults, "detail.wall", detail.wall.check());
+        if detail.wall.fasteners.is_none() && detail.end.rivets.is_none() {
+            let error = Error::new(ErrorKind::Missing, "nothing holds the flashing").at("detail.wall.fasteners").accepts("fasteners of the leg");
+            faults.add(error.cured_by("fasteners near the leg's top, or rivets through the turned-down edge"));
+        }
         detail.vent.check(&mut faults, "detail.vent", &[("detail.end", &detail.end)])?;
         let h = faults.keep(r.part(|| levels.title(), |r| levels.run(r)).map_err(|e| e.under("roof.levels")));
         faults.check()?;

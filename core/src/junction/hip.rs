@@ -5,7 +5,7 @@ use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::parts::{Side, Solved};
 use super::support::Support;
-use super::top_end::{Place, TopEnd, cap, meets_seams};
+use super::top_end::{Place, TopEnd, cap, cap_not_held, meets_seams};
 use crate::error::{Error, Faults};
 use crate::pitch::Corner;
 use crate::record::{Calculation, Recorder, Source, Step};
@@ -188,6 +188,7 @@ impl Calculation for Hip {
             ],
             Beside::Nothing,
         )?;
+        solved.cautions.extend(cap_not_held("hip cap", &detail.first, &detail.second));
         Ok(solved)
     }
 }

@@ -25,6 +25,7 @@ mod end_proposal;
 mod expansion_across;
 mod expansion_along;
 mod fit;
+mod foldable;
 mod headwall;
 mod high_side;
 mod hip;
@@ -85,6 +86,8 @@ mod expansion_tests;
 #[cfg(test)]
 mod fit_tests;
 #[cfg(test)]
+mod foldable_tests;
+#[cfg(test)]
 mod high_side_tests;
 #[cfg(test)]
 mod least_tests;
@@ -118,11 +121,11 @@ mod whole_tests;
 mod work_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED,
-    FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PAN_EDGE_FREE,
-    PINNED_ALONG_SEAM, PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE,
-    RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TAPE_TOO_THICK, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND,
-    WATER_PATH_FAILS,
+    ALL as CAUTIONS, CAP_NOT_HELD, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE,
+    EAVE_PINNED, FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FLASHING_RIDES, FLASHING_TIES_PANEL, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING,
+    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PAN_NOT_HELD, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES,
+    RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TAPE_TOO_THICK, TOP_SLIDES,
+    UNEQUAL_WITHOUT_RIB, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
 };
 pub use coping::{Coping, CopingDetail};
 pub use coping_parts::{CopingHold, CopingLap, CopingSide, SlottedScrews};
@@ -146,7 +149,7 @@ pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutL
 pub use pipe::{Pipe, PipePlan};
 pub use pipe_parts::{FixedLine, PipeBase, PipeShape, PipeSpacing, UpperEdge};
 pub use rake::{Rake, RakeDetail};
-pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
+pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeStand, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
 pub use row_shelter::{RowShelter, Shelter};
 pub(crate) use rule_set::{RuleBook, chosen};

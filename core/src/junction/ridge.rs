@@ -9,7 +9,7 @@ use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Adjoining, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_end::{Place, TopEnd, cap, side_name};
+use super::top_end::{Place, TopEnd, cap, cap_not_held, side_name};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::BendAt;
 use crate::practice::junction as practice;
@@ -329,6 +329,7 @@ impl Calculation for Ridge {
             let toward = if apex.x.is_negative() { Side::First } else { Side::Second };
             solved.cautions.push(Caution::new(CAP_OFF_LINE, "ridge cap", Source::geometry()).arg("offset", off).arg("side", side_name(toward)));
         }
+        solved.cautions.extend(cap_not_held("ridge cap", &detail.first, &detail.second));
         if let Some(opening) = self.opening()? {
             opening.tell(r, "detail.vent", &mut solved);
         }

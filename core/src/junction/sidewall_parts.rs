@@ -64,6 +64,10 @@ pub enum SidewallFlange {
         screws: FastenerRow,
         /// How far the flange runs past the web to its edge.
         cover: Length,
+        /// Width of the tape between the Z's top flange and the flashing, halfway over the cover; in a job file
+        /// [`Z_TAPE_WIDTH`](crate::practice::junction::Z_TAPE_WIDTH) unless given.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::z_tape_width"))]
+        trim_tape_width: Length,
         /// The rivets through the flange into the Z's top flange, halfway over the cover.
         rivets: FastenerRow,
     },

@@ -3,7 +3,7 @@
 //! Every cap and flashing on seam tops ends its panels so: a ridge, a high side, a hip, a headwall, the lower side of a pitch transition. Distances are
 //! along the plane, square to the junction line.
 
-use super::cautions::{CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
+use super::cautions::{CAP_NOT_HELD, CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
 use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, refuse_short, tape, thick_tape};
 use super::drip_edge::DripEdge;
 use super::least::WallRule;
@@ -326,6 +326,11 @@ impl TopEnd {
         out.extend(skew_caution(place.meeting, self.field_trim));
         Ok(out)
     }
+}
+
+/// What is said of a cap over two ends that no fastener ties to anything.
+pub(super) fn cap_not_held(subject: &'static str, one: &TopEnd, two: &TopEnd) -> Option<Caution> {
+    (one.rivets.is_none() && two.rivets.is_none()).then(|| Caution::new(CAP_NOT_HELD, subject, Source::CommonPractice))
 }
 
 pub(super) const fn side_name(side: Side) -> &'static str {

@@ -1,14 +1,14 @@
 //! The open valley: a pan under both planes, which the panels' skew ends hook.
 
 use super::cautions;
-use super::draft::{TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
+use super::draft::{FastenerRow, TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
 use super::least::WallRule;
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
-use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_end::{meets_seams, side_name, skew_caution};
+use super::top_end::{meets_seams, skew_caution};
 use super::transition::BeadSize;
 use super::valley_hook::{HookPlace, Receiver, ValleyHook, add_receivers};
 use super::valley_widens::{ValleyWidening, grow};
@@ -121,6 +121,7 @@ pub struct ValleySide {
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
+///     edge_cleats: None,
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
@@ -153,6 +154,10 @@ pub struct ValleyDetail {
     /// Width of the closed hems along the pan's edges, folded up against water; zero for raw edges.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub edge_hem: Length,
+    /// Cleats that hook those hems on each side, each fastened with two fasteners beside the pan, so that it is held without a hole; their spacing. None where
+    /// the screws of offset cleats hold it.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub edge_cleats: Option<FastenerRow>,
     /// Side 1.
     pub first: ValleySide,
     /// Side 2.
@@ -229,6 +234,7 @@ impl Default for ValleyEndSeal {
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
+///     edge_cleats: None,
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
@@ -283,6 +289,14 @@ impl ValleySide {
         let more = (self.least_beyond.least - beyond).length()?;
         let cure = format!("a pan wider by {more}, a smaller open width, or another rule as least_beyond");
         self.least_beyond.check(&mut faults, "leg", beyond, self.leg, cure)?;
+        refuse_short(
+            &mut faults,
+            "leg",
+            "the hem of the pan's edge reaches what the panels hook",
+            back + place.hem - self.leg,
+            self.leg,
+            "a wider pan, or a narrower hem",
+        )?;
         // The pan is set to its edge; everything else is struck on it from its centreline.
         let centreline = "pan centreline";
         let hook = HookPlace {
@@ -331,6 +345,8 @@ struct SidePlace<'a> {
     /// From the line up the slope to the centreline of the pan.
     centre: Length,
     half_open: Length,
+    /// Width of the hem along the pan's edge.
+    hem: Length,
 }
 
 /// A plane whose panels end at the line and whose water runs to it.
@@ -359,6 +375,13 @@ impl Valley {
         for (path, length) in [("detail.end.bead.width", self.detail.end.bead.width), ("detail.end.bead.depth", self.detail.end.bead.depth)] {
             faults.keep(length.positive(path));
         }
+        if let Some(row) = &self.detail.edge_cleats {
+            keep_under(&mut faults, "detail.edge_cleats", row.check());
+            if self.detail.edge_hem == Length::ZERO {
+                let error = Error::new(ErrorKind::Conflict, "cleats have no hem to hook").at("detail.edge_hem").value_of(self.detail.edge_hem);
+                faults.add(error.accepts("more than zero").cured_by("hems along the pan's edges"));
+            }
+        }
         if let Some(rib) = self.detail.rib {
             faults.keep(rib.height.positive("detail.rib.height"));
             faults.keep(rib.half_width.positive("detail.rib.half_width"));
@@ -369,7 +392,12 @@ impl Valley {
 
     /// Cautions of the rib, and whether it leaves the water its way.
     fn rib<R: Recorder>(&self, r: &mut R, faults: &mut Faults, half_open: Length) -> Result<Vec<Caution>, Error> {
-        let Some(rib) = self.detail.rib else { return Ok(Vec::new()) };
+        let Some(rib) = self.detail.rib else {
+            let (first, second) = (self.corner.first, self.corner.second);
+            let unequal = first.at_least(&second) != second.at_least(&first);
+            let said = || Caution::new(cautions::UNEQUAL_WITHOUT_RIB, "detail.rib", Source::CommonPractice).arg("first", first).arg("second", second);
+            return Ok(unequal.then(|| said().arg("least", practice::SPLASH_RIB_LEAST)).into_iter().collect());
+        };
         r.step(|| Step::new("splash rib").with("half width", rib.half_width).gives(rib.height).source(Source::user()));
         refuse_short(faults, "detail.rib.half_width", "the rib fills the open width", rib.half_width - half_open, rib.half_width, "a narrower rib")?;
         let mut out = vec![Caution::new(cautions::RIB_AND_SNOW, "detail.rib", Source::CommonPractice).arg("height", rib.height)];
@@ -431,8 +459,8 @@ impl Calculation for Valley {
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
         let places = [
-            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open },
-            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open },
+            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open, hem: self.detail.edge_hem },
+            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open, hem: self.detail.edge_hem },
         ];
         let sides = self.sides(r, &mut faults, &places);
         core::mem::take(&mut faults).check()?;
@@ -479,22 +507,28 @@ impl Valley {
     /// The section of a pan with its sides.
     fn gathered(&self, pan: JunctionTrim, cautions: Vec<Caution>, sides: [Option<Solved>; 2]) -> Result<Solved, Error> {
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
-        for ((prefix, asked), side) in [("detail.first", &self.detail.first), ("detail.second", &self.detail.second)].into_iter().zip(sides) {
+        let asked = [(Side::First, "detail.first", &self.detail.first), (Side::Second, "detail.second", &self.detail.second)];
+        for ((of, prefix, asked), side) in asked.into_iter().zip(sides) {
             if let Some(side) = side {
+                let edge = side.lines.iter().find(|l| l.name == "pan edge").map(|l| l.from_line);
                 solved.trims.extend(side.trims);
                 solved.along.extend(side.along);
                 solved.lines.extend(side.lines);
                 solved.ends.extend(side.ends);
                 solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
+                if let (Some(row), Some(at)) = (&self.detail.edge_cleats, edge) {
+                    let beside = (at + practice::EDGE_CLEAT_FASTENERS).length()?;
+                    solved.along.push(row.line("edge cleats, two fasteners each", of, Bites::Structure, beside));
+                }
             }
             let height = asked.hook.stands_up(self.detail.sheet)?;
             if height.is_positive() {
                 solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
-                if self.detail.edge_hem == Length::ZERO {
-                    let side = side_name(if prefix == "detail.first" { Side::First } else { Side::Second });
-                    solved.cautions.push(Caution::new(cautions::PAN_EDGE_FREE, "detail.edge_hem", Source::CommonPractice).arg("side", side));
-                }
             }
+        }
+        let folds = |side: &ValleySide| matches!(side.hook, ValleyHook::ReceiverFold { .. });
+        if self.detail.edge_cleats.is_none() && folds(&self.detail.first) && folds(&self.detail.second) {
+            solved.cautions.push(Caution::new(cautions::PAN_NOT_HELD, "detail.edge_cleats", Source::CommonPractice));
         }
         Ok(solved)
     }

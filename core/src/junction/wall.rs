@@ -99,7 +99,7 @@ impl Counterflashing {
 ///     leg: Length::inches(9),
 ///     stands_out: Length::ZERO,
 ///     upstand: WallRule::UFC_UPSTAND,
-///     fasteners: FastenerRow::UFGS_WALL_LEG,
+///     fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///     fasteners_below_top: Length::inches(1),
 ///     cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 /// };
@@ -115,9 +115,10 @@ pub struct WallLeg {
     pub stands_out: Length,
     /// How high its top must stand above the pan, square to it.
     pub upstand: WallRule,
-    /// The fasteners of the leg to the wall.
-    pub fasteners: FastenerRow,
-    /// From the leg's top down to them; what covers the leg must cover them.
+    /// The fasteners of the leg to the wall; none where the leg stands free behind its cover, so that the flashing can go with panels that move.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub fasteners: Option<FastenerRow>,
+    /// From the leg's top down to them, where there are any; what covers the leg must cover them.
     pub fasteners_below_top: Length,
     /// What covers its top.
     pub cover: WallCover,
@@ -129,7 +130,9 @@ impl WallLeg {
         faults.keep(self.leg.positive("leg"));
         faults.keep(self.stands_out.not_negative("stands_out"));
         faults.keep(self.upstand.least.not_negative("upstand.least"));
-        keep_under(&mut faults, "fasteners", self.fasteners.check());
+        if let Some(row) = &self.fasteners {
+            keep_under(&mut faults, "fasteners", row.check());
+        }
         faults.keep(self.fasteners_below_top.not_negative("fasteners_below_top"));
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
@@ -186,21 +189,19 @@ impl WallLeg {
         let (top_edge, row) = ("leg, top edge", "leg fasteners");
         let mut lines = vec![LayoutLine::from_junction(top_edge, Side::Second, top.z.into())?];
         let on_leg = |name: &'static str, by: Sum| LayoutLine::from_line(name, Side::Second, top_edge, top.z, by);
-        lines.push(on_leg(row, -self.fasteners_below_top)?);
-        let fasteners = (top.z - self.fasteners_below_top).length()?;
-        let mut along = vec![self.fasteners.line(row, Side::Second, Bites::Structure, fasteners)];
+        let mut along = Vec::with_capacity(2);
+        if let Some(fasteners) = &self.fasteners {
+            lines.push(on_leg(row, -self.fasteners_below_top)?);
+            along.push(fasteners.line(row, Side::Second, Bites::Structure, (top.z - self.fasteners_below_top).length()?));
+        }
         let covered = match &self.cover {
             WallCover::Cladding { lap, .. } => *lap,
             WallCover::Reglet(c) => c.lap()?,
         };
-        refuse_short(
-            &mut faults,
-            "fasteners_below_top",
-            "the leg's fasteners stand below what covers them",
-            self.fasteners_below_top - covered,
-            self.fasteners_below_top,
-            "fasteners nearer to the top",
-        )?;
+        if self.fasteners.is_some() {
+            let (what, below) = ("the leg's fasteners stand below what covers them", self.fasteners_below_top);
+            refuse_short(&mut faults, "fasteners_below_top", what, below - covered, below, "fasteners nearer to the top")?;
+        }
         match &self.cover {
             WallCover::Cladding { lap, rule, clearance } => {
                 let more = (rule.least - *lap).length()?;

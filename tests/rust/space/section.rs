@@ -407,9 +407,19 @@ impl<'a> Section<'a> {
         let (low, top) = (self.frame.along(wall, low), self.frame.along(wall, top));
         self.near("the leg", top - low, length(&asked["leg"]));
         self.near("the leg's top edge", self.struck("second", "leg, top edge"), top);
-        let fasteners = self.at("second", "leg fasteners");
-        self.near("the leg's fasteners", fasteners, top - length(&asked["fasteners_below_top"]));
-        self.least("the leg's fasteners over its bend", fasteners, low);
+        // A leg that goes with the panels stands free, and is behind its cover with its top.
+        let fastened = !asked["fasteners"].is_null();
+        let fasteners = if fastened { self.at("second", "leg fasteners") } else { top };
+        if fastened {
+            self.near("the leg's fasteners", fasteners, top - length(&asked["fasteners_below_top"]));
+            self.least("the leg's fasteners over its bend", fasteners, low);
+        } else {
+            assert!(
+                self.along("second", "leg fasteners").is_none() && self.line("second", "leg fasteners").is_none(),
+                "{}: a free leg has fasteners",
+                self.name
+            );
+        }
         if let Some(lower) = self.line("second", "cladding, lower edge") {
             self.near("the cladding", lower, top - length(&asked["cover"]["cladding"]["lap"]));
             self.least("the leg's fasteners behind the cladding", fasteners, lower);
@@ -459,6 +469,9 @@ impl<'a> Section<'a> {
         let outer = frame.along(on, flashing.ends("flange").0);
         self.near("the trim's edge", self.struck("first", "trim's edge"), outer);
         self.near("the rivets in the middle of the Z's top flange", self.at("first", "rivets"), f64::midpoint(outer, frame.along(on, web)));
+        self.near("the tape over the Z", self.at("first", "tape over the Z"), self.at("first", "rivets"));
+        let half = length_or(&asked["trim_tape_width"], 12.7) / 2.0;
+        self.least("the tape on the Z's top flange", self.at("first", "rivets") - half, outer + flashing.thickness());
         let (top, _) = z.ends("top flange");
         self.near("the Z's top flange inside the drip", frame.along(on, top) - outer, flashing.thickness());
     }

@@ -1388,9 +1388,9 @@ class Sidewall:
     >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> upstand = {"what": "upstand", "least": "6 in", "source": {"user": {"note": "the wall's drawing"}}}
     >>> cover = {"cladding": {"lap": "6 in", "rule": upstand | {"least": "4 in"}, "clearance": "1 in"}}
-    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners": row, "fasteners_below_top": "1 in", "cover": cover}
+    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners_below_top": "1 in", "cover": cover}
     >>> on_z = {"web_from_wall": "3 in", "foot": '1 1/4"', "web_to_screws": '5/8"', "tape_width": '7/8"', "tape_beneath": '1/16"', "bites": "panel",
-    ...     "screws": row, "cover": '1/8"', "rivets": row}
+    ...     "screws": row, "cover": '3/4"', "rivets": row}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
     >>> detail = {"sheet": sheet, "edge": {"turned-up": {"height": '1 3/4"'}}, "edge_from_wall": '1/2"', "flange": {"on-z": on_z}, "drip": drip,
     ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": "4 in"}}}
