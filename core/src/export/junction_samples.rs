@@ -103,6 +103,7 @@ fn face(depth: &str) -> Result<DripFace, Error> {
 fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
     Ok(TopEnd {
         flange: inch(flange)?,
+        cover: WallRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: inch("3/4")?, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         closure: TopClosure {
             set_back: practice::closure::SET_BACK,
@@ -154,7 +155,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
             rule: WallRule::UFGS_INTO_WALL,
             above_leg: inch("1")?,
             face: inch("5")?,
-            least_lap: jp::COUNTERFLASHING_LAP_LEAST,
+            least_lap: WallRule::LAP_OVER_LEG,
             hem: jp::EDGE_HEM,
             wedges: Some(FastenerRow::UFGS_WEDGES),
             bead_width: inch("1/4")?,
@@ -201,6 +202,8 @@ fn eave() -> Result<Sample, Error> {
     let detail = EaveDetail {
         sheet: SHEET,
         flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
+        on_deck: WallRule::IRC_OVER_EDGE_METAL,
+        below_deck: WallRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face("4")?,
         strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
@@ -223,6 +226,7 @@ fn rake(name: &'static str, stands: RakeStand) -> Result<Sample, Error> {
     let on_deck = stands == RakeStand::OnDeck;
     let (tape_width, tape) = if on_deck { (Length::ZERO, Length::ZERO) } else { (inch("7/8")?, inch("1/16")?) };
     let detail = RakeDetail {
+        below_deck: WallRule::IRC_BELOW_DECK,
         edge_from_line: if on_deck { inch("1 1/4")? } else { inch("1/2")? },
         turn_up: inch("1 3/4")?,
         seam_room: inch("1")?,
@@ -255,7 +259,8 @@ fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Resu
 }
 
 fn high_side() -> Result<Sample, Error> {
-    let input = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } };
+    let input =
+        HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")?, below_deck: WallRule::IRC_BELOW_DECK } };
     sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
@@ -281,12 +286,12 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
     // A pan without a hole is held by its hems.
     let edge_cleats = matches!(hook, ValleyHook::ReceiverFold { .. }).then_some(FastenerRow::UFGS_CLEATS);
-    let side = ValleySide { leg, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
+    let side = ValleySide { leg, least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
-        least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        least_open_width: WallRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_hem: jp::EDGE_HEM,
@@ -347,6 +352,7 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         (PanelSide::Flat, flange, Length::ZERO)
     };
     let detail = SidewallDetail {
+        cover: WallRule::SIDE_COVER,
         sheet: SHEET,
         edge,
         edge_from_wall: inch("1/2")?,
@@ -372,7 +378,7 @@ fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
         reach: inch("18")?,
         top_edge: TopEdge { hem: jp::EDGE_HEM, screws_below: inch("1")?, screws: row() },
         under_panels: WallRule::UFGS_UNDER_COVERING,
-        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
+        least_beyond: WallRule::BEYOND_HOOK,
         clear_width: inch("6")?,
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,

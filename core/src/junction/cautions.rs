@@ -245,6 +245,13 @@ pub const FASTENERS_IN_WATER: CautionCode = CautionCode {
     text: "water runs over the {row} on the {side}: put them under a sheet, through a turned-down face or on a raised flange, or seal each under a washer",
 };
 
+/// Tape that is packing and no seal.
+pub const TAPE_TOO_THICK: CautionCode = CautionCode {
+    number: 6095,
+    name: "tape-too-thick",
+    text: "the tape {part} is {tape} thick when compressed, {over} more than the {practice} of common practice: it is squeezed out and creeps; pack with metal or board, and seal on that with thinner tape",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -284,4 +291,5 @@ pub const ALL: &[CautionCode] = &[
     PIPE_CROSSES_SEAMS,
     WATER_PATH_FAILS,
     FASTENERS_IN_WATER,
+    TAPE_TOO_THICK,
 ];

@@ -27,6 +27,7 @@ fn levels() -> Levels {
 fn end() -> TopEnd {
     TopEnd {
         flange: len("9\""),
+        cover: WallRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         closure: TopClosure {
             set_back: crate::practice::closure::SET_BACK,
@@ -77,7 +78,7 @@ pub(super) fn reglet() -> Counterflashing {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
@@ -166,7 +167,7 @@ fn the_ends_are_refused_by_how_much() {
     let e = h.compute().unwrap_err();
     // 1 13/16 in of room for 2 in: 3/16 in short.
     assert_eq!((e.path(), e.message()), ("detail.first.turn_up", "the turned-up pan lifts the flange by 4.7625 mm"));
-    assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back"]);
+    assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back", "detail.second.flange"]);
     assert!(e.others()[0].message().contains("falls off the panels by"), "{e}");
     h.detail.first.flange = len("-1\"");
     assert_eq!(h.compute().unwrap_err().path(), "detail.first.flange");

@@ -1,11 +1,13 @@
 //! What every section is drawn with: the sheet of a trim, a row of fasteners, and steps along lines.
 
+use super::cautions::TAPE_TOO_THICK;
 use super::foldable::told;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
-use crate::record::{Seen, Source};
+use crate::practice::junction as practice;
+use crate::record::{Caution, Seen, Source};
 use crate::trim::{Chain, ChainLeg, Direction, Edge, Face, Point};
 use crate::units::{Angle, BendAngle, Length, Sum};
 
@@ -108,6 +110,13 @@ pub(super) fn tape_too_thick(path: &str, what: &'static str, tape: Length, heigh
         .value_of(tape)
         .accepts(format!("less than {limit}"))
         .cured_by(format!("tape thinner by more than {over}, or higher seams")))
+}
+
+/// Said of tape thicker than a seal is.
+pub(super) fn thick_tape(subject: &str, part: &'static str, tape: Length) -> Result<Option<Caution>, Error> {
+    let over = (tape - practice::TAPE_THICKEST).length()?;
+    let said = || Caution::new(TAPE_TOO_THICK, subject.to_owned(), Source::CommonPractice).arg("part", part).arg("tape", tape).arg("over", over);
+    Ok(over.is_positive().then(|| said().arg("practice", practice::TAPE_THICKEST)))
 }
 
 /// A fault unless the angle lies between the two, the limits themselves left out.

@@ -25,6 +25,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -94,6 +95,7 @@ pub struct HeadwallDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,

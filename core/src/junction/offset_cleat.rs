@@ -2,7 +2,7 @@
 
 use super::Levels;
 use super::cautions::CLEAT_OFF_LEVEL;
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, thick_tape};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
@@ -137,6 +137,11 @@ impl OffsetCleat {
     /// [`ErrorKind::Overflow`](crate::error::ErrorKind::Overflow) beyond the range of a length.
     pub fn panel_addition(&self) -> Result<Length, Error> {
         (self.gap + self.fold).length()
+    }
+
+    /// What is said of its tape.
+    pub(super) fn thick_tape(&self, subject: &'static str) -> Result<Option<Caution>, Error> {
+        thick_tape(subject, "under the cleat", self.tape)
     }
 
     /// The underside and the top of its tongue over the deck, standing on a face at this height.

@@ -4,14 +4,14 @@
 //! deck's edge at the fascia; the roof lies on the side of negative x.
 
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeStand, RakeZ};
 use super::support::{SectionPoint, Support};
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::BendAt;
@@ -30,6 +30,7 @@ use crate::units::{Angle, Length, Sum};
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
@@ -93,6 +94,9 @@ pub struct RakeDetail {
     pub trim_tape_width: Length,
     /// Its face on the fascia.
     pub face: DripFace,
+    /// How far the face must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
+    pub below_deck: WallRule,
 }
 
 /// A rake as asked for.
@@ -117,6 +121,7 @@ pub struct RakeDetail {
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
@@ -196,6 +201,7 @@ impl Rake {
             ("detail.inner.cover", self.detail.inner.cover),
             ("detail.inner.above_pan", self.detail.inner.above_pan),
             ("detail.z_cover.least", self.detail.z_cover.least),
+            ("detail.below_deck.least", self.detail.below_deck.least),
         ] {
             faults.keep(length.not_negative(path));
         }
@@ -247,6 +253,7 @@ impl Rake {
         )?;
         let (cover, rule) = (self.detail.inner.cover, &self.detail.z_cover);
         rule.check(&mut faults, "detail.inner.cover", cover, cover, format!("a cover greater by {}", (rule.least - cover).length()?))?;
+        self.detail.face.check_below(&mut faults, &self.detail.below_deck)?;
         let foot = (h - self.detail.inner.drop).length()?;
         refuse_short(
             &mut faults,
@@ -387,6 +394,8 @@ impl Calculation for Rake {
             Bites::Slot | Bites::Trim => (Hold::Slides, None),
         };
         solved.cautions.extend(code.map(|code| Caution::new(code, "detail.z.bites", Source::CommonPractice)));
+        solved.cautions.extend(thick_tape("detail.z.tape", "under the Z", z.tape)?);
+        solved.cautions.extend(thick_tape("levels.tape", "under the trim", self.levels.tape)?);
         let turn_up = match self.edge {
             PanelEdge::Seam => Length::ZERO,
             PanelEdge::Ripped => self.detail.turn_up,

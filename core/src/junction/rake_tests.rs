@@ -12,6 +12,7 @@ use proptest::prelude::*;
 
 pub(super) fn asked() -> Rake {
     let detail = RakeDetail {
+        below_deck: WallRule::IRC_BELOW_DECK,
         edge_from_line: len("1/2\""),
         turn_up: len("45 mm"),
         seam_room: len("1\""),

@@ -1,9 +1,10 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
 use super::cautions::{FLASHING_RIDES, FLASHING_TIES_PANEL, KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
-use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
+use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip_edge::DripEdge;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
@@ -26,6 +27,7 @@ use crate::units::{Angle, Length, Sum};
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
+///     cover: WallRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -67,6 +69,9 @@ pub struct SidewallDetail {
     pub edge_from_wall: Length,
     /// What the flange lies on.
     pub flange: SidewallFlange,
+    /// How far the flange must reach over the last panel, from that panel's edge; in a job file [`WallRule::SIDE_COVER`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::side_cover"))]
+    pub cover: WallRule,
     /// The flange's edge.
     pub drip: DripEdge,
     /// The leg up the wall.
@@ -91,6 +96,7 @@ pub struct SidewallDetail {
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
+///     cover: WallRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -153,6 +159,7 @@ impl Sidewall {
         let mut faults = Faults::default();
         faults.keep(self.detail.edge_from_wall.not_negative("detail.edge_from_wall"));
         faults.keep(self.first_seam_from_wall.positive("first_seam_from_wall"));
+        faults.keep(self.detail.cover.least.not_negative("detail.cover.least"));
         if let PanelSide::TurnedUp { height } = self.detail.edge {
             faults.keep(height.positive("detail.edge.turned-up.height"));
         }
@@ -370,6 +377,13 @@ impl Calculation for Sidewall {
             self.turned_up(&mut faults, height, flange.height)?;
             end = end.with_turn_up(height);
         }
+        let (cover, rule) = ((flange.edge - self.detail.edge_from_wall).length()?, &self.detail.cover);
+        r.step(|| {
+            let step = Step::new("flange over the last panel").formula("flange's edge - panel's edge, from the wall").with("flange's edge", flange.edge);
+            step.with("panel's edge", self.detail.edge_from_wall).with("least", rule.least).gives(cover).source(rule.source.clone())
+        });
+        let (path, asked) = self.detail.flange.reach();
+        rule.check(&mut faults, path, cover, asked, format!("a flange that reaches farther by {}", (rule.least - cover).length()?))?;
         let clear = "the panel's edge stands in the wall flashing";
         refuse_short(
             &mut faults,
@@ -411,6 +425,10 @@ impl Calculation for Sidewall {
         solved.trims.push(flashing);
         solved.ends.push(SideEnd { side: Side::First, end: end.holding(hold) });
         wall.give(&mut solved);
+        if let SidewallFlange::OnZ { tape_beneath, .. } = self.detail.flange {
+            solved.cautions.extend(thick_tape("detail.flange.on-z.tape_beneath", "under the Z", tape_beneath)?);
+        }
+        solved.cautions.extend(thick_tape("roof.levels.tape", "under the flange", self.roof.levels.tape)?);
         let turned_up = match self.detail.edge {
             PanelSide::TurnedUp { height } => height,
             PanelSide::Flat => Length::ZERO,

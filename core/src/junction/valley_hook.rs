@@ -157,6 +157,7 @@ impl ValleyHook {
                 if laid.lift.is_negative() {
                     cautions.extend(laid.off_level("hook.offset-cleat.cleat.rise")?);
                 }
+                cautions.extend(cleat.thick_tape("hook.offset-cleat.cleat.tape")?);
                 let end = laid.end.clone();
                 Ok(Some(Hooked { cleat: Some(laid), end, cautions }))
             }

@@ -433,7 +433,7 @@ impl<'a> Section<'a> {
             self.near("the reglet", self.frame.along(wall, corner), top + length(&reglet["above_leg"]));
             self.near("the reglet's line", self.struck("second", "reglet"), self.frame.along(wall, corner));
             self.near("the reglet's bead", self.at("second", "reglet bead"), self.frame.along(wall, corner));
-            self.least("the lap over the leg", top - self.frame.along(wall, foot), length_or(&reglet["least_lap"], 101.6));
+            self.least("the lap over the leg", top - self.frame.along(wall, foot), length_or(&reglet["least_lap"]["least"], 101.6));
             self.least("the leg's fasteners behind the counterflashing", fasteners, self.frame.along(wall, foot));
         }
     }
@@ -537,7 +537,7 @@ impl<'a> Section<'a> {
                 self.least(
                     "the pan beyond the cleat",
                     self.struck(side, "pan edge"),
-                    self.struck(side, "cleat back") + length_or(&self.detail[side]["least_beyond"], 101.6),
+                    self.struck(side, "cleat back") + length_or(&self.detail[side]["least_beyond"]["least"], 101.6),
                 );
             }
         }

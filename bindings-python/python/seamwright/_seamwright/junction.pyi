@@ -249,7 +249,7 @@ class CurbBack:
     >>> top_edge = {"hem": '1/2"', "screws_below": "1 in", "screws": row}
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
-    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under, "least_beyond": "4 in",
+    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under,
     ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
     ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
