@@ -31,7 +31,7 @@ pub enum WallCover {
         clearance: Length,
     },
     /// A counterflashing let into a reglet comes down over the leg.
-    Reglet(Counterflashing),
+    Reglet(Box<Counterflashing>),
 }
 
 /// A counterflashing let into a reglet.
