@@ -12,6 +12,7 @@ use super::pan_ends::{Foot, KnownEnd};
 use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
+use super::receiver_laps;
 use super::rides;
 use super::seals;
 use super::sections::{Sections, along_the_seams, order};
@@ -178,6 +179,7 @@ impl Job {
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
+            all.extend(receiver_laps::caution(trim)?.map(|c| c.under(&path)));
         }
         for clip in &clips {
             all.extend(clip.schedule.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.clips", clip.plane))));

@@ -9,6 +9,7 @@ use super::shared_seams::SharedSeams;
 use super::supplies::Supplies;
 use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
+use crate::junction::Levels;
 use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
 use crate::metal::{Alloy, Sheet};
 use crate::movement::HeatRange;
@@ -372,6 +373,19 @@ impl Job {
         bay.compute()
             .map(drop)
             .map_err(|e| e.moved("fasteners.from_tab", "from_tab").under("supplies.closures").moved("supplies.closures.seam_width_at_foot", "panel.seam"))
+    }
+
+    /// The layers on every deck.
+    pub(super) fn layers(&self) -> Levels {
+        let l = &self.levels;
+        Levels {
+            underlayment: l.underlayment,
+            stand_off: l.stand_off,
+            pan: self.metals.panel.thickness(),
+            seam_height: self.panel.seam_height,
+            closure_metal: l.closure_metal,
+            tape: l.tape,
+        }
     }
 
     /// What can be checked before the roof is known.

@@ -11,7 +11,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::Bites;
+use crate::junction::{Bites, KICK_OUT};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -194,6 +194,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
+        self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
         self.sealant(&mut out)?;
@@ -295,6 +296,20 @@ impl Bought<'_> {
         for ((item, mark, spec), n) in pieces {
             out.push(OrderLine { mark, ..OrderLine::new(OrderGroup::Trims, item, spec, n, "each") });
         }
+        Ok(())
+    }
+
+    /// A kick-out for each sidewall at whose foot an eave dies into the wall, like ones together.
+    fn kick_outs(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let mut pieces: BTreeMap<String, u64> = BTreeMap::new();
+        for caution in self.junctions.iter().flat_map(|j| &j.section.cautions).filter(|c| c.code() == KICK_OUT) {
+            let length = |name: &str| -> Result<String, Error> {
+                let given = caution.arguments().iter().find(|(n, _)| *n == name).map_or("", |(_, v)| v.as_str());
+                self.format().string(Length::parse(given)?)
+            };
+            *pieces.entry(format!("thrown {} from the wall, {} high", length("throw")?, length("leg")?)).or_default() += 1;
+        }
+        out.extend(pieces.into_iter().map(|(spec, n)| OrderLine::new(OrderGroup::Trims, "kick-out", spec, n, "each")));
         Ok(())
     }
 

@@ -42,15 +42,7 @@ pub(super) struct Sections<'a> {
 
 impl Sections<'_> {
     pub(super) fn levels(&self) -> Levels {
-        let l = &self.job.levels;
-        Levels {
-            underlayment: l.underlayment,
-            stand_off: l.stand_off,
-            pan: self.job.metals.panel.thickness(),
-            seam_height: self.job.panel.seam_height,
-            closure_metal: l.closure_metal,
-            tape: l.tape,
-        }
+        self.job.layers()
     }
 
     fn plane(&self, number: usize) -> Result<&Plane, Error> {

@@ -7,10 +7,10 @@
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short};
 use super::drip::FacePlace;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::Levels;
 use super::parts::{Adjoining, Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::SectionPoint;
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::movement::HeatRange;
 use crate::panel::{Hold, PanelEnd};

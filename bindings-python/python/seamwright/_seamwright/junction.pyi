@@ -8,7 +8,7 @@ from .trim import Profile
 from .units import Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -159,6 +159,27 @@ class AlongLine:
         """
 
 @final
+class BeadSize:
+    """
+    The section of a bead of sealant.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def depth(self, /) -> Length:
+        """
+        Its depth.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        Its width.
+        """
+
+@final
 class Coping:
     """
     A cap on the top of a wall that falls to the roof, hooked on a cleat on each face or screwed through slots on one.
@@ -228,7 +249,7 @@ class CurbBack:
     >>> top_edge = {"hem": '1/2"', "screws_below": "1 in", "screws": row}
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
-    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under, "least_beyond": "4 in",
+    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under,
     ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
     ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
@@ -1388,9 +1409,9 @@ class Sidewall:
     >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> upstand = {"what": "upstand", "least": "6 in", "source": {"user": {"note": "the wall's drawing"}}}
     >>> cover = {"cladding": {"lap": "6 in", "rule": upstand | {"least": "4 in"}, "clearance": "1 in"}}
-    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners": row, "fasteners_below_top": "1 in", "cover": cover}
+    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners_below_top": "1 in", "cover": cover}
     >>> on_z = {"web_from_wall": "3 in", "foot": '1 1/4"', "web_to_screws": '5/8"', "tape_width": '7/8"', "tape_beneath": '1/16"', "bites": "panel",
-    ...     "screws": row, "cover": '1/8"', "rivets": row}
+    ...     "screws": row, "cover": '3/4"', "rivets": row}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
     >>> detail = {"sheet": sheet, "edge": {"turned-up": {"height": '1 3/4"'}}, "edge_from_wall": '1/2"', "flange": {"on-z": on_z}, "drip": drip,
     ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": "4 in"}}}
