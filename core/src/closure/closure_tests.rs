@@ -161,7 +161,8 @@ proptest! {
         let mut mirrored = b;
         mirrored.meeting = Angle::degrees_from(180.0 - degrees).unwrap();
         let m = mirrored.compute().unwrap();
-        prop_assert!((m.length.mm() - b.compute().unwrap().length.mm()).abs() < 1e-9);
+        // 180 less an angle is rounded, so that a length may fall to the next picometre.
+        prop_assert!((m.length.mm() - b.compute().unwrap().length.mm()).abs() < 1.5e-9);
         prop_assert!((m.tab_bends.0.degrees() - other).abs() < 1e-9);
     }
 }
