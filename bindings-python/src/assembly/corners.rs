@@ -58,6 +58,7 @@ fn rule(rule: &PairRule) -> &'static str {
         PairRule::Laps { .. } => "laps",
         PairRule::Mitred => "mitred",
         PairRule::RunsOn => "runs-on",
+        PairRule::Slides { .. } => "slides",
         PairRule::Covered { .. } => "covered",
         PairRule::NoRule => "no-rule",
     }
@@ -72,14 +73,20 @@ part! {
     first(pair) -> String = pair.first.clone();
     /// The second, by name.
     second(pair) -> String = pair.second.clone();
-    /// How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
+    /// How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``, or ``slides``
+    /// loose where an expansion joint parts them; ``covered`` by a third
     /// that laps over both; or ``no-rule`` sets them in order.
     rule(pair) -> &'static str = rule(&pair.rule);
     /// The line on top: the one that laps over the other, or the third that covers both.
     over(pair) -> Option<String> = match &pair.rule {
-        PairRule::Laps { over, .. } => Some(over.clone()),
+        PairRule::Laps { over, .. } | PairRule::Slides { over, .. } => Some(over.clone()),
         PairRule::Covered { by } => Some(by.clone()),
         PairRule::Mitred | PairRule::RunsOn | PairRule::NoRule => None,
+    };
+    /// The expansion joint over which they slide.
+    joint(pair) -> Option<String> = match &pair.rule {
+        PairRule::Slides { joint, .. } => Some(joint.clone()),
+        _ => None,
     };
     /// Where the rule comes from.
     source(pair) -> Source = Source(pair.source.clone());

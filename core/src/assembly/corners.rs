@@ -4,6 +4,7 @@ use super::cautions::NO_CORNER_RULE;
 use super::corner_rules::line_over;
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
+use crate::junction::JointMoves;
 use crate::practice::assembly as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::roof::{Line, LineKind, Vertex};
@@ -76,7 +77,7 @@ impl CornerAllowances {
 /// The corners of a roof, from its lines.
 ///
 /// At each, every two lines are set in order by [`laps_over`](super::laps_over), a rake and a transition by which of its planes is the rake's; two of one kind are mitred, or run on where they lie in one
-/// straight line. A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
+/// straight line; where an expansion joint parts these, they slide, and the lap is longer by what the joint opens in the cold. A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
 /// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets.
 ///
 /// # Errors
@@ -94,7 +95,7 @@ impl CornerAllowances {
 ///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
 /// ])
 /// .compute()?;
-/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual() }.compute()?;
+/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute()?;
 /// assert_eq!(corners.corners.len(), 6);
 /// let ridge = roof.lines().iter().position(|l| l.name == "ridge 1").unwrap();
 /// assert_eq!((corners.ends[ridge].at_start, corners.ends[ridge].at_end), (Length::inches(4), Length::inches(4)));
@@ -110,6 +111,8 @@ pub struct Corners<'a> {
     pub tolerance: Length,
     /// What trims run on.
     pub allowances: &'a CornerAllowances,
+    /// What moves at expansion joints, each by the number of its line; one that is not given is taken not to move.
+    pub joints: &'a [(usize, JointMoves)],
 }
 
 /// An end of a line.
@@ -165,6 +168,16 @@ pub enum PairRule {
     Mitred,
     /// They are of one kind and in one straight line: lapped as along a line.
     RunsOn,
+    /// They are of one kind and in one straight line, and an expansion joint parts them: the one laps loose over the other, so that they slide. The lap when laid is
+    /// the upper one's allowance here.
+    Slides {
+        /// The upper: along the panels that on the side on which the joint's cap is fixed, across them that on the upper plane.
+        over: String,
+        /// The lower.
+        under: String,
+        /// The joint.
+        joint: String,
+    },
     /// No rule sets them in order, and a third that laps over both covers them.
     Covered {
         /// The third line.
@@ -233,6 +246,11 @@ fn near(a: Vertex, b: Vertex, tolerance: f64) -> bool {
     x * x + y * y + z * z <= tolerance * tolerance
 }
 
+/// The plane whose lines lap over those beyond a joint: along the panels the one on which its cap is fixed, across them the upper one.
+fn laps_from(joint: &Line) -> Option<usize> {
+    if joint.kind == LineKind::ExpansionAcross { joint.crossing().map(|(upper, _)| upper) } else { Some(joint.side.plane) }
+}
+
 impl<'a> Corners<'a> {
     fn at(&self, line: usize, end: LineEnd) -> Option<(&'a Line, Vertex)> {
         self.lines.get(line).map(|l| (l, if end == LineEnd::Start { l.start } else { l.end }))
@@ -285,6 +303,17 @@ impl<'a> Corners<'a> {
         here.z < there.z && !cluster.iter().any(takes)
     }
 
+    /// The expansion joint at a corner that parts lines of this one's kind, by its number.
+    fn joint_between(&self, line: &Line, cluster: &[(usize, LineEnd)]) -> Option<(usize, &'a Line)> {
+        let is_joint = |l: &Line| matches!(l.kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross) && l.kind != line.kind;
+        cluster.iter().filter_map(|(k, _)| Some((*k, self.lines.get(*k)?))).find(|(_, l)| is_joint(l))
+    }
+
+    /// How far it opens in the cold.
+    fn opens(&self, joint: usize) -> Length {
+        self.joints.iter().find(|(line, _)| *line == joint).map_or(Length::ZERO, |(_, moves)| moves.opens)
+    }
+
     fn pair(&self, a: (usize, LineEnd), b: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> Option<CornerPair> {
         let (p, q) = (self.lines.get(a.0)?, self.lines.get(b.0)?);
         let laps = |over: &Line, under: &Line| PairRule::Laps { over: over.name.clone(), under: under.name.clone() };
@@ -294,28 +323,44 @@ impl<'a> Corners<'a> {
         } else if line_over(q, p) {
             laps(q, p)
         } else if p.kind == q.kind && p.kind != LineKind::Unknown {
-            if self.straight(a, b) { PairRule::RunsOn } else { PairRule::Mitred }
+            if !self.straight(a, b) {
+                PairRule::Mitred
+            } else if let Some((_, joint)) = self.joint_between(p, cluster) {
+                let is_over = |line: &Line| line.sides().any(|s| Some(s.plane) == laps_from(joint));
+                let (over, under) = if is_over(q) && !is_over(p) { (q, p) } else { (p, q) };
+                PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
+            } else {
+                PairRule::RunsOn
+            }
         } else {
             third().map_or(PairRule::NoRule, |t| PairRule::Covered { by: t.name.clone() })
         };
         Some(CornerPair { first: p.name.clone(), second: q.name.clone(), rule, source: Source::CommonPractice })
     }
 
-    fn corner(&self, cluster: &[(usize, LineEnd)], none: &mut BTreeMap<(LineKind, LineKind), (usize, usize)>, number: usize) -> Option<Corner> {
+    fn corner(&self, cluster: &[(usize, LineEnd)], none: &mut BTreeMap<(LineKind, LineKind), (usize, usize)>, number: usize) -> Result<Option<Corner>, Error> {
         let mut pairs = Vec::new();
         let mut takes = vec![false; cluster.len()];
         let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
+        let mut slides = vec![Length::ZERO; cluster.len()];
         for (i, a) in cluster.iter().enumerate() {
             for (j, b) in cluster.iter().enumerate().skip(i + 1) {
-                let pair = self.pair(*a, *b, cluster)?;
+                let (Some(pair), Some(p), Some(q)) = (self.pair(*a, *b, cluster), self.lines.get(a.0), self.lines.get(b.0)) else { return Ok(None) };
                 match &pair.rule {
                     PairRule::Laps { over, .. } => _ = take(if *over == pair.first { i } else { j }),
                     PairRule::Mitred => _ = (take(i), take(j)),
                     PairRule::RunsOn => _ = take(i),
+                    PairRule::Slides { over, .. } => {
+                        let upper = if *over == pair.first { i } else { j };
+                        take(upper);
+                        let opens = self.joint_between(p, cluster).map(|(joint, _)| self.opens(joint));
+                        if let (Some(slot), Some(opens)) = (slides.get_mut(upper), opens) {
+                            *slot = opens.max(*slot);
+                        }
+                    }
                     PairRule::Covered { .. } => {}
                     PairRule::NoRule => {
-                        let (p, q) = (self.lines.get(a.0)?.kind, self.lines.get(b.0)?.kind);
-                        none.entry((p.min(q), p.max(q))).or_insert((0, number)).0 += 1;
+                        none.entry((p.kind.min(q.kind), p.kind.max(q.kind))).or_insert((0, number)).0 += 1;
                     }
                 }
                 pairs.push(pair);
@@ -326,17 +371,14 @@ impl<'a> Corners<'a> {
                 take(i);
             }
         }
-        let lines = cluster
-            .iter()
-            .zip(takes)
-            .filter_map(|(&(line, end), takes)| {
-                let l = self.lines.get(line)?;
-                let allowance = if takes { self.allowances.of(l.kind) } else { Length::ZERO };
-                Some(CornerLine { line, name: l.name.clone(), kind: l.kind, end, allowance })
-            })
-            .collect();
-        let (line, end) = *cluster.first()?;
-        Some(Corner { at: self.at(line, end)?.1, lines, pairs })
+        let mut lines = Vec::with_capacity(cluster.len());
+        for ((&(line, end), takes), slides) in cluster.iter().zip(takes).zip(slides) {
+            let Some(l) = self.lines.get(line) else { continue };
+            let allowance = if takes { (self.allowances.of(l.kind) + slides).length()? } else { Length::ZERO };
+            lines.push(CornerLine { line, name: l.name.clone(), kind: l.kind, end, allowance });
+        }
+        let Some(&(line, end)) = cluster.first() else { return Ok(None) };
+        Ok(self.at(line, end).map(|(_, at)| Corner { at, lines, pairs }))
     }
 }
 
@@ -356,7 +398,7 @@ impl Calculation for Corners<'_> {
         let mut corners = Vec::new();
         let mut ends = vec![LineEnds::default(); self.lines.len()];
         for cluster in self.clusters() {
-            corners.extend(self.corner(&cluster, &mut none, corners.len()));
+            corners.extend(self.corner(&cluster, &mut none, corners.len())?);
         }
         for line in corners.iter().flat_map(|c| &c.lines) {
             if let Some(e) = ends.get_mut(line.line) {

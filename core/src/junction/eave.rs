@@ -301,7 +301,7 @@ impl Eave {
         self.check_panel(&mut faults, face_at)?;
 
         let p = &self.detail.panel;
-        let pan = Support { rise: deck_rise, height: (self.roof.levels.underlayment + self.roof.levels.stand_off).length()? };
+        let pan = Support { rise: deck_rise, height: self.roof.levels.under_pan()? };
         let nose = pan.point((p.overhang + p.gap).length()?)?;
         r.step(|| {
             Step::new("nose of the panel, level from the junction line")
