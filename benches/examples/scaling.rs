@@ -1,5 +1,5 @@
 //! One piece of work of one size, to be counted by valgrind: `scaling lines-square 10000`, `lines-row`, `lines-comb`, `lines-corners`, `panels`, `panels-kept`, `pairs`, `snap-tiles`,
-//! `strips-4`, `strips-12`, `strips-99`. With a third word, `input`, the input alone is made, so that its share can be taken off.
+//! `strips-4`, `strips-12`, `strips-12-4` (with a hole of 4), `strips-99`. With a third word, `input`, the input alone is made, so that its share can be taken off.
 
 use seamwright::error::Error;
 use seamwright::layout::{PolygonArrays, Start, strips};
@@ -36,9 +36,12 @@ fn work(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error
     Ok(Some(if input_only { roof.planes.len() } else { roof.compute()?.lines().len() }))
 }
 
-/// The strips of so many polygons of the form with this number of vertices in its outer ring.
+/// The strips of so many polygons of the form with these numbers of vertices in its outer ring and its hole.
 fn cut(what: &str, count: u32, input_only: bool) -> Result<Option<usize>, Error> {
-    let Some(form) = FORMS.into_iter().find(|(outer, _)| what == format!("strips-{outer}")) else { return Ok(None) };
+    let Some(form) = FORMS.into_iter().find(|&(outer, hole)| what == if hole > 0 { format!("strips-{outer}-{hole}") } else { format!("strips-{outer}") })
+    else {
+        return Ok(None);
+    };
     let (values, rings, polygons) = polygons_of(form, usize::try_from(count).unwrap_or_default());
     let given = PolygonArrays { coordinates: LengthArray { values: &values, unit: LengthUnit::Millimetre }, rings: &rings, polygons: &polygons };
     let coverage = Length::from_f64(f64::from(COVERAGE), LengthUnit::Millimetre)?;
@@ -60,7 +63,7 @@ fn main() -> ExitCode {
         }
         _ => {
             eprintln!(
-                "which work (lines-square, lines-row, lines-comb, lines-corners, panels, panels-kept, pairs, snap-tiles, strips-4, strips-12, strips-99), and how many faces, panels or polygons"
+                "which work (lines-square, lines-row, lines-comb, lines-corners, panels, panels-kept, pairs, snap-tiles, strips-4, strips-12, strips-12-4, strips-99), and how many faces, panels or polygons"
             );
             return ExitCode::FAILURE;
         }

@@ -54,7 +54,7 @@ macro_rules! document {
         $(#[$meta])*
         #[pyclass(module = $module, frozen, eq, hash)]
         #[derive(Clone, PartialEq)]
-        pub(crate) struct $class($core);
+        pub(crate) struct $class(pub(crate) $core);
 
         impl ::core::hash::Hash for $class {
             fn hash<H: ::core::hash::Hasher>(&self, state: &mut H) {

@@ -32,9 +32,10 @@ pub(crate) fn _room(py: Python<'_>, name: &str) -> PyResult<Py<PyModule>> {
 pub(crate) mod assembly {
     #[pymodule_export]
     use crate::assembly::{
-        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingPiece, CopingPieces, CopingRun,
-        CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanEndCut, PanEndLeg, PanelPin, PlaneMovement, PlanePins,
-        RoofCorners, SealBreak, SealCheck, SealedLine, SeamPlugs, SideBays, SideSeal, Stretch, StruckLine, TapeReading, TapeRun, TrimRun,
+        Bay, BeadRun, Beside, CleatRun, ClipGroup, ClipRule, ClipSchedule, ClosureGroup, ClosureList, ClosureRow, CopingCleat, CopingCorner, CopingMeets,
+        CopingPiece, CopingPieces, CopingRun, CopingScrews, Corner, CornerLine, CornerPair, EdgeMovement, FastenerRow, LineAssembly, PanEndCut, PanEndLeg,
+        PanelPin, PlaneMovement, PlanePins, RoofCorners, RunOfCoping, SealBreak, SealCheck, SealedLine, SeamPlugs, SideBays, SideSeal, Stretch, StruckLine,
+        TapeReading, TapeRun, TeeOnRun, TrimRun,
     };
 }
 
@@ -50,8 +51,9 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, OrderLine, Packet, PanelChange, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment,
-        Progress, SectionSide, SourceCount, Summary, TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
+        CopingCornerItem, CopingItem, EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, Metals, OrderLine, Packet, PanelChange, Paperwork,
+        PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures, TrimItem, TrimRun,
+        UnderlaymentPlan, ValleyUnderlayment,
     };
 }
 
@@ -60,9 +62,9 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        Adjoining, AlongLine, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JunctionTrim, LayoutLine, Levels,
-        LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step,
-        Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
+        Adjoining, AlongLine, BeadSize, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JunctionTrim, LayoutLine,
+        Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved,
+        Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
     };
 }
 
@@ -82,14 +84,14 @@ pub(crate) mod layout {
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod metal {
     #[pymodule_export]
-    use crate::metal::{Gauge, GaugeSystem, MetalMeeting, MetalsTogether};
+    use crate::metal::{Gauge, GaugeSystem, MetalMeeting, MetalsTogether, Sheet};
 }
 
 /// The classes of `seamwright.movement`.
 #[pymodule(submodule, module = "seamwright._seamwright")]
 pub(crate) mod movement {
     #[pymodule_export]
-    use crate::movement::{EndVerdict, LengthChange};
+    use crate::movement::{CapMoves, EndVerdict, LengthChange, SideParting};
 }
 
 /// The classes of `seamwright.panel`.

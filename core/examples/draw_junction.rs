@@ -3,7 +3,7 @@
 #![allow(clippy::print_stdout, reason = "the list of files is what the example is for")]
 
 // The sections are those that the drawings are tested with; they name their rooms from the root of the crate that they stand in.
-use seamwright::{closure, error, export, job, junction, movement, pitch, practice, record, units};
+use seamwright::{closure, error, export, job, junction, movement, pitch, practice, record, roof, units};
 
 #[path = "../src/export/junction_samples.rs"]
 mod junction_samples;
@@ -14,17 +14,11 @@ use job::{Paper, SITE_CAUTIONS};
 use junction::{Along, Datum};
 use junction_samples::Sample;
 use record::Source;
-use seamwright::roof::LineKind;
 use std::path::Path;
 use units::{Length, LengthFormat};
 
 fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -> Result<CrewSheet, Error> {
     let text = |l: Length| -> Result<String, Error> { Ok(format.text(l)?.as_str().to_owned()) };
-    let kind = match sample.calculation {
-        "junction.rake" => LineKind::Rake,
-        "junction.sidewall" => LineKind::Sidewall,
-        _ => LineKind::Ridge,
-    };
     // What fills a page anyhow has room for a larger figure, and goes on to the next.
     let height = Length::micrometres(if sample.solved.lines.len() > 12 && drawing.lines().iter().any(|k| k.mark == "N") { 125_000 } else { 96_000 });
     let mut sheet = CrewSheet { title: sample.name.to_owned(), job: "one of every kind".to_owned(), ..CrewSheet::default() };
@@ -35,7 +29,7 @@ fn sheet(sample: &Sample, drawing: &JunctionDrawing<'_>, format: LengthFormat) -
         }
         let up = if line.datum == Datum::TrimTopEdge { (-line.from_datum).length()? } else { line.from_datum };
         let (from, distance, running) =
-            (line.datum.to_string(), struck_distance(format, kind, line.side, up)?, struck_distance(format, kind, line.side, line.from_line)?);
+            (line.datum.to_string(), struck_distance(format, sample.line, line.side, up)?, struck_distance(format, sample.line, line.side, line.from_line)?);
         sheet.lines.push(StrikeLine { mark: key.mark.clone(), strike: key.text.clone(), from, distance, running, along_seam: String::new() });
     }
     let mut seen: Vec<&str> = Vec::new();

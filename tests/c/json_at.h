@@ -71,6 +71,23 @@ static size_t json_count(const char *at)
     return count;
 }
 
+/* JSON as the library writes it, out of JSON that a hand has laid out: without what is blank between its parts. */
+static inline void json_without_blanks(char *json)
+{
+    char *to = json;
+    while (*json) {
+        if (*json == '"') {
+            const char *end = json_after_text(json);
+            while (json < end) *to++ = *json++;
+        } else if (strchr(" \t\r\n", *json)) {
+            json++;
+        } else {
+            *to++ = *json++;
+        }
+    }
+    *to = '\0';
+}
+
 /* The value at a path from the one that begins here, as text. False for an object, an array, or a path that leads nowhere. */
 static bool json_at(const char *at, const char *path, char *text, size_t size)
 {

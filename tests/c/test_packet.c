@@ -1,24 +1,11 @@
 /* The whole job: run from the repository's root, where the demo job is read. */
 #include "check.h"
 #include "json_at.h"
-#include <stdlib.h>
+#include "read_file.h"
 
 #define DEMO "core/examples/demo_job.json"
 
 static char *demo;
-
-/* The file as text, ended by a NUL. */
-static char *read_file(const char *path)
-{
-    FILE *file = fopen(path, "rb");
-    char *text = NULL;
-    long size;
-    if (!file) return NULL;
-    if (fseek(file, 0, SEEK_END) == 0 && (size = ftell(file)) >= 0 && fseek(file, 0, SEEK_SET) == 0 && (text = malloc((size_t)size + 1)) != NULL)
-        text[fread(text, 1, (size_t)size, file)] = '\0';
-    fclose(file);
-    return text;
-}
 
 /* The demo with the first `from` made into `to`. */
 static char *demo_with(const char *from, const char *to)

@@ -364,7 +364,7 @@ def parts(p: Packet) -> list[Any]:
     trims: list[Any] = [p.trims[0], p.trims[0].flat, p.trims[0].runs[0], p.trims[0].cutting, p.trims[0].cutting.sticks[0], p.trims[0].cutting.scrap]
     heat = p.heat[0]
     assert heat.movement is not None
-    rest: list[Any] = [p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
+    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
     rest += [heat, heat.pins.panels[0], heat.movement.ends[0], heat.movement.ends[0].verdict, p.cautions[0], p.roof, p.roof.lines[0]]
     return [p, *laid, *section, *along, *trims, *rest]
 

@@ -346,3 +346,19 @@ def test_what_is_of_another_type_is_a_type_error(call: Callable[[], object], sai
     with pytest.raises(TypeError) as caught:
         call()
     assert said in str(caught.value)
+
+
+def test_gaps_are_refused_with_their_vertex_planes_and_distance() -> None:
+    """The ridge of the house, open by an inch at the same height: 25.4 mm by definition."""
+    north = in_space("north", (40, 40, 10), (0, 40, 10), (0, 20, 20), (40, 20, 20))
+    for corner in north["shape"]["space"]["outer"]:
+        corner["y"] = Length(corner["y"]) + Length("1 in")
+    open_ridge: Document = {"planes": [SOUTH, north], "gaps": "refuse"}
+    with pytest.raises(InputError) as caught:
+        Roof.from_dict(open_ridge)
+    error = caught.value
+    assert (error.kind, error.path, error.value, error.others) == ("geometry", "planes[0].shape.space.outer[2]", "25.4 mm", ())
+    assert "edge 2 of south" in str(error) and "north" in str(error)
+    told = Roof.from_dict(open_ridge | {"gaps": "report"})
+    assert [c.name for c in told.cautions] == ["near-miss"] and not told.lines_of("ridge")
+    assert len(Roof.from_dict(open_ridge | {"tolerance": "1 in"}).lines_of("ridge")) == 1

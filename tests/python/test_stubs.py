@@ -64,6 +64,6 @@ def test_stubtest_agrees() -> None:
 
 
 def test_types_as_a_user_sees_them() -> None:
-    tests = ("blanks", "brake", "city", "cut_shapes", "errors", "girths", "job", "junction", "layout", "layout_strips", "packet", "pitch", "roof", "strip_arrays", "trim", "units", "water_and_work")
+    tests = ("blanks", "brake", "city", "cut_shapes", "errors", "example_jobs", "girths", "job", "junction", "layout", "layout_strips", "packet", "pitch", "roof", "strip_arrays", "trim", "units", "water_and_work")
     files = [str(HERE / name) for name in ("typed.py", "cases.py", "demo.py", *(f"test_{test}.py" for test in tests))]
     run("-m", "mypy", "--strict", "--cache-dir", str(HERE.parents[1] / "target" / "mypy"), *files)

@@ -5,16 +5,18 @@ from typing import assert_type
 
 import seamwright
 from seamwright import InputError
-from seamwright.assembly import Bay, ClosureGroup, FastenerRow, LineAssembly, StruckLine
-from seamwright.job import Job, JunctionItem, Packet, Progress, TrimItem
-from seamwright.junction import Eave, JunctionTrim, SectionPoint, SideEnd, Solved
+from seamwright.assembly import Bay, ClipRule, ClosureGroup, CopingMeets, FastenerRow, LineAssembly, StruckLine, TeeOnRun
+from seamwright.job import CopingCornerItem, CopingItem, Job, JunctionItem, Metals, Packet, Paperwork, PipeItem, Progress, Temperatures, TrimItem
+from seamwright.junction import Eave, JunctionTrim, Pipe, SectionPoint, SideEnd, Solved
 from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
+from seamwright.metal import Gauge
+from seamwright.movement import CapMoves
 from seamwright.panel import Panel, PanelEnd, Seam
 from seamwright.pitch import BendAt, Corner, CornerGeometry, Pitch, SlopeRule
 from seamwright.record import Caution, Step, Worksheet
 from seamwright.roof import JoinedPlanes, Line, MeasuredPlane, Outline, Plane, PlaneShape, Point, Reading, Roof, Side, SketchedRoof, Snapping
 from seamwright.trim import BendRule, Flat, FlatPattern, Profile
-from seamwright.units import Angle, Area, Length, LengthFormat, Mass, ShopRounding, Temperature, TemperatureDifference
+from seamwright.units import Angle, Area, Length, LengthFormat, Mass, ShopRounding, SurfaceMass, Temperature, TemperatureDifference
 
 length = Length('3 5/8"')
 assert_type(length + Length("1 mm"), Length)
@@ -79,6 +81,13 @@ def of_a_job(job: Job) -> None:
     assert_type(packet.trims[0].cutting.takes, Length | int)
     assert_type(packet.order[0].mass, Mass | None)
     assert_type(packet.files(), dict[str, bytes])
+    assert_type((packet.copings, packet.coping_corners, packet.pipes), tuple[list[CopingItem], list[CopingCornerItem], list[PipeItem]])
+    assert_type((packet.copings[0].run.tees, packet.copings[0].run.ends), tuple[list[TeeOnRun], list[CopingMeets]])
+    assert_type((packet.pipes[0].pipe, packet.pipes[0].made.screws), tuple[Pipe, int])
+    assert_type((packet.metals, packet.temperatures, packet.paperwork), tuple[Metals, Temperatures | None, Paperwork])
+    assert_type((packet.metals.panel.gauge, packet.metals.panel.surface_mass), tuple[Gauge | None, SurfaceMass])
+    assert_type((packet.clips[0].rule, packet.clips[0].rule.supports), tuple[ClipRule, list[Length] | None])
+    assert_type(packet.junctions[0].rides, CapMoves | None)
 
 
 def of_a_junction(eave: Eave) -> None:

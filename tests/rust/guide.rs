@@ -1,19 +1,20 @@
 //! The guide's pages on junctions: their pictures, documents and tables are what the library gives, and every kind has a page.
 //!
 //! A page holds `<!-- section: NAME -->` and `<!-- end -->` around what is written by this test with `SW_WRITE_GUIDE=1`. The figures worked by hand on each
-//! page are reckoned again by `tests/python/test_guide.py`.
+//! page are held against the result here, and reckoned again by `tests/python/test_guide.py` and `tests/c/test_guide.c`.
 
 #![allow(clippy::expect_used, clippy::panic, reason = "a test stops where its files are not what it reads")]
 
 use seamwright::job::{CALCULATIONS, NamedCalculation};
 use seamwright::panel::Reach;
-use seamwright::roof::LineKind;
 use seamwright::trim::{BendRule, NeutralFactor};
-use seamwright::{closure, error, export, junction, movement, pitch, practice, record, units};
+use seamwright::{closure, error, export, junction, movement, pitch, practice, record, roof, units};
 use seamwright_tests::root;
 
 #[path = "guide_plans.rs"]
 mod guide_plans;
+#[path = "guide_worked.rs"]
+mod guide_worked;
 #[path = "../../core/src/export/junction_samples.rs"]
 mod junction_samples;
 
@@ -45,13 +46,7 @@ fn text(length: Length) -> String {
 }
 
 fn way(length: Length, side: Side, sample: &Sample) -> String {
-    let kind = match sample.calculation {
-        "junction.rake" => LineKind::Rake,
-        "junction.sidewall" => LineKind::Sidewall,
-        "junction.expansion-along" => return format!("{} from the middle", text(length)),
-        _ => LineKind::Ridge,
-    };
-    struck_distance(format(), kind, side, length).expect("a length that can be written")
+    struck_distance(format(), sample.line, side, length).expect("a length that can be written")
 }
 
 /// The file is what it should be; with `SW_WRITE_GUIDE` it is made so.
@@ -239,4 +234,17 @@ fn every_kind_of_junction_has_a_page_with_a_worked_example() {
         assert!(index.contains(&format!("({name})")), "the index does not name {name}");
         assert!(page.contains("\n## Worked by hand\n") && page.contains("<!-- section: "), "{name} has no worked example");
     }
+}
+
+#[test]
+fn figures_worked_by_hand_are_what_the_library_gives() {
+    let mut faults = Vec::new();
+    for path in pages().iter().filter(|p| !p.ends_with("README.md")) {
+        let page = std::fs::read_to_string(path).expect("a page");
+        let found = guide_worked::worked(&folder(), &page, &mut faults);
+        if found.is_none_or(|figures| figures < 3) {
+            faults.push(format!("{} works {found:?} figures of its result", path.display()));
+        }
+    }
+    assert!(faults.is_empty(), "{}", faults.join("\n"));
 }

@@ -6,6 +6,7 @@ open_room("junction")
 from ._seamwright.junction import (
     Adjoining,
     AlongLine,
+    BeadSize,
     Coping,
     CurbBack,
     Eave,
@@ -43,6 +44,7 @@ from ._seamwright.junction import (
 __all__ = [
     "Adjoining",
     "AlongLine",
+    "BeadSize",
     "Coping",
     "CurbBack",
     "Eave",

@@ -8,6 +8,7 @@ from ._seamwright.metal import (
     GaugeSystem,
     MetalMeeting,
     MetalsTogether,
+    Sheet,
 )
 
 __all__ = [
@@ -15,4 +16,5 @@ __all__ = [
     "GaugeSystem",
     "MetalMeeting",
     "MetalsTogether",
+    "Sheet",
 ]

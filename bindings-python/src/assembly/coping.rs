@@ -1,11 +1,12 @@
 //! Runs of coping.
 
 use crate::document::document;
-use crate::names::name_of;
-use crate::place::part;
-use crate::record::Source;
+use crate::names::{name_of, tag_of};
+use crate::place::{cautions, part};
+use crate::record::{Caution, Source};
+use crate::roof::Vertex;
 use crate::trim::Profile;
-use crate::units::Length;
+use crate::units::{Angle, Length};
 use pyo3::prelude::*;
 use seamwright::assembly as core_assembly;
 
@@ -63,6 +64,8 @@ part! {
     cleats(made, here) -> Vec<CopingCleat> = here.all("cleats", &made.cleats);
     /// The rows of screws.
     screws(made, here) -> Vec<CopingScrews> = here.all("screws", &made.screws);
+    /// What to know before it is made.
+    cautions(made) -> Vec<Caution> = cautions(&made.cautions);
 }
 
 part! {
@@ -98,6 +101,8 @@ part! {
     name(row) -> String = row.name.clone();
     /// On which face: ``first``, the roof side, or ``second``, the outside.
     side(row) -> String = name_of(&row.side)?;
+    /// What they bite: ``structure``, ``panel``, ``slot`` or ``trim``.
+    bites(row) -> String = name_of(&row.bites)?;
     /// On centre, at the most.
     spacing(row) -> Length = Length(row.spacing);
     /// How many.
@@ -106,4 +111,68 @@ part! {
     engineered(row) -> bool = row.engineered;
     /// Whose spacing it is.
     source(row) -> Source = Source(row.source.clone());
+}
+
+part! {
+    /// Where a coping runs without a break, and what it meets.
+    RunOfCoping(core_assembly::RunOfCoping) in "seamwright.assembly",
+    shown run: format_args!("{}, {}", run.walls.join(", "), run.length);
+
+    /// The number of its coping among the job's choices.
+    coping(run) -> usize = run.coping;
+    /// Its walls by name, in order.
+    walls(run) -> Vec<String> = run.walls.clone();
+    /// Where its outer edge starts; the roof lies on the left.
+    start(run) -> Vertex = Vertex(run.start);
+    /// Where it ends.
+    end(run) -> Vertex = Vertex(run.end);
+    /// Length of the outer edge.
+    length(run) -> Length = Length(run.length);
+    /// What it meets at its start and at its end.
+    ends(run, here) -> Vec<CopingMeets> = here.all("ends", &run.ends);
+    /// Where other runs meet it between them, from its start on.
+    tees(run, here) -> Vec<TeeOnRun> = here.all("tees", &run.tees);
+}
+
+part! {
+    /// What an end of a run of coping meets. What it has not is ``None``.
+    CopingMeets(core_assembly::CopingMeets) in "seamwright.assembly",
+    shown end: tag_of(end)?;
+
+    /// What it is: ``free``, ``corner`` or ``wall``.
+    kind(end) -> String = tag_of(end)?;
+    /// The number of the corner or tee, among the packet's ``coping_corners``.
+    corner(end) -> Option<usize> = match end { core_assembly::CopingMeets::Corner { corner } => Some(*corner), _ => None };
+    /// The name of the higher wall.
+    wall(end) -> Option<String> = match end { core_assembly::CopingMeets::Wall { wall } => Some(wall.clone()), _ => None };
+}
+
+part! {
+    /// Another run that ends on this one.
+    TeeOnRun(core_assembly::TeeOnRun) in "seamwright.assembly",
+    shown tee: format_args!("{} from the start", tee.at);
+
+    /// Its number among the corners.
+    corner(tee) -> usize = tee.corner;
+    /// From the start of the run to the middle of the other wall.
+    at(tee) -> Length = Length(tee.at);
+    /// How much of the run the other wall takes.
+    width(tee) -> Length = Length(tee.width);
+    /// Which face the other wall stands against: ``first`` looks to the roof.
+    side(tee) -> String = name_of(&tee.side)?;
+}
+
+part! {
+    /// Where two runs of coping meet.
+    CopingCorner(core_assembly::CopingCorner) in "seamwright.assembly",
+    shown corner: format_args!("{}, {}", corner.kind.name(), corner.turn);
+
+    /// What is made there: ``outside``, ``inside`` or ``tee``.
+    kind(corner) -> String = name_of(&corner.kind)?;
+    /// Where: the outer edges' corner, or the middle of the wall that ends at a tee.
+    at(corner) -> Vertex = Vertex(corner.at);
+    /// How far the second run turns from the first in plan; at a tee, from the run that goes through to the one that ends on it.
+    turn(corner) -> Angle = Angle(corner.turn);
+    /// The two runs by number; at a tee the first goes through.
+    runs(corner) -> (usize, usize) = (corner.runs[0], corner.runs[1]);
 }

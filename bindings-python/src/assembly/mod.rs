@@ -1,6 +1,7 @@
 //! The classes of `seamwright.assembly`.
 
 mod bays;
+mod clips;
 mod closures;
 mod coping;
 mod corners;
@@ -11,8 +12,9 @@ mod sealed;
 mod struck;
 
 pub(crate) use bays::{Bay, Beside, SideBays, Stretch};
+pub(crate) use clips::ClipRule;
 pub(crate) use closures::{ClosureGroup, ClosureList, ClosureRow};
-pub(crate) use coping::{CopingCleat, CopingPiece, CopingPieces, CopingRun, CopingScrews};
+pub(crate) use coping::{CopingCleat, CopingCorner, CopingMeets, CopingPiece, CopingPieces, CopingRun, CopingScrews, RunOfCoping, TeeOnRun};
 pub(crate) use corners::{Corner, CornerLine, CornerPair, RoofCorners};
 pub(crate) use line::{BeadRun, CleatRun, FastenerRow, LineAssembly, SeamPlugs, TapeRun, TrimRun};
 pub(crate) use pan_end::{PanEndCut, PanEndLeg};

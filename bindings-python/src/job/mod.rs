@@ -1,5 +1,6 @@
 //! The classes of `seamwright.job`.
 
+mod given;
 mod input;
 mod order;
 mod packet;
@@ -9,7 +10,9 @@ mod revise;
 mod summary;
 mod trims;
 mod underlay;
+mod walls_and_pipes;
 
+pub(crate) use given::{Metals, Paperwork, Temperatures};
 pub(crate) use input::Job;
 pub(crate) use order::OrderLine;
 pub(crate) use packet::{JunctionItem, Packet, SectionSide};
@@ -19,3 +22,4 @@ pub(crate) use revise::{JobRevised, JobRevision, PanelChange};
 pub(crate) use summary::{SourceCount, Summary};
 pub(crate) use trims::{TrimItem, TrimRun};
 pub(crate) use underlay::{EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, ValleyUnderlayment};
+pub(crate) use walls_and_pipes::{CopingCornerItem, CopingItem, PipeItem};

@@ -1,12 +1,16 @@
 //! `seamwright.job.Packet` and its junctions.
 
-use super::{Job, OrderLine, PlaneClips, PlaneHeat, PlaneLay, Summary, TrimItem, UnderlaymentPlan};
+use super::{
+    CopingCornerItem, CopingItem, Job, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures, TrimItem,
+    UnderlaymentPlan,
+};
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
 use crate::given::Text;
 use crate::json::{dict, written};
 use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
+use crate::movement::CapMoves;
 use crate::names::{hash_written, name_of};
 use crate::place::{Part, Place, cautions, part};
 use crate::record::{Caution, Worksheet};
@@ -82,6 +86,24 @@ impl Packet {
         &self.packet.library
     }
 
+    /// How lengths are written, and on what.
+    #[getter]
+    fn paperwork(slf: &Bound<'_, Self>) -> Paperwork {
+        Paperwork::at(slf.get().packet.paperwork, Place::under(slf, "paperwork"))
+    }
+
+    /// The sheets.
+    #[getter]
+    fn metals(slf: &Bound<'_, Self>) -> Metals {
+        Metals::at(slf.get().packet.metals.clone(), Place::under(slf, "metals"))
+    }
+
+    /// The metal's temperatures; ``None`` where the job gives none.
+    #[getter]
+    fn temperatures(slf: &Bound<'_, Self>) -> Option<Temperatures> {
+        slf.get().packet.temperatures.map(|metal| Temperatures::at(metal, Place::under(slf, "temperatures")))
+    }
+
     /// The notation of lengths for crew and shop.
     #[getter]
     fn lengths(&self) -> LengthFormat {
@@ -130,22 +152,22 @@ impl Packet {
         Packet::nth(slf, "junctions", all, all.iter().position(|j| j.name == name.0))
     }
 
-    /// The copings, run by run, each as a dict with every quantity as text in its canonical form.
+    /// The copings, run by run.
     #[getter]
-    fn copings<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.packet.copings.iter().map(|coping| dict(py, &written(coping)?)).collect()
+    fn copings(slf: &Bound<'_, Self>) -> Vec<CopingItem> {
+        Packet::parts(slf, "copings", &slf.get().packet.copings)
     }
 
-    /// Where copings meet: each corner and tee piece once, as a dict.
+    /// Where copings meet: each corner and tee piece once.
     #[getter]
-    fn coping_corners<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.packet.coping_corners.iter().map(|corner| dict(py, &written(corner)?)).collect()
+    fn coping_corners(slf: &Bound<'_, Self>) -> Vec<CopingCornerItem> {
+        Packet::parts(slf, "coping_corners", &slf.get().packet.coping_corners)
     }
 
-    /// The pipes, each as a dict.
+    /// The pipes, in the order given.
     #[getter]
-    fn pipes<'py>(&self, py: Python<'py>) -> PyResult<Vec<Bound<'py, PyDict>>> {
-        self.packet.pipes.iter().map(|pipe| dict(py, &written(pipe)?)).collect()
+    fn pipes(slf: &Bound<'_, Self>) -> Vec<PipeItem> {
+        Packet::parts(slf, "pipes", &slf.get().packet.pipes)
     }
 
     /// Where lines meet.
@@ -262,6 +284,8 @@ part! {
     along(item, here) -> LineAssembly = here.one("along", &item.along);
     /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known; else ``None``.
     pan_end(item, here) -> Option<PanEndCut> = item.pan_end.as_ref().map(|end| here.one("pan_end", end));
+    /// What its cap must let pass over the year, where its closures ride with panels that move and the job gives temperatures; else ``None``.
+    rides(item, here) -> Option<CapMoves> = item.rides.as_ref().map(|moves| here.one("rides", moves));
     /// The sealed line of each side, from one end of the line to the other.
     sealed(item, here) -> Vec<SideSeal> = here.all("sealed", &item.sealed);
     /// Water on its section.

@@ -1,6 +1,6 @@
 //! The planes of a packet: panels, clips, and what moves with heat.
 
-use crate::assembly::{ClipSchedule, PlaneMovement, PlanePins};
+use crate::assembly::{ClipRule, ClipSchedule, PlaneMovement, PlanePins};
 use crate::layout::{LaidPlane, Layout, ListedPlane, MarkedSeams};
 use crate::place::part;
 use crate::record::Source;
@@ -36,6 +36,8 @@ part! {
 
     /// The plane's name.
     plane(of) -> String = of.plane.clone();
+    /// The rule that set them: the engineer's where the job has a schedule.
+    rule(of, here) -> ClipRule = here.one("rule", &of.rule);
     /// The greatest spacing along a seam.
     spacing(of) -> Length = Length(of.rule.spacing());
     /// From a seam's ends to its first and last clip.

@@ -13,7 +13,7 @@ pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };
 pub(crate) use levels::Levels;
-pub(crate) use pipe::{Pipe, PipePlan};
+pub(crate) use pipe::{BeadSize, Pipe, PipePlan};
 pub(crate) use solved::{AlongLine, JunctionTrim, LayoutLine, SectionPoint, SideEnd, Solved, datum_line};
 pub(crate) use water::{FacePath, PathCheck, PathFault, PathLap, RowShelter, WaterCheck, WaterPath};
 pub(crate) use work::{LineOrder, WorkPlan, WorkStep};

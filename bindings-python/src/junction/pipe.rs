@@ -55,3 +55,14 @@ part! {
     /// The section along the seams.
     section(made, here) -> Solved = here.one("section", &made.section);
 }
+
+part! {
+    /// The section of a bead of sealant.
+    BeadSize(core_junction::BeadSize) in "seamwright.junction",
+    shown bead: format_args!("{} by {}", bead.width, bead.depth);
+
+    /// Its width.
+    width(bead) -> Length = Length(bead.width);
+    /// Its depth.
+    depth(bead) -> Length = Length(bead.depth);
+}

@@ -81,7 +81,7 @@ impl GaugeSystem {
 /// '0.0276 in'
 #[pyclass(module = "seamwright.metal", frozen, eq, hash)]
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
-pub(crate) struct Gauge(core::Gauge);
+pub(crate) struct Gauge(pub(super) core::Gauge);
 
 impl Wraps for Gauge {
     type Core = core::Gauge;

@@ -86,6 +86,14 @@ fn a_sample_is_what_its_calculation_gives_by_name() {
 }
 
 #[test]
+fn distances_in_a_section_across_the_fall_are_said_across() {
+    for sample in samples() {
+        let said = super::struck_distance(format(), sample.line, Side::First, Length::inches(1)).unwrap();
+        assert_eq!(said.ends_with(" up"), sample.first.rise != Angle::ZERO, "{}: {said}", sample.name);
+    }
+}
+
+#[test]
 fn every_kind_is_drawn_well_formed_and_the_same_again() {
     for (sample, (scene, n)) in laid() {
         let svg = drawing(sample).svg().unwrap();

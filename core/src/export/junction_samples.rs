@@ -16,6 +16,7 @@ use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
 use crate::practice::{self, junction as jp, panel as pp};
 use crate::record::{Calculation, Source};
+use crate::roof::LineKind;
 use crate::units::{Angle, Expansion, Length, Temperature};
 
 /// A junction to be drawn.
@@ -29,6 +30,8 @@ pub(super) struct Sample {
     pub(super) solved: Solved,
     pub(super) first: SectionPlane,
     pub(super) other: Other,
+    /// The kind of line that says its distances' ways: along or across the fall.
+    pub(super) line: LineKind,
 }
 
 fn sample<C>(name: &'static str, calculation: &'static str, input: &C, first: SectionPlane, other: Other) -> Result<Sample, Error>
@@ -48,7 +51,13 @@ fn given<C: serde::Serialize>(
     other: Other,
 ) -> Result<Sample, Error> {
     let input = serde_json::to_value(input).map_err(|e| Error::new(ErrorKind::Internal, "a sample that cannot be written").value_of(e))?;
-    Ok(Sample { name, calculation, input, solved, first, other })
+    let line = match calculation {
+        "junction.rake" => LineKind::Rake,
+        "junction.sidewall" => LineKind::Sidewall,
+        "junction.expansion-along" => LineKind::ExpansionAlong,
+        _ => LineKind::Ridge,
+    };
+    Ok(Sample { name, calculation, input, solved, first, other, line })
 }
 
 const SHEET: TrimSheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) };

@@ -61,6 +61,7 @@ mod section_metal;
 mod section_panel;
 mod section_scene;
 mod sheet_text;
+mod sketch;
 mod svg;
 mod trim_drawing;
 mod trim_flat;

@@ -15,7 +15,7 @@ use crate::metal::{Alloy, Sheet};
 use crate::movement::HeatRange;
 use crate::panel::Panel;
 use crate::record::Calculation;
-use crate::roof::RoofInput;
+use crate::roof::{RoofInput, has_plane};
 use crate::trim::BendRule;
 use crate::units::{Angle, Length, LengthFormat, Temperature};
 
@@ -398,10 +398,7 @@ impl Job {
         let planes: Vec<&str> = planes.iter().map(String::as_str).collect();
         for (i, choice) in self.layout.planes.iter().enumerate() {
             let path = format!("layout.planes[{i}].plane");
-            // A roof without planes is refused by itself.
-            if !planes.is_empty() && !planes.contains(&choice.plane.as_str()) {
-                faults.add(Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(&choice.plane).accepts(planes.join(", ")));
-            } else if self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
+            if has_plane(&planes, &choice.plane, &path, &mut faults) && self.layout.planes.iter().take(i).any(|other| other.plane == choice.plane) {
                 faults.add(Error::new(ErrorKind::Conflict, "two starts for one plane").at(path).value_of(&choice.plane).accepts("each plane once"));
             }
         }

@@ -10,7 +10,7 @@ use crate::junction::{Along, AlongLine, BeadSize, Bites, FixedLine, Pipe, PipeBa
 use crate::layout::{ClearOf, EndPart, LaidPanel, Obstacle, Prefer, SeamClearance, Start};
 use crate::num;
 use crate::record::{Calculation, Recorder};
-use crate::roof::{Plane, Point, Roof, Vertex};
+use crate::roof::{Plane, Point, Roof, Vertex, has_plane, plane_number};
 use crate::units::Length;
 
 /// Where a pipe stands: its middle.
@@ -223,10 +223,7 @@ impl Job {
                 let error = Error::new(ErrorKind::Conflict, "two pipes have one name").at(format!("{path}.name")).value_of(&pipe.name);
                 faults.add(error.accepts("a name that no other pipe has"));
             }
-            if !planes.is_empty() && !planes.contains(&pipe.plane.as_str()) {
-                let error = Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(format!("{path}.plane"));
-                faults.add(error.value_of(&pipe.plane).accepts(planes.join(", ")));
-            }
+            has_plane(planes, &pipe.plane, &format!("{path}.plane"), faults);
             faults.keep(pipe.diameter.positive(&format!("{path}.diameter")));
             if let PipePlace::OffLine { along, .. } = &pipe.place {
                 faults.keep(along.not_negative(&format!("{path}.place.off-line.along")));
@@ -255,17 +252,9 @@ impl Job {
     ) -> Result<Vec<PipeItem>, Error> {
         let (mut stood, mut faults) = (Vec::with_capacity(self.pipes.len()), Faults::default());
         for (number, choice) in self.pipes.iter().enumerate() {
-            let Some(plane) = roof.planes().iter().position(|p| p.name() == choice.plane) else {
-                // The planes of a cricket are the roof's too; any other was refused before.
-                faults.add(
-                    Error::new(ErrorKind::Unknown, "the roof has no plane of this name")
-                        .at(format!("pipes[{number}].plane"))
-                        .value_of(&choice.plane)
-                        .accepts("a plane of the roof"),
-                );
-                continue;
-            };
             let path = format!("pipes[{number}]");
+            let named = plane_number(roof.planes().iter().map(Plane::name), &choice.plane, format!("{path}.plane"));
+            let Some(plane) = faults.keep(named) else { continue };
             let at = faults.keep(choice.stand(roof, plane, &path).map_err(|e| if e.path().is_empty() { e.at(format!("{path}.place")) } else { e }));
             stood.extend(at.map(|at| Stood { number, choice, plane, at }));
         }

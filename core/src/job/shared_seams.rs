@@ -3,7 +3,7 @@
 use super::input::LayoutChoices;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::layout::Start;
-use crate::roof::{Beyond, Roof, Side};
+use crate::roof::{Beyond, Roof, Side, has_plane};
 use crate::units::{Length, ShopRounding};
 
 /// Planes whose seams meet across the lines between them: a ridge, a transition, a hip that both meet at one angle.
@@ -39,9 +39,10 @@ impl LayoutChoices {
             }
             for (k, name) in shared.planes.iter().enumerate() {
                 let path = format!("layout.shared[{i}].planes[{k}]");
-                if !planes.is_empty() && !planes.contains(&name.as_str()) {
-                    faults.add(Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(name).accepts(planes.join(", ")));
-                } else if seen.contains(&name.as_str()) {
+                if !has_plane(planes, name, &path, faults) {
+                    continue;
+                }
+                if seen.contains(&name.as_str()) {
                     faults.add(Error::new(ErrorKind::Conflict, "a plane shares its seams twice").at(path).value_of(name).accepts("each plane once"));
                 } else if k > 0 && self.planes.iter().any(|p| p.plane == *name) {
                     let fault = Error::new(ErrorKind::Conflict, "a plane that goes on from another has a start of its own").at(path).value_of(name);

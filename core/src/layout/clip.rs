@@ -55,14 +55,36 @@ impl Segment {
         } else if x >= self.x1 {
             self.y1
         } else {
-            // Symmetric in the two ends.
-            (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0)
+            self.through(x)
+        }
+    }
+
+    #[inline]
+    fn through(&self, x: f64) -> f64 {
+        // Symmetric in the two ends.
+        (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0)
+    }
+
+    /// Heights of the line at these x, of which only the first and the last may be its ends.
+    #[inline]
+    pub(crate) fn heights(&self, at: &[f64], out: &mut Vec<f64>) {
+        out.clear();
+        if self.y0.to_bits() == self.y1.to_bits() {
+            out.resize(at.len(), self.y0);
+            return;
+        }
+        out.extend(at.iter().map(|&x| self.through(x)));
+        if let (Some(y), Some(&x)) = (out.first_mut(), at.first()) {
+            *y = self.y(x);
+        }
+        if let (Some(y), Some(&x)) = (out.last_mut(), at.last()) {
+            *y = self.y(x);
         }
     }
 
     /// Height of the line at this x, which may lie beyond its ends.
     pub(crate) fn y_extended(&self, x: f64) -> f64 {
-        if x >= self.x0 && x <= self.x1 { self.y(x) } else { (self.y0 * (self.x1 - x) + self.y1 * (x - self.x0)) / (self.x1 - self.x0) }
+        if x >= self.x0 && x <= self.x1 { self.y(x) } else { self.through(x) }
     }
 
     /// What a finished panel has beyond the line at this x, which may lie beyond its ends.
@@ -198,7 +220,7 @@ impl<'a> Clipper<'a> {
     /// Of segments by their left ends, with every x at which one starts or ends, from the left.
     pub(crate) fn sorted(segments: &'a [Segment], breaks: Vec<f64>, links: Vec<[Option<Next>; 2]>) -> Clipper<'a> {
         let next_break = breaks.first().copied().unwrap_or(f64::INFINITY);
-        let (active, cells, runs) = (Vec::with_capacity(16), Vec::with_capacity(32), Vec::with_capacity(8));
+        let (active, cells, runs) = (Vec::with_capacity(16), Vec::with_capacity(8), Vec::with_capacity(4));
         let (labelled, parts, places, x) = (Vec::new(), Vec::new(), Vec::new(), f64::NEG_INFINITY);
         let (notches, notched) = (Vec::new(), Vec::new());
         Clipper { segments, links, next: 0, breaks, passed: 0, next_break, x, active, cells, labelled, runs, parts, places, notches, notched }
@@ -217,6 +239,8 @@ impl<'a> Clipper<'a> {
         self.cells.clear();
         self.runs.clear();
         let (mut x0, mut before) = (left, 0);
+        // The one run of the strip, as long as one trapezoid opens to the next.
+        let mut only: Option<RunSpan> = None;
         loop {
             let x1 = least(self.next_break, right);
             let first = self.cells.len();
@@ -227,7 +251,16 @@ impl<'a> Clipper<'a> {
                 self.cells.push(Trapezoid { lower: lower.line, upper: upper.line, x0, x1, foot, head, run: self.cells.len() });
             }
             if first > 0 {
-                self.join(before, first);
+                match self.cells.get_mut(before..) {
+                    Some([one, two]) if (before == 0 || only.is_some()) && one.opens_to(two) => {
+                        two.run = one.run;
+                        only.get_or_insert_with(|| RunSpan::first_of(one)).add(two);
+                    }
+                    _ => {
+                        only = None;
+                        self.join(before, first);
+                    }
+                }
             }
             before = first;
             self.x = x1;
@@ -237,14 +270,30 @@ impl<'a> Clipper<'a> {
             x0 = x1;
             self.pass();
         }
-        // In one slab every trapezoid is a run.
-        if before == 0 {
-            for cell in &self.cells {
-                self.runs.push(RunSpan::of(cell));
-            }
+        if let Some(run) = only {
+            self.runs.push(run.summed());
+        } else if before == 0 {
+            // In one slab every trapezoid is a run.
+            self.runs.extend(self.cells.iter().map(RunSpan::of));
         } else {
             self.gather();
         }
+    }
+
+    /// How many of the strips between these seams, from the first on, end before an edge does, and the two lines that bound all of them: the same numbers
+    /// as by [`cut`](Self::cut), which need not be asked for them.
+    pub(crate) fn skip(&mut self, seams: &[f64]) -> Option<(usize, [&'a Segment; 2])> {
+        let (&left, rest) = seams.split_first()?;
+        while self.next_break <= left {
+            self.pass();
+        }
+        let [lower, upper] = self.active.as_mut_slice() else { return None };
+        let next_break = self.next_break;
+        let count = rest.iter().take_while(|&&right| right <= next_break).count();
+        let &right = rest.get(count.checked_sub(1)?)?;
+        (lower.y, upper.y) = (lower.line.y(right), upper.line.y(right));
+        self.x = right;
+        Some((count, [lower.line, upper.line]))
     }
 
     /// Goes over the next break: what ends there goes, what starts there comes in at its place.
@@ -395,13 +444,12 @@ impl<'a> Clipper<'a> {
                 }
                 None => {
                     self.labelled.push(self.runs.len());
-                    let run = RunSpan::of(cell);
-                    self.runs.push(RunSpan { steps: steps(run.area), ..run });
+                    self.runs.push(RunSpan::first_of(cell));
                 }
             }
         }
         for run in &mut self.runs {
-            run.area = parted(run.steps);
+            *run = run.summed();
         }
         if !self.runs.is_sorted_by(|a, b| a.foot < b.foot) {
             self.runs.sort_by(|a, b| a.foot.total_cmp(&b.foot).then(a.left.total_cmp(&b.left)));
@@ -414,18 +462,20 @@ impl Trapezoid<'_> {
     fn go_on(old: &[Self], new: &[Self]) -> bool {
         let (mut apart, mut below) = (true, f64::NEG_INFINITY);
         for (one, two) in old.iter().zip(new) {
-            apart &= least(one.foot[1], two.foot[0]) >= below && least(one.head[1], two.head[0]) > most(one.foot[1], two.foot[0]);
+            apart &= least(one.foot[1], two.foot[0]) >= below && one.opens_to(two);
             below = most(one.head[1], two.head[0]);
         }
         apart && old.len() == new.len()
     }
 
-    fn area(&self) -> f64 {
-        ((self.head[0] - self.foot[0]) + (self.head[1] - self.foot[1])) * 0.5 * (self.x1 - self.x0)
+    /// Whether this one, left of a break, and that at its right have an opening in common.
+    #[inline]
+    fn opens_to(&self, right: &Self) -> bool {
+        least(self.head[1], right.head[0]) > most(self.foot[1], right.foot[0])
     }
 
-    fn clear(&self, foot: [f64; 2]) -> f64 {
-        most(self.head[0] - foot[0], self.head[1] - foot[1])
+    fn area(&self) -> f64 {
+        area(self.foot, self.head, [self.x0, self.x1])
     }
 }
 
@@ -440,11 +490,22 @@ impl RunSpan {
             area: cell.area(),
             foot: least(foot[0], foot[1]),
             head: most(head[0], head[1]),
-            clear: cell.clear(foot),
+            clear: clear(foot, head),
             label: cell.run,
             steps: 0,
             foot_of_slab: foot,
         }
+    }
+
+    /// The first of several trapezoids.
+    fn first_of(cell: &Trapezoid<'_>) -> RunSpan {
+        let run = RunSpan::of(cell);
+        RunSpan { steps: steps(run.area), ..run }
+    }
+
+    /// With the area of all its trapezoids.
+    fn summed(self) -> RunSpan {
+        RunSpan { area: parted(self.steps), ..self }
     }
 
     /// One trapezoid more. They come slab by slab from the left, and in a slab from the foot up.
@@ -456,7 +517,7 @@ impl RunSpan {
             self.foot = least(self.foot, least(cell.foot[0], cell.foot[1]));
         }
         self.head = most(self.head, most(cell.head[0], cell.head[1]));
-        self.clear = most(self.clear, cell.clear(self.foot_of_slab));
+        self.clear = most(self.clear, clear(self.foot_of_slab, cell.head));
     }
 }
 
@@ -483,6 +544,24 @@ fn extend<'a>(parts: &mut Vec<Part<'a>>, first: usize, line: &'a Segment, cell: 
         Some(last) if count > first && last.line.edge == line.edge => last.x1 = cell.x1,
         _ => parts.push(Part { line, x0: cell.x0, x1: cell.x1 }),
     }
+}
+
+/// Of a run between two lines its left and right side, its foot and head, its clear length and its area.
+#[inline]
+pub(crate) fn between(sides: [f64; 2], foot: [f64; 2], head: [f64; 2]) -> [f64; 6] {
+    [sides[0], sides[1], least(foot[0], foot[1]), most(head[0], head[1]), clear(foot, head), area(foot, head, sides)]
+}
+
+/// The area between two lines from their heights at both sides.
+#[inline]
+fn area(foot: [f64; 2], head: [f64; 2], sides: [f64; 2]) -> f64 {
+    ((head[0] - foot[0]) + (head[1] - foot[1])) * 0.5 * (sides[1] - sides[0])
+}
+
+/// The greatest length along the seams between two lines.
+#[inline]
+fn clear(foot: [f64; 2], head: [f64; 2]) -> f64 {
+    most(head[0] - foot[0], head[1] - foot[1])
 }
 
 /// The lesser of two numbers, neither of which is NaN.

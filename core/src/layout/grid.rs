@@ -6,6 +6,7 @@
 use crate::error::{Error, ErrorKind};
 use crate::roof::Bounds;
 use crate::units::Length;
+use core::iter::once;
 
 /// Strips that one plane may have.
 const STRIPS: i128 = 1_000_000;
@@ -104,13 +105,24 @@ impl Grid {
         self.length(self.first)
     }
 
+    /// The sides of the strips from the left, in millimetres from the middle: one more than there are strips.
+    pub(crate) fn sides(self) -> impl Iterator<Item = f64> {
+        // The seams between two strips lie within the bounds.
+        let [mut seam, pitch] = [self.first + self.pitch, self.pitch].map(word);
+        let between = (1..self.count()).map(move |_| {
+            let here = seam;
+            seam = seam.wrapping_add(pitch);
+            millimetres(here)
+        });
+        once(mm_within(-self.half_width)).chain(between).chain((self.count > 0).then(|| mm_within(self.half_width)))
+    }
+
     /// The strips from the left.
     pub(crate) fn strips(self) -> impl Iterator<Item = Strip> {
-        let (mut left, mut seam) = (mm_within(self.first.max(-self.half_width)), self.first);
-        (0..self.count).map(move |_| {
-            seam += self.pitch;
+        let mut sides = self.sides();
+        let mut left = sides.next().unwrap_or_default();
+        sides.map(move |right| {
             // One strip starts where the one before it ends.
-            let right = mm_within(seam.min(self.half_width));
             let strip = Strip { left, right };
             left = right;
             strip
@@ -158,7 +170,7 @@ impl Grid {
     /// From so many picometres from the left bound to millimetres from the middle: the same number as [`mm`](Self::mm) of the x there.
     pub(crate) fn mm_from_left(&self) -> impl Fn(f64) -> f64 {
         // Less than 2^53, and so is the difference.
-        let half_width = within(self.half_width);
+        let half_width = whole(word(self.half_width));
         move |across| (2.0 * across - half_width) / 2e9
     }
 
@@ -208,12 +220,20 @@ fn mm_of(half_picometres: i128) -> f64 {
 
 /// The same for what lies within an outline's bounds, which are less than 9 km across: it fits into one word, which makes a sweep of strips quick.
 fn mm_within(half_picometres: i128) -> f64 {
-    within(half_picometres) / 2e9
+    millimetres(word(half_picometres))
+}
+
+fn millimetres(half_picometres: i64) -> f64 {
+    whole(half_picometres) / 2e9
 }
 
 #[allow(clippy::cast_precision_loss, reason = "rounded once here, the same for both signs")]
-fn within(half_picometres: i128) -> f64 {
-    i64::try_from(half_picometres).unwrap_or(if half_picometres < 0 { i64::MIN } else { i64::MAX }) as f64
+fn whole(half_picometres: i64) -> f64 {
+    half_picometres as f64
+}
+
+fn word(half_picometres: i128) -> i64 {
+    i64::try_from(half_picometres).unwrap_or(if half_picometres < 0 { i64::MIN } else { i64::MAX })
 }
 
 fn half_picometres(mm: f64) -> Result<i128, Error> {

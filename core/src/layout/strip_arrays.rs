@@ -1,6 +1,6 @@
 //! Strips of many polygons in one call, as plain numbers: for a city of roofs, before ends and junctions are known.
 
-use super::clip::{Clipper, Segment};
+use super::clip::{Clipper, Segment, between};
 use super::grid::{Grid, Start};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::roof::{Bounds, Point, RingCheck};
@@ -71,6 +71,9 @@ struct Polygon {
     check: RingCheck,
     /// Of every run its strip, its number there, and left, right, foot, head, clear length and area.
     rows: Vec<(u32, u32, [f64; 6])>,
+    /// The sides of the strips, and the heights there of the two lines that bound some of them.
+    seams: Vec<f64>,
+    heights: [Vec<f64>; 2],
     /// How many polygons are left, with this one.
     left: usize,
     /// Every corner in millimetres: from the middle of the bounds, and from their foot.
@@ -193,7 +196,9 @@ impl StripArrays {
         if self.area.capacity() - self.area.len() >= strips {
             return;
         }
-        let runs = strips.max(strips.saturating_mul(polygons).min(AHEAD));
+        // Some strips hold several runs, and a column that must move costs more than room that is not used.
+        let all = strips.saturating_mul(polygons).min(AHEAD);
+        let runs = strips.max(all + all / 2);
         for column in [&mut self.polygon, &mut self.strip, &mut self.run] {
             column.reserve(runs);
         }
@@ -209,11 +214,27 @@ impl StripArrays {
         self.reserve(grid.count(), of.left);
         let rows = &mut of.rows;
         rows.clear();
-        for (strip, sides) in (0..).zip(grid.strips()) {
-            clipper.cut(sides.left, sides.right);
-            for (run, r) in (0..).zip(clipper.spans()) {
-                rows.push((strip, run, [r.left, r.right, r.foot, r.head, r.clear, r.area]));
-            }
+        of.seams.clear();
+        of.seams.extend(grid.sides());
+        let (mut strip, mut rest) = (0, of.seams.as_slice());
+        while let [left, right, ..] = *rest {
+            // Mostly two lines bound several strips.
+            let done = if let Some((count, lines)) = clipper.skip(rest) {
+                let seams = rest.get(..=count).unwrap_or_default();
+                for (heights, line) in of.heights.iter_mut().zip(lines) {
+                    line.heights(seams, heights);
+                }
+                let [feet, heads] = &of.heights;
+                let ends = pairs(seams).zip(pairs(feet).zip(pairs(heads)));
+                rows.extend((strip..).zip(ends).map(|(strip, (sides, (foot, head)))| (strip, 0, between(sides, foot, head))));
+                count
+            } else {
+                clipper.cut(left, right);
+                rows.extend((0..).zip(clipper.spans()).map(|(run, r)| (strip, run, [r.left, r.right, r.foot, r.head, r.clear, r.area])));
+                1
+            };
+            strip += u32::try_from(done).unwrap_or(u32::MAX);
+            rest = rest.get(done..).unwrap_or_default();
         }
         // Column by column, which is quicker than row by row.
         self.polygon.extend(rows.iter().map(|_| polygon));
@@ -226,6 +247,11 @@ impl StripArrays {
         self.clear.extend(rows.iter().map(|(.., [.., clear, _])| clear * back));
         self.area.extend(rows.iter().map(|(.., [.., area])| area * (back * back)));
     }
+}
+
+/// Each number with the one after it.
+fn pairs(of: &[f64]) -> impl Iterator<Item = [f64; 2]> {
+    of.iter().zip(of.get(1..).unwrap_or_default()).map(|(&a, &b)| [a, b])
 }
 
 #[allow(clippy::cast_precision_loss, reason = "a unit's picometres are a whole number far below 2^53")]

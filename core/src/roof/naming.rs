@@ -38,20 +38,35 @@ fn internal() -> Error {
     Error::new(ErrorKind::Internal, "a number of a plane, an edge or a wall is out of step")
 }
 
+/// Where the planes' edges meet, and where they miss each other by a gap.
+pub(super) struct Meet {
+    edges: Vec<RoofEdge>,
+    met: Vec<Meeting>,
+    missed: Vec<NearMiss>,
+}
+
+impl Meet {
+    /// A step that is named is no gap.
+    pub(super) fn of<'a>(planes: impl Iterator<Item = &'a Plane>, steps: &[StepInput], tolerance: Length) -> Meet {
+        let numbered: Vec<(usize, &Plane)> = planes.enumerate().collect();
+        let edges = RoofEdge::all(&numbered);
+        let (met, mut missed) = meetings(&edges, tolerance, practice::GAP);
+        missed.retain(|m| {
+            let of = |edge: usize| edges.get(edge).and_then(|e| numbered.get(e.id.plane));
+            of(m.edges.0).zip(of(m.edges.1)).is_none_or(|(a, b)| !steps::parts(steps, a.1, b.1))
+        });
+        Meet { edges, met, missed }
+    }
+}
+
 /// All lines in the order of planes and edges, and the cautions on them, on walls and on gaps.
 pub(super) fn name_lines(
     planes: &[Plane],
     walls: &[Wall],
     (steps, joints): (&[StepInput], &[ExpansionJointInput]),
+    Meet { edges, met, missed }: Meet,
     tolerance: Length,
 ) -> Result<(Vec<Line>, Vec<Caution>), Error> {
-    let numbered: Vec<(usize, &Plane)> = planes.iter().enumerate().collect();
-    let edges = RoofEdge::all(&numbered);
-    let (met, mut missed) = meetings(&edges, tolerance, practice::GAP);
-    missed.retain(|m| {
-        let of = |edge: usize| edges.get(edge).and_then(|e| planes.get(e.id.plane));
-        of(m.edges.0).zip(of(m.edges.1)).is_none_or(|(a, b)| !steps::parts(steps, a, b))
-    });
     let near_walls = near_walls(&edges, walls, tolerance);
     let found = steps::find(steps, planes, &edges, tolerance)?;
     let mut parted = expansion_joints::find(joints, planes, &edges, &met, tolerance)?;
@@ -77,15 +92,10 @@ pub(super) fn name_lines(
 }
 
 /// A fault for each gap between planes, at the vertex that its first edge leaves.
-pub(super) fn refuse_gaps(built: &[(String, Plane)], steps: &[StepInput], tolerance: Length, faults: &mut Faults) {
-    let numbered: Vec<(usize, &Plane)> = built.iter().enumerate().map(|(i, (_, p))| (i, p)).collect();
-    let edges = RoofEdge::all(&numbered);
-    for miss in meetings(&edges, tolerance, practice::GAP).1 {
-        let (Some(e), Some(f)) = (edges.get(miss.edges.0), edges.get(miss.edges.1)) else { continue };
+pub(super) fn refuse_gaps(built: &[(String, Plane)], meet: &Meet, tolerance: Length, faults: &mut Faults) {
+    for miss in &meet.missed {
+        let (Some(e), Some(f)) = (meet.edges.get(miss.edges.0), meet.edges.get(miss.edges.1)) else { continue };
         let (Some((at, plane)), Some((_, other))) = (built.get(e.id.plane), built.get(f.id.plane)) else { continue };
-        if steps::parts(steps, plane, other) {
-            continue;
-        }
         let ring = e.id.ring.checked_sub(1).map_or_else(|| "outer".to_owned(), |h| format!("holes[{h}].ring"));
         let said = format!("a gap between edge {} of {} and edge {} of {}", e.id.given, plane.name(), f.id.given, other.name());
         let gap = Length::from_mm(miss.gap).map_or_else(|_| format!("{} mm", miss.gap), |gap| gap.to_string());

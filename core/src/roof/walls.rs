@@ -2,6 +2,7 @@
 
 use super::matching::{RoofEdge, Stretch};
 use super::overlap::Box2;
+use super::plane_number::has_plane;
 use super::vertex::{Twice, Vertex};
 use super::{Plane, PlaneInput, Point};
 use crate::error::{Error, ErrorKind, Faults};
@@ -44,6 +45,7 @@ pub struct Wall {
 
 pub(super) fn check(walls: &[Wall], planes: &[PlaneInput], tolerance: f64, faults: &mut Faults) {
     let mut names = BTreeSet::new();
+    let named: Vec<&str> = planes.iter().map(|p| p.name.as_str()).collect();
     for (i, wall) in walls.iter().enumerate() {
         if wall.name.trim().is_empty() {
             faults.add(Error::new(ErrorKind::Missing, "a wall needs a name").at(format!("walls[{i}].name")));
@@ -54,13 +56,8 @@ pub(super) fn check(walls: &[Wall], planes: &[PlaneInput], tolerance: f64, fault
         if num::hypot(d[0], d[1]) <= tolerance {
             faults.add(Error::new(ErrorKind::Geometry, "a wall has no length").at(format!("walls[{i}]")).accepts("ends farther apart than the tolerance"));
         }
-        for (k, name) in wall.carries.iter().enumerate().filter(|(_, name)| planes.iter().all(|p| p.name != **name)) {
-            faults.add(
-                Error::new(ErrorKind::Unknown, format!("no plane that the wall {} could carry has this name", wall.name))
-                    .at(format!("walls[{i}].carries[{k}]"))
-                    .value_of(name)
-                    .accepts("the name of a plane of the roof"),
-            );
+        for (k, name) in wall.carries.iter().enumerate() {
+            has_plane(&named, name, &format!("walls[{i}].carries[{k}]"), faults);
         }
     }
 }

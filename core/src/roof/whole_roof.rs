@@ -4,7 +4,7 @@ use super::crickets::{CricketInput, PlacedCricket, place};
 use super::drainage::{Drain, drains};
 use super::expansion_joints::ExpansionJointInput;
 use super::line::Line;
-use super::naming;
+use super::naming::{self, Meet};
 use super::overlap::{Box2, near_pairs, overlap};
 use super::plan_edges::PlanEdges;
 use super::plane_number::plane_number;
@@ -196,7 +196,8 @@ impl Roof {
     /// # Errors
     /// [`ErrorKind::Unknown`] if there is none.
     pub fn plane(&self, name: &str) -> Result<&Plane, Error> {
-        self.planes.iter().find(|p| p.name() == name).ok_or_else(|| Error::new(ErrorKind::Unknown, "no plane has this name").value_of(name))
+        let number = plane_number(self.planes.iter().map(Plane::name), name, "")?;
+        self.planes.get(number).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(number))
     }
 
     /// The line of this name.
@@ -256,8 +257,9 @@ impl Calculation for RoofInput {
         // Planes at fault, or holes that are, have no cricket that could be checked.
         let crickets = if faults.is_empty() { self.set_crickets(&mut built, used, &mut faults, r)? } else { Vec::new() };
         check_planes(&built, used, &mut faults);
+        let meet = Meet::of(built.iter().map(|(_, p)| p), &self.steps, used);
         if self.gaps == GapChoice::Refuse {
-            naming::refuse_gaps(&built, &self.steps, used, &mut faults);
+            naming::refuse_gaps(&built, &meet, used, &mut faults);
         }
         faults.check()?;
 
@@ -273,7 +275,7 @@ impl Calculation for RoofInput {
                     .source(Source::geometry())
             });
         }
-        let (lines, mut found) = naming::name_lines(&planes, &self.walls, (&self.steps, &self.expansion_joints), used)?;
+        let (lines, mut found) = naming::name_lines(&planes, &self.walls, (&self.steps, &self.expansion_joints), meet, used)?;
         for line in &lines {
             naming::tell(line, &planes, r);
         }

@@ -8,7 +8,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::Pitch;
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
-use crate::roof::{Outline, RoofInput, Vertex, Wall};
+use crate::roof::{Outline, RoofInput, Vertex, Wall, plane_number};
 use crate::units::{Angle, Length};
 
 /// The most planes and joints that are solved at once.
@@ -385,11 +385,7 @@ impl JoinedPlanes {
         }
         faults.check()?;
         let mut faults = Faults::default();
-        let number = |name: &str, path: String| {
-            let names = || self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
-            let found = self.planes.iter().position(|p| p.name == name);
-            found.ok_or_else(|| Error::new(ErrorKind::Unknown, "the roof has no plane of this name").at(path).value_of(name).accepts(names()))
-        };
+        let number = |name: &str, path: &str| plane_number(self.planes.iter().map(|p| p.name.as_str()), name, path);
         let mut joints: Vec<Numbered> = Vec::new();
         for (k, joint) in self.joints.iter().enumerate() {
             let path = format!("joints[{k}]");
@@ -417,7 +413,7 @@ impl JoinedPlanes {
         let mut ties: Vec<NumberedTie> = Vec::new();
         for (k, tie) in self.ties.iter().enumerate() {
             let path = format!("ties[{k}]");
-            let plane = faults.keep(number(&tie.plane, format!("{path}.plane")));
+            let plane = faults.keep(number(&tie.plane, &format!("{path}.plane")));
             let from = faults.keep(self.edge_at(&tie.from, &sheets).map_err(|e| e.under(&format!("{path}.from"))));
             let (Some(plane), Some((from, edge))) = (plane, from) else { continue };
             let count = sheets.get(plane).map_or(0, |s: &Sheet| s.local.len());
@@ -430,7 +426,7 @@ impl JoinedPlanes {
             }
             ties.push(NumberedTie { plane, corner: tie.corner, from, edge, along: tie.along.mm(), out: tie.out.mm(), up: tie.up.mm() });
         }
-        let anchor = faults.keep(number(&self.anchor.plane, "anchor.plane".to_owned()));
+        let anchor = faults.keep(number(&self.anchor.plane, "anchor.plane"));
         if let Some((number, plane)) = anchor.and_then(|a| self.planes.get(a).map(|p| (a, p))) {
             if plane.pitch.is_none() {
                 let said = Error::new(ErrorKind::Missing, format!("the anchored plane {} needs its pitch", plane.name));
@@ -454,10 +450,8 @@ impl JoinedPlanes {
     /// A plane and an edge of it or of a hole in it, by number.
     fn edge_at(&self, edge: &PlaneEdge, sheets: &[Sheet]) -> Result<(usize, EdgeAt), Error> {
         let unknown = |what: String, path: &str| Error::new(ErrorKind::Unknown, what).at(path);
-        let Some((plane, given)) = self.planes.iter().enumerate().find(|(_, p)| p.name == edge.plane) else {
-            let names = self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
-            return Err(unknown("the roof has no plane of this name".to_owned(), "plane").value_of(&edge.plane).accepts(names));
-        };
+        let plane = plane_number(self.planes.iter().map(|p| p.name.as_str()), &edge.plane, "plane")?;
+        let given = self.planes.get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
         let ring = match &edge.hole {
             None => 0,
             Some(hole) => match given.holes.iter().position(|h| h.name == *hole) {

@@ -15,7 +15,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::practice::roof as practice;
 use crate::record::{Calculation, Recorder, Source, Step};
-use crate::roof::{Line, Opening, Outline, Plane, Point, Roof, Vertex};
+use crate::roof::{Line, Opening, Outline, Plane, Point, Roof, Vertex, plane_number};
 use crate::units::{Angle, Length};
 
 /// The most planes of a sketch.
@@ -170,14 +170,7 @@ impl SketchedRoof {
         }
         let start = match &self.start {
             None => Some(0),
-            Some(name) => {
-                let found = self.planes.iter().position(|p| p.name == *name);
-                if found.is_none() {
-                    let names = self.planes.iter().map(|p| p.name.as_str()).collect::<Vec<_>>().join(", ");
-                    faults.add(Error::new(ErrorKind::Unknown, "the sketch has no plane of this name").at("start").value_of(name).accepts(names));
-                }
-                found
-            }
+            Some(name) => faults.keep(plane_number(self.planes.iter().map(|p| p.name.as_str()), name, "start")),
         };
         faults.check()?;
         let outlines = with_corners_between(&outlines, &WallLines::new(&self.walls, tolerance.mm()), tolerance.mm())?;
