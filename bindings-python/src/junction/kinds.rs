@@ -183,7 +183,7 @@ kind! {
     /// >>> top_edge = {"hem": '1/2"', "screws_below": "1 in", "screws": row}
     /// >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     /// >>> end |= {"flange": "12 in", "hold_back": '1 1/2"'}
-    /// >>> flashing = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "9 in",
+    /// >>> detail = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "9 in",
     /// ...     "top_edge": top_edge, "cleat": cleat, "head_lap": "1 in"}
     /// >>> lower, upper = {"pitch": "3:12", "levels": levels}, {"pitch": "8:12", "levels": levels}
     /// >>> transition = PitchTransition.from_dict({"lower": lower, "upper": upper, "detail": detail})

@@ -38,9 +38,13 @@ fn band(name: &'static str, axis: &Axis, (from, to): (f64, f64), inner: (f64, f6
 
 /// A band with square ends at a height: its outer face, and how thick it is.
 pub(super) fn band_at(name: &'static str, axis: &Axis, (from, to): (f64, f64), (face, thick): (f64, f64), pitch: f64) -> Band {
-    let raised = band(name, axis, (from, to), (from, to), thick, pitch);
-    let up = |p: Point| (p.0 + axis.n.0 * face, p.1 + axis.n.1 * face);
-    Band { name, ring: raised.ring.into_iter().map(up).collect(), hatch: raised.hatch.into_iter().map(|(a, b)| (up(a), up(b))).collect() }
+    raised(band(name, axis, (from, to), (from, to), thick, pitch), axis, face)
+}
+
+/// A band so far out.
+fn raised(band: Band, axis: &Axis, by: f64) -> Band {
+    let up = |p: Point| (p.0 + axis.n.0 * by, p.1 + axis.n.1 * by);
+    Band { name: band.name, ring: band.ring.into_iter().map(up).collect(), hatch: band.hatch.into_iter().map(|(a, b)| (up(a), up(b))).collect() }
 }
 
 /// The decks, from a slot at the line on where there is one, and the wall or the face on the other side.
@@ -84,10 +88,13 @@ pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, axes: &Axe
     out
 }
 
-/// What builds a deck up, from the far end of its plane to the line or to the slot there.
+/// What builds a deck up, from the far end of its plane to the line or to the slot there, cut off square or plumb, whichever is shorter.
 pub(super) fn packing(axis: &Axis, top: f64, (far, slot): (f64, f64)) -> Option<Band> {
     let near = far.signum() * slot;
-    (top > 0.0).then(|| band_at("built-up deck", axis, (near.min(far), near.max(far)), (top, top), 7.0))
+    let plumb = near + top * axis.d.1 / axis.d.0;
+    let above = if far < 0.0 { near.min(plumb) } else { near.max(plumb) };
+    let ends = |near: f64| (near.min(far), near.max(far));
+    (top > 0.0).then(|| raised(band("built-up deck", axis, ends(above), ends(near), top, 7.0), axis, top))
 }
 
 /// The wall under a coping, so thick, its top along the line from the outer axis' start to the inner's.

@@ -140,6 +140,9 @@ fn trims_that_cross_a_joint_lap_loose_by_what_it_opens() {
     let rake = packet.junction("rake 3").unwrap();
     let trim = packet.trims.iter().find(|t| t.name == "rake trim" && t.runs.iter().any(|r| r.line == Some(rake.line))).unwrap();
     let run = trim.runs.iter().find(|r| r.line == Some(rake.line)).unwrap();
+    // Four pieces of 10 ft lapped by 4 in and a fifth have four laps, the loose one is the fifth: two beads across the girth in each.
+    let beads = rake.along.beads.iter().find(|b| b.name == "laps of the rake trim").unwrap();
+    assert!(run.pieces.len() == 5 && near(beads.length, 5.0 * 2.0 * trim.flat.girth().mm()), "{} {}", beads.length, trim.flat.girth());
     // At its upper end it takes the ridge's corner too.
     assert!(near(run.run, slope(38.0 * 304.8) + wanted + practice::assembly::CORNER_ALLOWANCE.mm()), "{}", run.run);
 }
@@ -202,15 +205,55 @@ fn what_does_not_fit_is_refused_by_its_path() {
     let mut bare = maltings_with(&[]);
     bare["junctions"]["kinds"].as_array_mut().unwrap().truncate(3);
     assert_eq!(refused(&bare).allowed(), Some("a detail for the kind expansion joint across"));
-    // An upper plane that is wider than the one below it has an eave on a deck that is built up.
+    // Above a step the deck is where the roof has it.
+    let mut stepped = mono(
+        json!([strip("low", ("0'", "32'"), ("0'", "30'")), strip("high", ("0'", "32'"), ("30'", "60'")), strip("porch", ("32'", "40'"), ("0'", "30'"))]),
+        json!([{"fixed": "low", "sliding": "high"}]),
+    );
+    *at(&mut stepped, "roof.planes[1].shape.plan.outer[1].x") = json!("40'");
+    *at(&mut stepped, "roof.planes[1].shape.plan.outer[2].x") = json!("40'");
+    *at(&mut stepped, "roof.planes[2].shape.plan.anchor.z") = json!("12'");
+    stepped["roof"]["steps"] = json!([{"lower": "porch", "upper": "high"}]);
+    let annexe: Value = super::test_jobs::annexe_json();
+    let step = annexe["junctions"]["kinds"].as_array().unwrap().iter().find(|k| k.get("step").is_some()).unwrap().clone();
+    stepped["junctions"]["kinds"].as_array_mut().unwrap().push(step);
+    stepped["roof"]["walls"] = json!([{"name": "cheek", "from": {"x": "32'", "y": "0'"}, "to": {"x": "32'", "y": "30'"}}]);
+    let side = super::test_jobs::demo_json()["junctions"]["kinds"].as_array().unwrap().iter().find(|k| k.get("sidewall").is_some()).unwrap().clone();
+    stepped["junctions"]["kinds"].as_array_mut().unwrap().push(side);
+    let e = refused(&stepped);
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "lines.step 1"), "{e}");
+    assert!(e.message().contains("lies on the deck of high, which expansion joint across 1 builds up by 48.92548 mm"), "{e}");
+}
+
+#[test]
+fn an_eave_and_a_chimney_above_a_joint_stand_on_the_packing() {
+    // An upper plane that is wider than the one below it has an eave beside the joint, and a hole in it a curb.
     let mut wide = maltings_with(&[]);
     for corner in [1, 2] {
         *at(&mut wide, &format!("roof.planes[1].shape.plan.outer[{corner}].x")) = json!("70'");
     }
-    wide["junctions"]["kinds"].as_array_mut().unwrap().push(high_edge());
-    let e = refused(&wide);
-    assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "lines.eave 2"), "{e}");
-    assert!(e.message().contains("lies on the deck of south upper, which expansion joint across 1 builds up by 48.92548 mm"), "{e}");
+    *at(&mut wide, "roof.planes[1].shape.plan.holes") = json!([{"name": "chimney", "ring": [
+        {"x": "20'", "y": "60'"}, {"x": "24'", "y": "60'"}, {"x": "24'", "y": "63'"}, {"x": "20'", "y": "63'"}]}]);
+    let demo = super::test_jobs::demo_json();
+    let kinds = wide["junctions"]["kinds"].as_array_mut().unwrap();
+    kinds.push(high_edge());
+    for name in ["curb-front", "curb-side", "curb-back"] {
+        kinds.push(demo["junctions"]["kinds"].as_array().unwrap().iter().find(|k| k.get(name).is_some()).unwrap().clone());
+    }
+    let packet = work(&wide).unwrap();
+    let upper = packet.roof.planes().iter().position(|p| p.name() == "south upper").unwrap();
+    let of = |name: &str, trim: &str| packet.junction(name).unwrap().section.trim(trim).unwrap().corners.clone();
+    let eaves: Vec<_> = packet.junctions.iter().filter(|j| j.kind == LineKind::Eave).collect();
+    let high = eaves.iter().find(|j| j.first.plane == upper).unwrap();
+    assert!(near(high.first.levels.built_up, inch(PACKING)));
+    // Its flange lies on the packing, as high over the deck as that, the one at the foot of the roof on the deck.
+    let (sin, cos) = (1.0 / 17.0_f64.sqrt(), 4.0 / 17.0_f64.sqrt());
+    let over = |c: &crate::junction::SectionPoint| c.z.mm() * cos + c.x.mm() * sin;
+    let (low, high) = (of("eave 1", "eave trim")[0], of(&high.name, "eave trim")[0]);
+    assert!((over(&low)).abs() < 1e-6 && (over(&high) - inch(PACKING)).abs() < 1e-6, "{} {}", over(&low), over(&high));
+    // Behind the chimney the pan lies on the underlayment over it.
+    let pan = of("curb back 1", "back pan");
+    assert!((over(&pan[0]) - inch(PACKING + 1.0 / 16.0)).abs() < 1e-6, "{}", over(&pan[0]));
 }
 
 fn strip(name: &str, (x0, x1): (&str, &str), (y0, y1): (&str, &str)) -> Value {

@@ -44,11 +44,7 @@ const fn is_joint(kind: LineKind) -> bool {
     matches!(kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross)
 }
 
-/// Kinds whose metal lies on the deck itself, of any plane beside them or of the upper one alone.
-const fn lies_on_deck(kind: LineKind) -> bool {
-    matches!(kind, LineKind::Eave | LineKind::Valley | LineKind::CurbBack)
-}
-
+/// Kinds whose upper deck is where the roof has it.
 const fn lies_on_upper_deck(kind: LineKind) -> bool {
     matches!(kind, LineKind::Step | LineKind::SteepToShallow | LineKind::ShallowToSteep)
 }
@@ -73,21 +69,16 @@ pub(super) fn built_up(roof: &Roof, chosen: &[Option<Chosen<'_>>]) -> Result<Vec
         }
     }
     for line in roof.lines() {
-        let upper = line.crossing().map(|(upper, _)| upper).filter(|_| lies_on_upper_deck(line.kind));
-        let sides = line.sides().map(|s| s.plane).filter(|plane| lies_on_deck(line.kind) || upper == Some(*plane));
-        for plane in sides {
-            if let Some((packing, of)) = out.get(plane).copied().flatten() {
-                faults.add(
-                    Error::new(
-                        ErrorKind::Impossible,
-                        format!("metal of the {} lies on the deck of {}, which {of} builds up by {packing}", line.kind, name(plane)),
-                    )
+        if let Some((plane, _)) = line.crossing().filter(|_| lies_on_upper_deck(line.kind))
+            && let Some((packing, of)) = out.get(plane).copied().flatten()
+        {
+            faults.add(
+                Error::new(ErrorKind::Impossible, format!("metal of the {} lies on the deck of {}, which {of} builds up by {packing}", line.kind, name(plane)))
                     .at(format!("lines.{}", line.name))
                     .value_of(packing)
                     .accepts("a deck that no joint builds up")
                     .cured_by("planes that part otherwise, so that no joint lies below this line"),
-                );
-            }
+            );
         }
     }
     faults.check()?;

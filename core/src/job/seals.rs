@@ -15,16 +15,26 @@ fn joined(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool 
     here.is_some_and(|c| !c.pairs.iter().any(|p| (p.first == junction.name || p.second == junction.name) && p.rule == PairRule::NoRule))
 }
 
+/// Whether the line's trims lap loose over those of another at this end, beyond an expansion joint.
+fn slides(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool {
+    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end));
+    here.is_some_and(|c| c.pairs.iter().any(|p| matches!(&p.rule, PairRule::Slides { over, .. } if *over == junction.name)))
+}
+
 /// Where trims lap: their pieces are set from the line's lower end.
 fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<TrimJoints>, Error> {
     let before = corners.ends.get(junction.line).map_or(Length::ZERO, |e| e.at_start);
     let up = starts_low(roof, junction.line);
+    let at_start = slides(corners, junction, LineEnd::Start).then_some(Length::ZERO);
+    let at_end = slides(corners, junction, LineEnd::End).then_some(junction.along.length);
     let mut out = Vec::new();
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
         let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
             let pieces: Vec<Length> = if up { run.pieces.clone() } else { run.pieces.iter().rev().copied().collect() };
-            out.push(TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &pieces, before, junction.along.length)?);
+            let mut laps = TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &pieces, before, junction.along.length)?;
+            laps.at = at_start.into_iter().chain(laps.at).chain(at_end).collect();
+            out.push(laps);
         }
     }
     // The pan's own end lies on what is below it, in its beads.

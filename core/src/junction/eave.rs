@@ -234,8 +234,8 @@ impl Eave {
         });
 
         let level = match self.detail.flange.lies {
-            FlangeLies::UnderUnderlayment => Length::ZERO,
-            FlangeLies::OverUnderlayment => self.roof.levels.underlayment,
+            FlangeLies::UnderUnderlayment => self.roof.levels.built_up,
+            FlangeLies::OverUnderlayment => self.roof.levels.bed()?,
         };
         let deck = Support { rise: deck_rise, height: level };
         let corner = deck.meets(&Support { rise: heading, height: packing })?;

@@ -90,11 +90,12 @@ impl Line {
         (along * self.cos - height * self.sin, self.up + along * self.sin + height * self.cos)
     }
 
-    /// What lies behind the face from the line onto it, so far, and packing of this height over it; its back is cut off at the line, where it meets what
-    /// stands beside it.
+    /// What lies behind the face from the line onto it, so far, and packing of this height over it, cut off square or plumb, whichever is shorter; its back is
+    /// cut off at the line, where it meets what stands beside it.
     fn solid(self, packing: f64, (start, to): (f64, f64)) -> Convex {
-        let back = start + 2.0 * SOLID * to.signum();
-        Convex::four([self.point(start, packing), self.point(to, packing), self.point(to, -SOLID), self.point(back, -SOLID)])
+        let (back, plumb) = (start + 2.0 * SOLID * to.signum(), start + packing * self.sin / self.cos);
+        let top = if to < 0.0 { start.min(plumb) } else { start.max(plumb) };
+        Convex::four([self.point(if packing > 0.0 { top } else { start }, packing), self.point(to, packing), self.point(to, -SOLID), self.point(back, -SOLID)])
     }
 
     fn block(self, (from, to): (f64, f64), (low, high): (f64, f64)) -> Convex {

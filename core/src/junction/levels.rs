@@ -57,9 +57,14 @@ impl Levels {
         ]
     }
 
+    /// The underlayment's upper face above the deck: what metal on the underlayment lies on.
+    pub(super) fn bed(&self) -> Result<Length, Error> {
+        (self.built_up + self.underlayment).length()
+    }
+
     /// The pan's underside above the deck.
     pub(super) fn under_pan(&self) -> Result<Length, Error> {
-        (self.built_up + self.underlayment + self.stand_off).length()
+        (self.bed()? + self.stand_off).length()
     }
 
     /// The pan's upper face above the deck: what drains.

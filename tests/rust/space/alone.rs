@@ -131,7 +131,13 @@ fn asked(demo: &Value, kind: &str, draw: &mut Draw) -> Asked {
     }
     let sheets = (draw.between(0.45, 0.9), draw.between(0.8, 1.2));
     let mut detail = drawn(demo, kind, draw, sheets);
-    let (l1, l2) = (levels(draw), levels(draw));
+    let (mut l1, mut l2) = (levels(draw), levels(draw));
+    // Packing under all of both planes; a transition has packing of its own.
+    if !kind.contains("-to-") && draw.toss() {
+        let packing = draw.between(0.0, 60.0);
+        l1["built_up"] = mm(packing);
+        l2["built_up"] = mm(packing + draw.between(0.0, 2.0));
+    }
     let azimuth = draw.between(0.0, 360.0).to_radians();
     let x = v(azimuth.cos(), azimuth.sin(), 0.0);
     let along = UP.cross(x);

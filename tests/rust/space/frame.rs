@@ -30,9 +30,14 @@ impl Layers {
         }
     }
 
+    /// Upper face of the underlayment above the deck.
+    pub(crate) fn bed(&self) -> f64 {
+        self.built_up + self.underlayment
+    }
+
     /// Upper face of the pan above the deck.
     pub(crate) fn pan_face(&self) -> f64 {
-        self.built_up + self.underlayment + self.stand_off + self.pan
+        self.bed() + self.stand_off + self.pan
     }
 
     /// Underside of a trim on the seam tops above the deck.

@@ -11,7 +11,7 @@ from .trim import Profile
 from .units import Angle, Length, Volume
 from typing import Any, final
 
-__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "CopingCleat", "CopingPiece", "CopingPieces", "CopingRun", "CopingScrews", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanEndCut", "PanEndLeg", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "SealBreak", "SealCheck", "SealedLine", "SeamPlugs", "SideBays", "SideSeal", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TrimRun"]
+__all__ = ["Bay", "BeadRun", "Beside", "CleatRun", "ClipGroup", "ClipRule", "ClipSchedule", "ClosureGroup", "ClosureList", "ClosureRow", "CopingCleat", "CopingCorner", "CopingMeets", "CopingPiece", "CopingPieces", "CopingRun", "CopingScrews", "Corner", "CornerLine", "CornerPair", "EdgeMovement", "FastenerRow", "LineAssembly", "PanEndCut", "PanEndLeg", "PanelPin", "PlaneMovement", "PlanePins", "RoofCorners", "RunOfCoping", "SealBreak", "SealCheck", "SealedLine", "SeamPlugs", "SideBays", "SideSeal", "Stretch", "StruckLine", "TapeReading", "TapeRun", "TeeOnRun", "TrimRun"]
 
 @final
 class Bay:
@@ -244,6 +244,47 @@ class ClipGroup:
         """
 
 @final
+class ClipRule:
+    """
+    How clips are set along the seams of a plane. What it has not is ``None``: only clips on open framing have supports.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def end_distance(self, /) -> Length:
+        """
+        Of the first and last clip from the ends of the seam: as set on a deck, at the most on supports.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        What it is: ``spaced`` on a deck, or ``on-supports``.
+        """
+    @property
+    def source(self, /) -> Source:
+        """
+        Whose spacing it is.
+        """
+    @property
+    def spacing(self, /) -> Length:
+        """
+        Greatest spacing on centre.
+        """
+    @property
+    def support_use(self, /) -> str | None:
+        """
+        Which supports carry a clip: ``every`` or ``fewest``.
+        """
+    @property
+    def supports(self, /) -> list[Length] | None:
+        """
+        The supports, as heights up the slope in the plane's own axes, ascending.
+        """
+
+@final
 class ClipSchedule:
     """
     The clips of a plane.
@@ -444,6 +485,63 @@ class CopingCleat:
         """
 
 @final
+class CopingCorner:
+    """
+    Where two runs of coping meet.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Vertex:
+        """
+        Where: the outer edges' corner, or the middle of the wall that ends at a tee.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        What is made there: ``outside``, ``inside`` or ``tee``.
+        """
+    @property
+    def runs(self, /) -> tuple[int, int]:
+        """
+        The two runs by number; at a tee the first goes through.
+        """
+    @property
+    def turn(self, /) -> Angle:
+        """
+        How far the second run turns from the first in plan; at a tee, from the run that goes through to the one that ends on it.
+        """
+
+@final
+class CopingMeets:
+    """
+    What an end of a run of coping meets. What it has not is ``None``.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def corner(self, /) -> int | None:
+        """
+        The number of the corner or tee, among the packet's ``coping_corners``.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        What it is: ``free``, ``corner`` or ``wall``.
+        """
+    @property
+    def wall(self, /) -> str | None:
+        """
+        The name of the higher wall.
+        """
+
+@final
 class CopingPiece:
     """
     Pieces of coping of one length.
@@ -478,6 +576,11 @@ class CopingPieces:
     def bead(self, /) -> Length:
         """
         Beads in all joints together.
+        """
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What to know before it is made.
         """
     @property
     def cleats(self, /) -> list[CopingCleat]:
@@ -616,6 +719,11 @@ class CopingScrews:
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
     @property
+    def bites(self, /) -> str:
+        """
+        What they bite: ``structure``, ``panel``, ``slot`` or ``trim``.
+        """
+    @property
     def count(self, /) -> int:
         """
         How many.
@@ -724,6 +832,11 @@ class CornerPair:
         The first line, by name.
         """
     @property
+    def joint(self, /) -> str | None:
+        """
+        The expansion joint over which they slide.
+        """
+    @property
     def over(self, /) -> str | None:
         """
         The line on top: the one that laps over the other, or the third that covers both.
@@ -731,7 +844,8 @@ class CornerPair:
     @property
     def rule(self, /) -> str:
         """
-        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
+        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``, or ``slides``
+        loose where an expansion joint parts them; ``covered`` by a third
         that laps over both; or ``no-rule`` sets them in order.
         """
     @property
@@ -1141,6 +1255,52 @@ class RoofCorners:
         """
 
 @final
+class RunOfCoping:
+    """
+    Where a coping runs without a break, and what it meets.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def coping(self, /) -> int:
+        """
+        The number of its coping among the job's choices.
+        """
+    @property
+    def end(self, /) -> Vertex:
+        """
+        Where it ends.
+        """
+    @property
+    def ends(self, /) -> list[CopingMeets]:
+        """
+        What it meets at its start and at its end.
+        """
+    @property
+    def length(self, /) -> Length:
+        """
+        Length of the outer edge.
+        """
+    @property
+    def start(self, /) -> Vertex:
+        """
+        Where its outer edge starts; the roof lies on the left.
+        """
+    @property
+    def tees(self, /) -> list[TeeOnRun]:
+        """
+        Where other runs meet it between them, from its start on.
+        """
+    @property
+    def walls(self, /) -> list[str]:
+        """
+        Its walls by name, in order.
+        """
+
+@final
 class SealBreak:
     """
     A place where a sealed line breaks.
@@ -1532,6 +1692,37 @@ class TapeRun:
     def width(self, /) -> Length:
         """
         Its width.
+        """
+
+@final
+class TeeOnRun:
+    """
+    Another run that ends on this one.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def at(self, /) -> Length:
+        """
+        From the start of the run to the middle of the other wall.
+        """
+    @property
+    def corner(self, /) -> int:
+        """
+        Its number among the corners.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        Which face the other wall stands against: ``first`` looks to the roof.
+        """
+    @property
+    def width(self, /) -> Length:
+        """
+        How much of the run the other wall takes.
         """
 
 @final

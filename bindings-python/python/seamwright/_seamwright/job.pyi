@@ -2,21 +2,99 @@
 The classes of `seamwright.job`.
 """
 
-from .assembly import ClipSchedule, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, SideSeal
-from .junction import Levels, Solved, WaterCheck, WorkStep
+from .assembly import ClipRule, ClipSchedule, CopingCorner, CopingPieces, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, RunOfCoping, SideSeal
+from .junction import BeadSize, Coping, JointMoves, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
-from .metal import MetalMeeting
+from .metal import MetalMeeting, Sheet
+from .movement import CapMoves
 from .panel import Panel
 from .record import Caution, Source, Worksheet
-from .roof import Roof, RoofInput
+from .roof import Point, Roof, RoofInput, Vertex
 from .stock import CutPlan
 from .trim import Flat, Profile, TaperedPieces
 from .underlayment import EaveBand, LaidCourses, ValleyStrip
-from .units import Angle, Area, Length, LengthFormat, LineMass, Mass
+from .units import Angle, Area, Length, LengthFormat, LineMass, Mass, Temperature
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["EaveUnderlayment", "Job", "JobRevised", "JobRevision", "JunctionItem", "OrderLine", "Packet", "PanelChange", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "Job", "JobRevised", "JobRevision", "JunctionItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+
+@final
+class CopingCornerItem:
+    """
+    A corner or tee piece of coping: made once, whichever of its runs it is looked for from.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def corner(self, /) -> CopingCorner:
+        """
+        What it is.
+        """
+    @property
+    def cut(self, /) -> tuple[Length, Length]:
+        """
+        The lengths of coping that it is cut from, each to its longest edge.
+        """
+    @property
+    def legs(self, /) -> tuple[Length, Length]:
+        """
+        The leg along each of them; at a tee the first goes through, with a leg to both sides.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name: coping corner 1 and so on.
+        """
+    @property
+    def runs(self, /) -> tuple[str, str]:
+        """
+        The runs that meet there, by name.
+        """
+
+@final
+class CopingItem:
+    """
+    A run of coping, worked out.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def choice(self, /) -> str:
+        """
+        Where in the job its choice stands.
+        """
+    @property
+    def coping(self, /) -> Coping:
+        """
+        The coping as it was worked out.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name: coping 1, coping 2 and so on.
+        """
+    @property
+    def pieces(self, /) -> CopingPieces:
+        """
+        What the run takes.
+        """
+    @property
+    def run(self, /) -> RunOfCoping:
+        """
+        Where it runs, and what it meets.
+        """
+    @property
+    def section(self, /) -> Solved:
+        """
+        Its section.
+        """
 
 @final
 class EaveUnderlayment:
@@ -232,6 +310,11 @@ class JunctionItem:
         Number of the line in the roof.
         """
     @property
+    def moves(self, /) -> JointMoves | None:
+        """
+        What moves there over the year, at an expansion joint; else ``None``.
+        """
+    @property
     def name(self, /) -> str:
         """
         Its name.
@@ -245,6 +328,11 @@ class JunctionItem:
     def pan_end(self, /) -> PanEndCut | None:
         """
         How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known; else ``None``.
+        """
+    @property
+    def rides(self, /) -> CapMoves | None:
+        """
+        What its cap must let pass over the year, where its closures ride with panels that move and the job gives temperatures; else ``None``.
         """
     @property
     def sealed(self, /) -> list[SideSeal]:
@@ -270,6 +358,32 @@ class JunctionItem:
     def work(self, /) -> list[WorkStep]:
         """
         The order of the work.
+        """
+
+@final
+class Metals:
+    """
+    The sheets of a job.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def gutter(self, /) -> str | None:
+        """
+        The gutters' metal; ``None`` where it is not known.
+        """
+    @property
+    def panel(self, /) -> Sheet:
+        """
+        The panels' sheet.
+        """
+    @property
+    def trims(self, /) -> list[Sheet]:
+        """
+        The sheets that trims and cleats are folded from, each of another thickness.
         """
 
 @final
@@ -359,14 +473,14 @@ class Packet:
         The clips of every plane.
         """
     @property
-    def coping_corners(self, /) -> list[dict]:
+    def coping_corners(self, /) -> list[CopingCornerItem]:
         """
-        Where copings meet: each corner and tee piece once, as a dict.
+        Where copings meet: each corner and tee piece once.
         """
     @property
-    def copings(self, /) -> list[dict]:
+    def copings(self, /) -> list[CopingItem]:
         """
-        The copings, run by run, each as a dict with every quantity as text in its canonical form.
+        The copings, run by run.
         """
     @property
     def corners(self, /) -> RoofCorners:
@@ -420,6 +534,11 @@ class Packet:
         The version of the library that worked it out.
         """
     @property
+    def metals(self, /) -> Metals:
+        """
+        The sheets.
+        """
+    @property
     def metals_met(self, /) -> list[MetalMeeting]:
         """
         Metals that do not go together, from what touches and from where water runs.
@@ -430,9 +549,14 @@ class Packet:
         The order.
         """
     @property
-    def pipes(self, /) -> list[dict]:
+    def paperwork(self, /) -> Paperwork:
         """
-        The pipes, each as a dict.
+        How lengths are written, and on what.
+        """
+    @property
+    def pipes(self, /) -> list[PipeItem]:
+        """
+        The pipes, in the order given.
         """
     def plane(self, /, name: str) -> PlaneLay | None:
         """
@@ -457,6 +581,11 @@ class Packet:
     def summary(self, /) -> Summary:
         """
         The packet in a few figures.
+        """
+    @property
+    def temperatures(self, /) -> Temperatures | None:
+        """
+        The metal's temperatures; ``None`` where the job gives none.
         """
     def to_dict(self, /) -> dict:
         """
@@ -523,6 +652,108 @@ class PanelChange:
         """
 
 @final
+class Paperwork:
+    """
+    How lengths are written, and on what.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def details(self, /) -> LengthFormat | None:
+        """
+        The notation of what is small, where the job gives one of its own; else ``None``.
+        """
+    @property
+    def lengths(self, /) -> LengthFormat:
+        """
+        The notation of lengths for crew and shop: panels and runs.
+        """
+    @property
+    def paper(self, /) -> str:
+        """
+        The crew's sheets: ``letter`` or ``a4``.
+        """
+    @property
+    def small(self, /) -> LengthFormat:
+        """
+        The notation of what is small: widths, trims, spacings and struck lines.
+        """
+
+@final
+class PipeItem:
+    """
+    A pipe, worked out.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def above_end(self, /) -> Length:
+        """
+        From that line up to its middle, along the seams.
+        """
+    @property
+    def at(self, /) -> Vertex:
+        """
+        Its middle on the deck.
+        """
+    @property
+    def choice(self, /) -> str:
+        """
+        Where in the job its choice stands.
+        """
+    @property
+    def collar_bead(self, /) -> BeadSize:
+        """
+        The bead around its collar.
+        """
+    @property
+    def foot(self, /) -> str:
+        """
+        The line at the foot of its panel, by name.
+        """
+    @property
+    def made(self, /) -> PipePlan:
+        """
+        What it takes.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark of that panel in the length list.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def on_plane(self, /) -> Point:
+        """
+        The same in the plane: across the slope and up it.
+        """
+    @property
+    def panels(self, /) -> list[int]:
+        """
+        The panels that its base lies on, by number on the plane from 0; its middle goes through the first.
+        """
+    @property
+    def pipe(self, /) -> Pipe:
+        """
+        The pipe as it was worked out.
+        """
+    @property
+    def plane(self, /) -> int:
+        """
+        Number of its plane in the roof.
+        """
+
+@final
 class PlaneClips:
     """
     The clips of one plane.
@@ -541,6 +772,11 @@ class PlaneClips:
     def plane(self, /) -> str:
         """
         The plane's name.
+        """
+    @property
+    def rule(self, /) -> ClipRule:
+        """
+        The rule that set them: the engineer's where the job has a schedule.
         """
     @property
     def schedule(self, /) -> ClipSchedule:
@@ -859,6 +1095,32 @@ class Summary:
     def trims(self, /) -> int:
         """
         Different trims.
+        """
+
+@final
+class Temperatures:
+    """
+    The temperatures of the metal.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def coldest(self, /) -> Temperature:
+        """
+        On the coldest night.
+        """
+    @property
+    def hottest(self, /) -> Temperature:
+        """
+        On the hottest afternoon.
+        """
+    @property
+    def laid(self, /) -> Temperature:
+        """
+        When the panels are laid.
         """
 
 @final

@@ -12,7 +12,7 @@ from numpy import float64, uint32, uintp
 from numpy.typing import NDArray
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "OrderRounding", "PanelList", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "_strips", "mark"]
+__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "CutShapes", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "EndShape", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "NotchShape", "OrderRounding", "PanelList", "PanelShape", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "_strips", "mark"]
 
 @final
 class BlankPair:

@@ -6,7 +6,7 @@ from .record import Caution, Source, Worksheet
 from .units import Length, SurfaceMass
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Gauge", "GaugeSystem", "MetalMeeting", "MetalsTogether"]
+__all__ = ["Gauge", "GaugeSystem", "MetalMeeting", "MetalsTogether", "Sheet"]
 
 @final
 class Gauge:
@@ -223,4 +223,45 @@ class MetalsTogether:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class Sheet:
+    """
+    A sheet of one alloy, of a thickness, with the coating that a coated steel carries.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def alloy(self, /) -> str:
+        """
+        The alloy.
+        """
+    @property
+    def base_thickness(self, /) -> Length:
+        """
+        The thickness without the coating.
+        """
+    @property
+    def coating(self, /) -> str | None:
+        """
+        The designation of its coating; ``None`` where it carries none.
+        """
+    @property
+    def gauge(self, /) -> Gauge | None:
+        """
+        The gauge that it was given by; ``None`` where it was given as a length.
+        """
+    @property
+    def surface_mass(self, /) -> SurfaceMass:
+        """
+        Mass for each area of flat sheet, both sides of the coating included.
+        """
+    @property
+    def thickness(self, /) -> Length:
+        """
+        The thickness, coating included.
         """

@@ -6,7 +6,38 @@ from .record import Caution, Worksheet
 from .units import Expansion, Length, TemperatureDifference
 from typing import Any, final
 
-__all__ = ["EndVerdict", "LengthChange"]
+__all__ = ["CapMoves", "EndVerdict", "LengthChange", "SideParting"]
+
+@final
+class CapMoves:
+    """
+    By how much the two sides under a cap that rides part, close, rise and fall over the year.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def closes(self, /) -> Length:
+        """
+        By how much the gap between the sides closes in the heat, level.
+        """
+    @property
+    def first(self, /) -> SideParting | None:
+        """
+        The first side; ``None`` where it does not move.
+        """
+    @property
+    def opens(self, /) -> Length:
+        """
+        By how much it opens in the cold.
+        """
+    @property
+    def second(self, /) -> SideParting | None:
+        """
+        The second side; ``None`` where it does not move.
+        """
 
 @final
 class EndVerdict:
@@ -96,4 +127,35 @@ class LengthChange:
     def length(self, /) -> Length:
         """
         The length that moves.
+        """
+
+@final
+class SideParting:
+    """
+    By how much one side under a cap moves over the year.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def closes(self, /) -> Length:
+        """
+        Level, toward the other side, in the heat.
+        """
+    @property
+    def falls(self, /) -> Length:
+        """
+        Down, in the cold.
+        """
+    @property
+    def opens(self, /) -> Length:
+        """
+        Level, away from it, in the cold.
+        """
+    @property
+    def rises(self, /) -> Length:
+        """
+        Up, in the heat.
         """

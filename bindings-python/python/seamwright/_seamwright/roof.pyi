@@ -10,7 +10,7 @@ from _typeshed import SupportsGetItem
 from collections.abc import Iterable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["Bounds", "Cricket", "CricketFigures", "Drain", "DroppedVertex", "Edge", "FlattenedFace", "JoinedPlanes", "JoinedRoof", "JointFit", "Line", "MeasuredPlane", "MeasuringSheet", "MergedFaces", "NamedCorner", "OutOfTrue", "Outline", "PlacedCricket", "PlacedPlane", "Plane", "PlaneShape", "PlaneSheet", "Point", "Reading", "Roof", "RoofInput", "SheetLine", "Side", "SketchedRoof", "SnapMove", "SnappedRoof", "Snapping", "SplitEdge", "Vertex", "Wall"]
+__all__ = ["Bounds", "Cricket", "CricketFigures", "Drain", "DroppedVertex", "Edge", "FlattenedFace", "JoinedPlanes", "JoinedRoof", "JointFit", "Line", "MeasuredPlane", "MeasuringSheet", "MergedFaces", "NamedCorner", "NamedOpening", "OutOfTrue", "Outline", "PlacedCricket", "PlacedPlane", "Plane", "PlaneShape", "PlaneSheet", "Point", "Reading", "Roof", "RoofInput", "SheetLine", "Side", "SketchedRoof", "SnapMove", "SnappedRoof", "Snapping", "SplitEdge", "Vertex", "Wall"]
 
 @final
 class Bounds:
