@@ -99,6 +99,10 @@ def test_what_the_packet_keeps_of_its_job(packet: Packet) -> None:
     # A792, from memory.
     least, most = (density * 144 * panel.base_thickness.get("in") + 0.50 / 16 for density in (0.2829, 0.2841))
     assert least < panel.surface_mass.get("lb/ft2") < most
+    assert all(trim.sheet in packet.metals.trims for trim in packet.trims)
+    for trim in packet.trims:
+        (bought,) = [line.spec for line in packet.order if line.mark == trim.mark and line.spec.startswith("girth")]
+        assert f"{trim.sheet.alloy} {trim.sheet.coating}," in bought and str(trim.sheet) == f"{trim.sheet.thickness} {trim.sheet.alloy} {trim.sheet.coating}"
     heat = packet.temperatures
     assert heat is not None and [heat.laid, heat.coldest, heat.hottest] == [Temperature(given["temperatures"][k]) for k in ("laid", "coldest", "hottest")]
     paper = packet.paperwork

@@ -285,7 +285,12 @@ def test_corners_name_their_lines() -> None:
     for corner in corners.corners:
         assert len(corner.pairs) == len(corner.lines) * (len(corner.lines) - 1) // 2
         for line in corner.lines:
-            assert corners.ends[line.line][0 if line.end == "start" else 1] == line.allowance
+            ends = corners.ends if line.above is None else corners.upper_ends
+            assert ends[line.line][0 if line.end == "start" else 1] == line.allowance
+            assert line.closed in {"capped", "kick-out", "joined", "covered", "outlet"}
+        for pair in corner.pairs:
+            assert 0.0 < pair.between.get("deg") <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
+            assert pair.cut is None or 0.0 < pair.cut.get("deg") <= 90.0
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:

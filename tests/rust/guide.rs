@@ -26,8 +26,16 @@ use std::path::{Path, PathBuf};
 use units::{Length, LengthFormat};
 
 /// Calculations of the room that are parts of a section, and no kind.
-const NO_KINDS: &[&str] =
-    &["junction.levels", "junction.line-order", "junction.section-fit", "junction.water-path", "junction.whole-junction", "junction.work-plan"];
+const NO_KINDS: &[&str] = &[
+    "junction.end-proposal",
+    "junction.levels",
+    "junction.line-order",
+    "junction.rule-check",
+    "junction.section-fit",
+    "junction.water-path",
+    "junction.whole-junction",
+    "junction.work-plan",
+];
 
 fn folder() -> PathBuf {
     root().join("docs/junctions")

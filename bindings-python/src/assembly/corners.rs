@@ -4,7 +4,7 @@ use crate::names::name_of;
 use crate::place::{cautions, part};
 use crate::record::{Caution, Source};
 use crate::roof::Vertex;
-use crate::units::Length;
+use crate::units::{Angle, Length};
 use pyo3::prelude::*;
 use seamwright::assembly as core_assembly;
 use seamwright::assembly::PairRule;
@@ -18,6 +18,8 @@ part! {
     corners(roof, here) -> Vec<Corner> = here.all("corners", &roof.corners);
     /// For each line of the roof, in its order, what its trims run on beyond its start and its end.
     ends(roof) -> Vec<(Length, Length)> = roof.ends.iter().map(|e| (Length(e.at_start), Length(e.at_end))).collect();
+    /// The same for the trims along the upper edge of each step; nothing at any other line.
+    upper_ends(roof) -> Vec<(Length, Length)> = roof.upper_ends.iter().map(|e| (Length(e.at_start), Length(e.at_end))).collect();
     /// What to decide before trims are cut.
     cautions(roof) -> Vec<Caution> = cautions(&roof.cautions);
 }
@@ -48,8 +50,12 @@ part! {
     kind(line) -> String = name_of(&line.kind)?;
     /// Which end of it: ``start`` or ``end``.
     end(line) -> String = name_of(&line.end)?;
+    /// Along the upper edge of a step, how far over the line's own end the corner stands: its riser.
+    above(line) -> Option<Length> = line.above.map(Length);
     /// What its trims run on here.
     allowance(line) -> Length = Length(line.allowance);
+    /// How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
+    closed(line) -> String = name_of(&line.closed)?;
 }
 
 /// How the trims of two lines meet, by name.
@@ -73,8 +79,7 @@ part! {
     first(pair) -> String = pair.first.clone();
     /// The second, by name.
     second(pair) -> String = pair.second.clone();
-    /// How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``, or ``slides``
-    /// loose where an expansion joint parts them; ``covered`` by a third
+    /// How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
     /// that laps over both; or ``no-rule`` sets them in order.
     rule(pair) -> &'static str = rule(&pair.rule);
     /// The line on top: the one that laps over the other, or the third that covers both.
@@ -88,6 +93,10 @@ part! {
         PairRule::Slides { joint, .. } => Some(joint.clone()),
         _ => None,
     };
+    /// Between the two lines at the corner.
+    between(pair) -> Angle = Angle(pair.between);
+    /// From a trim's own line to the cut across its end, where one is cut to the other.
+    cut(pair) -> Option<Angle> = pair.cut.map(Angle);
     /// Where the rule comes from.
     source(pair) -> Source = Source(pair.source.clone());
 }

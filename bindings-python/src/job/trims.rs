@@ -1,6 +1,7 @@
 //! The trims of a packet.
 
 use crate::error::Raise;
+use crate::metal::Sheet;
 use crate::place::{lengths, part};
 use crate::stock::CutPlan;
 use crate::trim::{Flat, Profile, TaperedPieces};
@@ -21,8 +22,8 @@ part! {
     profile(trim) -> Profile = Profile(trim.profile.clone());
     /// Its flat pattern by the job's bend rule.
     flat(trim) -> Flat = Flat::known(&trim.profile, trim.flat.clone());
-    /// Its sheet, as an order says it.
-    sheet(trim) -> String = trim.sheet.to_string();
+    /// Its sheet.
+    sheet(trim, here) -> Sheet = here.one("sheet", &trim.sheet);
     /// Mass for each length of it.
     line_mass(trim) -> LineMass = LineMass(trim.line_mass);
     /// How far its pieces lap.

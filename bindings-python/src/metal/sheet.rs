@@ -11,7 +11,7 @@ use seamwright::metal as core_metal;
 part! {
     /// A sheet of one alloy, of a thickness, with the coating that a coated steel carries.
     Sheet(core_metal::Sheet) in "seamwright.metal",
-    shown sheet: format_args!("{} {}", sheet.thickness_as_given(), sheet.alloy());
+    shown sheet: sheet;
 
     /// The alloy.
     alloy(sheet) -> String = name_of(&sheet.alloy())?;
@@ -28,4 +28,9 @@ part! {
     base_thickness(sheet) -> Length = Length(sheet.base_thickness().raise()?);
     /// Mass for each area of flat sheet, both sides of the coating included.
     surface_mass(sheet) -> SurfaceMass = SurfaceMass(sheet.surface_mass().raise()?);
+    {
+        fn __str__(&self) -> String {
+            self.core.to_string()
+        }
+    }
 }

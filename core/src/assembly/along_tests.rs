@@ -207,7 +207,8 @@ fn trims_run_on_at_corners_as_they_are_told() {
     let cleat = TrimChoice { lap: Length::ZERO, takes_corners: false };
     choices.named = vec![NamedTrim { name: "hook strip".into(), choice: cleat }];
     let ends = LineEnds { at_start: Length::inches(4), at_end: Length::ZERO };
-    let out = JunctionLine { line, solved: &solved, sides: &[side], ends, pan_end: None, choices: &choices }.compute().unwrap();
+    let out =
+        JunctionLine { line, solved: &solved, sides: &[side], ends, upper_ends: LineEnds::default(), pan_end: None, choices: &choices }.compute().unwrap();
     let runs: Vec<_> = out.trims.iter().map(|t| (t.name.as_str(), t.length.run, t.length.lap)).collect();
     assert_eq!(runs, [("eave trim", Length::inches(484), Length::inches(4)), ("hook strip", Length::inches(480), Length::ZERO)]);
     assert_eq!(out.cleats.len(), 1);
@@ -247,7 +248,7 @@ fn what_a_side_lacks_is_named() {
     let whole =
         JunctionSide { side: Side::First, flank: Flank::Left, panels: &panels[0], closure: Some(&closure), surface: Some(&surface), hollow_seams: false };
     let refused = |sides: &[JunctionSide<'_>]| {
-        let e = JunctionLine { line, solved: &solved, sides, ends: no_ends(), pan_end: None, choices: &choices }.compute().unwrap_err();
+        let e = JunctionLine { line, solved: &solved, sides, ends: no_ends(), upper_ends: no_ends(), pan_end: None, choices: &choices }.compute().unwrap_err();
         (e.kind(), e.path().to_owned())
     };
     assert_eq!(refused(&[whole]), (ErrorKind::Missing, "sides.panels".into()));
@@ -257,7 +258,9 @@ fn what_a_side_lacks_is_named() {
     assert_eq!(refused(&[whole, whole]), (ErrorKind::Conflict, "sides[1]".into()));
     let mut bad = super::test_lines::choices();
     bad.row_end_distance = Length::inches(-1);
-    let e = JunctionLine { line, solved: &solved, sides: &[whole, other], ends: no_ends(), pan_end: None, choices: &bad }.compute().unwrap_err();
+    let e = JunctionLine { line, solved: &solved, sides: &[whole, other], ends: no_ends(), upper_ends: no_ends(), pan_end: None, choices: &bad }
+        .compute()
+        .unwrap_err();
     assert_eq!(e.path(), "choices.row_end_distance");
     let bays = LineBays { line, flank: Flank::Left, side: Side::First, panels: &panels[0] }.compute().unwrap();
     let e = ClosureRun { bays: &bays, web: Length::ZERO, choice: &closure, spacing: None }.compute().unwrap_err();

@@ -30,7 +30,7 @@ pub const CORNER_BAY: CautionCode = CautionCode {
 pub const NO_CORNER_RULE: CautionCode = CautionCode {
     number: 7005,
     name: "no-corner-rule",
-    text: "{kinds} meet at {count} corner(s) and no rule says which laps over which: decide it before the trims are cut",
+    text: "{kinds} meet at {count} corner(s), the first at {x}, {y}, {z}, and no rule says which laps over which: decide it before the trims are cut",
 };
 /// A valley that ends on a plane.
 pub const VALLEY_RUNS_OUT: CautionCode = CautionCode {

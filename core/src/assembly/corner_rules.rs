@@ -2,31 +2,42 @@
 //!
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
 //! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's and a step's over the sidewall's; at a curb back over
-//! side over front, and its sides over the lines of a cricket behind it. At a transition the upper plane's rake laps over its trim, and that over the lower plane's rake; so does the cap of an
-//! expansion joint along the panels, which lies under ridge and hip, and over valley and eave. The flashing of a joint across the panels is as a transition's trim. Common practice, no published source.
+//! side over front, and its sides over the lines that end at it but those that come down on it from above. At a transition the upper plane's rake, hip, valley or expansion joint laps over its trim, and that over the lower
+//! plane's, and the flashing of a joint across the panels is as such a trim; a joint along them lies under ridge and hip, and over valley and eave. A step's upper edge is an eave's. Where no rule of kinds stands, what comes down to the corner laps over
+//! what goes down from it. Common practice, no published source.
 
 use crate::roof::{Line, LineKind};
 
 /// Each kind, and those that its trim laps over.
 const OVER: &[(LineKind, &[LineKind])] = &[
-    (LineKind::Ridge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong]),
+    (
+        LineKind::Ridge,
+        // Where a skewed end cuts a ridge off, its edge on one side is a high edge, on the other an eave.
+        &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong, LineKind::HighEdge, LineKind::Eave],
+    ),
     // The top of a mono-slope is a one-sided ridge.
-    (LineKind::HighEdge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong]),
+    (LineKind::HighEdge, &[LineKind::Hip, LineKind::Valley, LineKind::Rake, LineKind::ExpansionAlong, LineKind::Eave]),
     (LineKind::Hip, &[LineKind::Valley, LineKind::Eave, LineKind::ExpansionAlong]),
     (LineKind::Valley, &[LineKind::Eave]),
-    (LineKind::Rake, &[LineKind::Eave]),
-    (LineKind::ExpansionAlong, &[LineKind::Valley, LineKind::Eave]),
-    // A lower roof's transition trim runs over the eave trim that goes on beside it.
-    (LineKind::SteepToShallow, &[LineKind::Eave]),
-    (LineKind::ShallowToSteep, &[LineKind::Eave]),
-    (LineKind::ExpansionAcross, &[LineKind::Eave]),
+    // Between two planes that fall to each other the pan runs out under the rakes on both sides of it; a dormer's rake hangs over its cheek.
+    (LineKind::Rake, &[LineKind::Valley, LineKind::CurbSide, LineKind::Eave]),
+    (LineKind::ExpansionAlong, &[LineKind::Valley, LineKind::CurbBack, LineKind::Eave]),
+    // A dormer's eave drips on the flashing of its cheek.
+    (LineKind::Eave, &[LineKind::CurbSide]),
+    (LineKind::SteepToShallow, BELOW_A_TRANSITION),
+    (LineKind::ShallowToSteep, BELOW_A_TRANSITION),
+    (LineKind::ExpansionAcross, BELOW_A_TRANSITION),
     (LineKind::Headwall, BELOW_A_HEADWALL),
     (LineKind::Sidewall, BELOW_WALLS),
     // The flashing at a riser's foot is a headwall's to the plane below it.
     (LineKind::Step, BELOW_A_HEADWALL),
     (LineKind::CurbBack, &[LineKind::CurbSide]),
     (LineKind::CurbSide, BESIDE_A_CURB),
+    (LineKind::CurbFront, &[LineKind::ExpansionAlong]),
 ];
+
+/// A lower roof's transition trim runs over the eave trim that goes on beside it, over the ridge of a roof that runs against it from below, and over a dormer's cheeks.
+const BELOW_A_TRANSITION: &[LineKind] = &[LineKind::Ridge, LineKind::Eave, LineKind::CurbSide];
 
 const BELOW_A_HEADWALL: &[LineKind] = &[
     LineKind::Sidewall,
@@ -42,9 +53,10 @@ const BELOW_A_HEADWALL: &[LineKind] = &[
     LineKind::Eave,
 ];
 
-/// Behind a curb a cricket's ridge and valleys end at the curb as those of a roof do at a wall.
-const BESIDE_A_CURB: &[LineKind] = &[LineKind::CurbFront, LineKind::Ridge, LineKind::Hip, LineKind::Valley, LineKind::Rake];
+/// A cricket's ridge and valleys end at the back of the curb, whose lines on the cricket's planes are sides too, as those of a roof do at a wall.
+const BESIDE_A_CURB: &[LineKind] = &[LineKind::CurbFront, LineKind::Ridge, LineKind::Hip, LineKind::Valley];
 
+/// A cricket's planes meet the back of their curb along sidewalls, which lap over its sides as a back does.
 const BELOW_WALLS: &[LineKind] = &[
     LineKind::Ridge,
     LineKind::HighEdge,
@@ -55,6 +67,7 @@ const BELOW_WALLS: &[LineKind] = &[
     LineKind::ExpansionAcross,
     LineKind::Rake,
     LineKind::Eave,
+    LineKind::CurbSide,
 ];
 
 /// Whether a trim of the first kind laps over one of the second.
@@ -70,12 +83,31 @@ pub fn laps_over(over: LineKind, under: LineKind) -> bool {
     OVER.iter().any(|(kind, below)| *kind == over && below.contains(&under))
 }
 
-/// Whether one line's trim laps over another's: by their kinds, or, where a rake or a joint along the panels meets a transition or a joint across them, by which of its planes that belongs to.
-pub(super) fn line_over(over: &Line, under: &Line) -> bool {
+/// A line as it stands at a corner: its kind there, and whether it climbs from the corner or goes down from it.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Standing<'a> {
+    pub(super) line: &'a Line,
+    /// Its kind; along the upper edge of a step an eave's.
+    pub(super) kind: LineKind,
+    /// Its far end over this one, in millimetres.
+    pub(super) rise: f64,
+}
+
+/// Whether one line's trim laps over another's: by their kinds, or, where a transition meets what goes on across it, by which of its planes that belongs to.
+pub(super) fn line_over(over: &Standing<'_>, under: &Standing<'_>, tolerance: f64) -> bool {
     let crossed =
-        |line: &Line| line.crossing().filter(|_| matches!(line.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::ExpansionAcross));
-    let climbs = |line: &Line, plane: usize| matches!(line.kind, LineKind::Rake | LineKind::ExpansionAlong) && line.sides().any(|s| s.plane == plane);
-    laps_over(over.kind, under.kind)
+        |at: &Standing<'_>| at.line.crossing().filter(|_| matches!(at.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::ExpansionAcross));
+    let climbs = |at: &Standing<'_>, plane: usize| {
+        matches!(at.kind, LineKind::Rake | LineKind::Hip | LineKind::Valley | LineKind::ExpansionAlong) && at.line.sides().any(|s| s.plane == plane)
+    };
+    // Beside a curb that goes on down the slope, what comes down from behind it runs out over its side; the lines along its back climb as that does, and lap over it.
+    let runs_past = over.kind == LineKind::CurbSide && comes_down_on(under, over, tolerance);
+    laps_over(over.kind, under.kind) && !runs_past
         || crossed(under).is_some_and(|(upper, _)| climbs(over, upper))
         || crossed(over).is_some_and(|(_, lower)| climbs(under, lower))
+}
+
+/// Whether the first comes down to the corner and the second goes down from it, each by more than the tolerance in millimetres.
+pub(super) fn comes_down_on(over: &Standing<'_>, under: &Standing<'_>, tolerance: f64) -> bool {
+    over.kind != LineKind::Unknown && under.kind != LineKind::Unknown && over.rise > tolerance && under.rise < -tolerance
 }

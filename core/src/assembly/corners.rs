@@ -1,14 +1,15 @@
 //! Corners: where lines of the roof meet.
 
 use super::cautions::NO_CORNER_RULE;
-use super::corner_rules::line_over;
+use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at};
+use super::corner_rules::{Standing, comes_down_on, line_over};
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
 use crate::junction::JointMoves;
 use crate::practice::assembly as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::roof::{Line, LineKind, Vertex};
-use crate::units::Length;
+use crate::units::{Angle, Length};
 use std::collections::BTreeMap;
 
 /// What a trim runs on beyond its line at a corner, by the kind of its line.
@@ -76,9 +77,11 @@ impl CornerAllowances {
 
 /// The corners of a roof, from its lines.
 ///
-/// At each, every two lines are set in order by [`laps_over`](super::laps_over), a rake and a transition by which of its planes is the rake's; two of one kind are mitred, or run on where they lie in one
-/// straight line; where an expansion joint parts these, they slide, and the lap is longer by what the joint opens in the cold. A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
-/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets.
+/// At each, every two lines are set in order by [`laps_over`](super::laps_over), what goes on across a transition by which of its planes it belongs to; two of one kind run on where they lie in one
+/// straight line, or slide where an expansion joint parts them, the lap longer by what the joint opens in the cold; lap where one comes down on the other, or are mitred. Of two that no rule of kinds sets in order, what comes down to the corner laps over what goes down from it; else a
+/// third may cover both. A step ends at two corners on each side: with the trims of its lower plane at the riser's foot, and with those of its upper plane, as an eave, at the top of it.
+/// A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
+/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets. A line that ends alone has a corner of its own, where its trim is capped.
 ///
 /// # Errors
 /// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange)).
@@ -146,51 +149,19 @@ pub struct CornerLine {
     pub kind: LineKind,
     /// Which end of it.
     pub end: LineEnd,
+    /// Along the upper edge of a step, how far over the line's own end the corner stands: its riser. None at any other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub above: Option<Length>,
     /// What its trims run on here.
     pub allowance: Length,
-}
-
-/// How the trims of two lines meet.
-///
-/// See [`Corners`] for an example.
-#[derive(Debug, Clone, PartialEq, Eq)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize), serde(rename_all = "kebab-case"))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub enum PairRule {
-    /// One laps over the other; the lines by name.
-    Laps {
-        /// The upper.
-        over: String,
-        /// The lower.
-        under: String,
-    },
-    /// They are of one kind: mitred and sealed.
-    Mitred,
-    /// They are of one kind and in one straight line: lapped as along a line.
-    RunsOn,
-    /// They are of one kind and in one straight line, and an expansion joint parts them: the one laps loose over the other, so that they slide. The lap when laid is
-    /// the upper one's allowance here.
-    Slides {
-        /// The upper: along the panels that on the side on which the joint's cap is fixed, across them that on the upper plane.
-        over: String,
-        /// The lower.
-        under: String,
-        /// The joint.
-        joint: String,
-    },
-    /// No rule sets them in order, and a third that laps over both covers them.
-    Covered {
-        /// The third line.
-        by: String,
-    },
-    /// No rule sets them in order.
-    NoRule,
+    /// How the end of its trim is closed here.
+    pub closed: TrimEnd,
 }
 
 /// Two lines at a corner.
 ///
 /// See [`Corners`] for an example.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct CornerPair {
@@ -200,6 +171,12 @@ pub struct CornerPair {
     pub second: String,
     /// How their trims meet.
     pub rule: PairRule,
+    /// Between the two lines at the corner.
+    pub between: Angle,
+    /// From a trim's own line to the cut across its end: along the line that it laps over (square where it goes on from that), half way between two that are mitred, square where they run on. None
+    /// where neither is cut to the other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub cut: Option<Angle>,
     /// Where the rule comes from.
     pub source: Source,
 }
@@ -207,7 +184,7 @@ pub struct CornerPair {
 /// A corner of the roof.
 ///
 /// See [`Corners`] for an example.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Corner {
@@ -222,7 +199,7 @@ pub struct Corner {
 /// All corners, and what each line's trims run on.
 ///
 /// See [`Corners`] for an example.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct RoofCorners {
@@ -230,6 +207,8 @@ pub struct RoofCorners {
     pub corners: Vec<Corner>,
     /// For each line of the roof, in its order, what its trims run on beyond it.
     pub ends: Vec<LineEnds>,
+    /// The same for the trims along the upper edge of each step; nothing at any other line.
+    pub upper_ends: Vec<LineEnds>,
     /// What to decide before trims are cut.
     pub cautions: Vec<Caution>,
 }
@@ -251,62 +230,79 @@ fn laps_from(joint: &Line) -> Option<usize> {
     if joint.kind == LineKind::ExpansionAcross { joint.crossing().map(|(upper, _)| upper) } else { Some(joint.side.plane) }
 }
 
+/// An end of a line, at its own height or on top of its riser.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+struct Place {
+    line: usize,
+    end: LineEnd,
+    is_above: bool,
+}
+
+/// For each two kinds that no rule sets in order: how many corners, the number of the first, and where it is.
+type WithoutRule = BTreeMap<(LineKind, LineKind), (usize, usize, Vertex)>;
+
 impl<'a> Corners<'a> {
-    fn at(&self, line: usize, end: LineEnd) -> Option<(&'a Line, Vertex)> {
-        self.lines.get(line).map(|l| (l, if end == LineEnd::Start { l.start } else { l.end }))
+    /// Where a place is, and where its line's other end is.
+    fn at(&self, place: Place) -> Option<(&'a Line, Vertex, Vertex)> {
+        let l = self.lines.get(place.line)?;
+        let up = if place.is_above { l.riser? } else { Length::ZERO };
+        let raised = |v: Vertex| Some(Vertex { z: (v.z + up).length().ok()?, ..v });
+        let (here, there) = if place.end == LineEnd::Start { (l.start, l.end) } else { (l.end, l.start) };
+        Some((l, raised(here)?, raised(there)?))
     }
 
     /// Line ends that lie together, found by cells of the tolerance's size, so that a large roof takes no longer a line.
-    fn clusters(&self) -> Vec<Vec<(usize, LineEnd)>> {
+    fn clusters(&self) -> Vec<Vec<Place>> {
         let size = i128::from(self.tolerance.pm());
         let mut firsts: BTreeMap<Cell, Vec<(usize, Vertex)>> = BTreeMap::new();
-        let mut out: Vec<Vec<(usize, LineEnd)>> = Vec::new();
-        for line in 0..self.lines.len() {
-            for end in [LineEnd::Start, LineEnd::End] {
-                let Some((_, v)) = self.at(line, end) else { continue };
-                let [x, y, z] = cell(v, size);
-                let around = (0..27).map(|k| [x + k % 3 - 1, y + k / 3 % 3 - 1, z + k / 9 - 1]);
-                let found = around.filter_map(|c| firsts.get(&c)).flatten().find(|(_, first)| near(v, *first, self.tolerance.mm())).map(|f| f.0);
-                match found.and_then(|k| out.get_mut(k)) {
-                    Some(cluster) => cluster.push((line, end)),
-                    None => {
-                        firsts.entry([x, y, z]).or_default().push((out.len(), v));
-                        out.push(vec![(line, end)]);
-                    }
+        let mut out: Vec<Vec<Place>> = Vec::new();
+        let ends = |line| {
+            [(LineEnd::Start, false), (LineEnd::End, false), (LineEnd::Start, true), (LineEnd::End, true)].map(|(end, is_above)| Place { line, end, is_above })
+        };
+        for place in (0..self.lines.len()).flat_map(ends) {
+            let Some((_, v, _)) = self.at(place) else { continue };
+            let [x, y, z] = cell(v, size);
+            let around = (0..27).map(|k| [x + k % 3 - 1, y + k / 3 % 3 - 1, z + k / 9 - 1]);
+            let found = around.filter_map(|c| firsts.get(&c)).flatten().find(|(_, first)| near(v, *first, self.tolerance.mm())).map(|f| f.0);
+            match found.and_then(|k| out.get_mut(k)) {
+                Some(cluster) => cluster.push(place),
+                None => {
+                    firsts.entry([x, y, z]).or_default().push((out.len(), v));
+                    out.push(vec![place]);
                 }
             }
         }
-        out.retain(|c| c.len() > 1);
         out
     }
 
-    /// Whether two lines go on from each other at a corner, within a degree.
-    fn straight(&self, a: (usize, LineEnd), b: (usize, LineEnd)) -> bool {
-        let away = |(line, end): (usize, LineEnd)| {
-            let (l, from) = self.at(line, end)?;
-            let to = if end == LineEnd::Start { l.end } else { l.start };
-            let d = |p: Length, q: Length| (q - p).length().map_or(0.0, Length::mm);
-            let v = [d(from.x, to.x), d(from.y, to.y), d(from.z, to.z)];
-            let norm = v.iter().map(|c| c * c).sum::<f64>().sqrt();
-            Some(v.map(|c| c / norm))
-        };
-        away(a).zip(away(b)).is_some_and(|(a, b)| a.iter().zip(&b).map(|(p, q)| p * q).sum::<f64>() < -0.999_85)
+    fn standing(&self, place: Place) -> Option<Standing<'a>> {
+        let (line, here, there) = self.at(place)?;
+        let rise = (there.z - here.z).length().map_or(0.0, Length::mm);
+        Some(Standing { line, kind: if place.is_above { LineKind::Eave } else { line.kind }, rise })
+    }
+
+    /// Between two lines at a corner, away from it.
+    fn between(&self, a: Place, b: Place) -> Option<Angle> {
+        let ((_, p, to_a), (_, q, to_b)) = (self.at(a)?, self.at(b)?);
+        between((p, to_a), (q, to_b))
     }
 
     /// Whether a valley ends here on the roof below: at its lower end, where neither an eave nor another valley that goes on from it takes its water.
-    fn runs_out(&self, at: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> bool {
-        let Some((line, here)) = self.at(at.0, at.1).filter(|(l, _)| l.kind == LineKind::Valley) else { return false };
-        let there = if at.1 == LineEnd::Start { line.end } else { line.start };
-        let takes = |other: &(usize, LineEnd)| {
-            self.lines.get(other.0).is_some_and(|l| l.kind == LineKind::Eave || l.kind == LineKind::Valley && *other != at && self.straight(at, *other))
+    fn runs_out(&self, at: Place, cluster: &[Place]) -> bool {
+        let Some((_, here, there)) = self.at(at).filter(|(l, ..)| l.kind == LineKind::Valley) else { return false };
+        let takes = |other: &Place| {
+            self.standing(*other).is_some_and(|l| {
+                l.kind == LineKind::Eave
+                    || l.kind == LineKind::Valley && *other != at && self.between(at, *other).is_some_and(|angle| angle.degrees() > STRAIGHT)
+            })
         };
         here.z < there.z && !cluster.iter().any(takes)
     }
 
     /// The expansion joint at a corner that parts lines of this one's kind, by its number.
-    fn joint_between(&self, line: &Line, cluster: &[(usize, LineEnd)]) -> Option<(usize, &'a Line)> {
+    fn joint_between(&self, line: &Line, cluster: &[Place]) -> Option<(usize, &'a Line)> {
         let is_joint = |l: &Line| matches!(l.kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross) && l.kind != line.kind;
-        cluster.iter().filter_map(|(k, _)| Some((*k, self.lines.get(*k)?))).find(|(_, l)| is_joint(l))
+        cluster.iter().filter_map(|k| Some((k.line, self.lines.get(k.line)?))).find(|(_, l)| is_joint(l))
     }
 
     /// How far it opens in the cold.
@@ -314,71 +310,89 @@ impl<'a> Corners<'a> {
         self.joints.iter().find(|(line, _)| *line == joint).map_or(Length::ZERO, |(_, moves)| moves.opens)
     }
 
-    fn pair(&self, a: (usize, LineEnd), b: (usize, LineEnd), cluster: &[(usize, LineEnd)]) -> Option<CornerPair> {
-        let (p, q) = (self.lines.get(a.0)?, self.lines.get(b.0)?);
-        let laps = |over: &Line, under: &Line| PairRule::Laps { over: over.name.clone(), under: under.name.clone() };
-        let third = || cluster.iter().filter_map(|(k, _)| self.lines.get(*k)).find(|t| line_over(t, p) && line_over(t, q));
-        let rule = if line_over(p, q) {
-            laps(p, q)
-        } else if line_over(q, p) {
-            laps(q, p)
-        } else if p.kind == q.kind && p.kind != LineKind::Unknown {
-            if !self.straight(a, b) {
-                PairRule::Mitred
-            } else if let Some((_, joint)) = self.joint_between(p, cluster) {
-                let is_over = |line: &Line| line.sides().any(|s| Some(s.plane) == laps_from(joint));
-                let (over, under) = if is_over(q) && !is_over(p) { (q, p) } else { (p, q) };
-                PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
-            } else {
-                PairRule::RunsOn
-            }
-        } else {
-            third().map_or(PairRule::NoRule, |t| PairRule::Covered { by: t.name.clone() })
-        };
-        Some(CornerPair { first: p.name.clone(), second: q.name.clone(), rule, source: Source::CommonPractice })
+    /// Two trims in one straight line: lapped, or loose where a joint parts them.
+    fn goes_on(&self, p: &Line, q: &Line, cluster: &[Place]) -> PairRule {
+        let Some((_, joint)) = self.joint_between(p, cluster) else { return PairRule::RunsOn };
+        let is_over = |line: &Line| line.sides().any(|s| Some(s.plane) == laps_from(joint));
+        let (over, under) = if is_over(q) && !is_over(p) { (q, p) } else { (p, q) };
+        PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
     }
 
-    fn corner(&self, cluster: &[(usize, LineEnd)], none: &mut BTreeMap<(LineKind, LineKind), (usize, usize)>, number: usize) -> Result<Option<Corner>, Error> {
+    fn pair(&self, a: Place, b: Place, cluster: &[Place]) -> Option<CornerPair> {
+        let (p, q) = (self.standing(a)?, self.standing(b)?);
+        let between = self.between(a, b)?;
+        let tolerance = self.tolerance.mm();
+        let laps = |over: &Standing<'_>, under: &Standing<'_>| PairRule::Laps { over: over.line.name.clone(), under: under.line.name.clone() };
+        let over = |p: &Standing<'_>, q: &Standing<'_>| line_over(p, q, tolerance);
+        let third = || cluster.iter().filter_map(|k| self.standing(*k)).find(|t| over(t, &p) && over(t, &q));
+        let alike = p.kind == q.kind && p.kind != LineKind::Unknown;
+        let rule = match () {
+            () if over(&p, &q) => laps(&p, &q),
+            () if over(&q, &p) => laps(&q, &p),
+            () if alike && between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
+            () if comes_down_on(&p, &q, tolerance) => laps(&p, &q),
+            () if comes_down_on(&q, &p, tolerance) => laps(&q, &p),
+            () if alike => PairRule::Mitred,
+            () => third().map_or(PairRule::NoRule, |t| PairRule::Covered { by: t.line.name.clone() }),
+        };
+        let cut = cut_at(&rule, between);
+        Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, cut, source: Source::CommonPractice })
+    }
+
+    fn corner(&self, cluster: &[Place], none: &mut WithoutRule, number: usize) -> Result<Option<Corner>, Error> {
+        let standing: Option<Vec<Standing<'_>>> = cluster.iter().map(|place| self.standing(*place)).collect();
+        let (Some(standing), Some((_, at, _))) = (standing, cluster.first().and_then(|place| self.at(*place))) else { return Ok(None) };
         let mut pairs = Vec::new();
         let mut takes = vec![false; cluster.len()];
-        let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
+        let mut closed = vec![TrimEnd::Capped; cluster.len()];
         let mut slides = vec![Length::ZERO; cluster.len()];
-        for (i, a) in cluster.iter().enumerate() {
-            for (j, b) in cluster.iter().enumerate().skip(i + 1) {
-                let (Some(pair), Some(p), Some(q)) = (self.pair(*a, *b, cluster), self.lines.get(a.0), self.lines.get(b.0)) else { return Ok(None) };
+        let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
+        let mut close = |k: usize, how: TrimEnd| closed.get_mut(k).map(|c| *c = (*c).max(how));
+        for (i, (a, p)) in cluster.iter().zip(&standing).enumerate() {
+            for (j, (b, q)) in cluster.iter().zip(&standing).enumerate().skip(i + 1) {
+                let Some(pair) = self.pair(*a, *b, cluster) else { return Ok(None) };
                 match &pair.rule {
-                    PairRule::Laps { over, .. } => _ = take(if *over == pair.first { i } else { j }),
-                    PairRule::Mitred => _ = (take(i), take(j)),
-                    PairRule::RunsOn => _ = take(i),
+                    PairRule::Laps { over, .. } => {
+                        let (over, under) = if *over == pair.first { (i, j) } else { (j, i) };
+                        _ = (take(over), close(under, TrimEnd::Covered));
+                    }
+                    PairRule::Mitred => _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
+                    PairRule::RunsOn => _ = (take(i), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
                     PairRule::Slides { over, .. } => {
                         let upper = if *over == pair.first { i } else { j };
-                        take(upper);
-                        let opens = self.joint_between(p, cluster).map(|(joint, _)| self.opens(joint));
+                        _ = (take(upper), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined));
+                        let opens = self.joint_between(p.line, cluster).map(|(joint, _)| self.opens(joint));
                         if let (Some(slot), Some(opens)) = (slides.get_mut(upper), opens) {
                             *slot = opens.max(*slot);
                         }
                     }
-                    PairRule::Covered { .. } => {}
+                    PairRule::Covered { .. } => _ = (close(i, TrimEnd::Covered), close(j, TrimEnd::Covered)),
                     PairRule::NoRule => {
-                        none.entry((p.kind.min(q.kind), p.kind.max(q.kind))).or_insert((0, number)).0 += 1;
+                        none.entry((p.kind.min(q.kind), p.kind.max(q.kind))).or_insert((0, number, at)).0 += 1;
+                        _ = (close(i, TrimEnd::Undecided), close(j, TrimEnd::Undecided));
                     }
                 }
                 pairs.push(pair);
             }
         }
-        for (i, at) in cluster.iter().enumerate() {
-            if self.runs_out(*at, cluster) {
+        let has = |kind| standing.iter().any(|s| s.kind == kind);
+        for (i, (place, s)) in cluster.iter().zip(&standing).enumerate() {
+            if self.runs_out(*place, cluster) {
                 take(i);
+            }
+            if s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
+                close(i, TrimEnd::Outlet);
+            } else if matches!(s.kind, LineKind::Sidewall | LineKind::CurbSide) && s.rise > 0.0 && has(LineKind::Eave) {
+                close(i, TrimEnd::KickOut);
             }
         }
         let mut lines = Vec::with_capacity(cluster.len());
-        for ((&(line, end), takes), slides) in cluster.iter().zip(takes).zip(slides) {
-            let Some(l) = self.lines.get(line) else { continue };
-            let allowance = if takes { (self.allowances.of(l.kind) + slides).length()? } else { Length::ZERO };
-            lines.push(CornerLine { line, name: l.name.clone(), kind: l.kind, end, allowance });
+        for ((((place, s), takes), closed), slides) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides) {
+            let allowance = if takes { (self.allowances.of(s.kind) + slides).length()? } else { Length::ZERO };
+            let above = s.line.riser.filter(|_| place.is_above);
+            lines.push(CornerLine { line: place.line, name: s.line.name.clone(), kind: s.line.kind, end: place.end, above, allowance, closed });
         }
-        let Some(&(line, end)) = cluster.first() else { return Ok(None) };
-        Ok(self.at(line, end).map(|(_, at)| Corner { at, lines, pairs }))
+        Ok(Some(Corner { at, lines, pairs }))
     }
 }
 
@@ -397,11 +411,12 @@ impl Calculation for Corners<'_> {
         let mut none = BTreeMap::new();
         let mut corners = Vec::new();
         let mut ends = vec![LineEnds::default(); self.lines.len()];
+        let mut upper_ends = ends.clone();
         for cluster in self.clusters() {
             corners.extend(self.corner(&cluster, &mut none, corners.len())?);
         }
         for line in corners.iter().flat_map(|c| &c.lines) {
-            if let Some(e) = ends.get_mut(line.line) {
+            if let Some(e) = if line.above.is_some() { &mut upper_ends } else { &mut ends }.get_mut(line.line) {
                 match line.end {
                     LineEnd::Start => e.at_start = line.allowance,
                     LineEnd::End => e.at_end = line.allowance,
@@ -418,10 +433,11 @@ impl Calculation for Corners<'_> {
         }
         let cautions = none
             .into_iter()
-            .map(|((a, b), (count, first))| {
-                Caution::new(NO_CORNER_RULE, format!("corners[{first}]"), Source::CommonPractice).arg("kinds", format_args!("{a} and {b}")).arg("count", count)
+            .map(|((a, b), (count, first, at))| {
+                let said = Caution::new(NO_CORNER_RULE, format!("corners[{first}]"), Source::CommonPractice).arg("kinds", format_args!("{a} and {b}"));
+                said.arg("count", count).arg("x", at.x).arg("y", at.y).arg("z", at.z)
             })
             .collect();
-        Ok(RoofCorners { corners, ends, cautions })
+        Ok(RoofCorners { corners, ends, upper_ends, cautions })
     }
 }

@@ -100,7 +100,8 @@ pub struct LineChoices {
 /// let choices = LineChoices { row_end_distance: Length::inches(1), tape: TapeChoice::default(), trim: TrimChoice::usual(), named: vec![], strike };
 /// let closure = ClosureChoice::usual(Length::inches(1), Length::inches(2));
 /// let side = JunctionSide { side: Side::First, flank: Flank::Left, panels: &panels, closure: Some(&closure), surface: None, hollow_seams: false };
-/// let top = JunctionLine { line: roof.line("high edge 1")?, solved: &solved, sides: &[side], ends: LineEnds::default(), pan_end: None, choices: &choices }.compute()?;
+/// let top = JunctionLine { line: roof.line("high edge 1")?, solved: &solved, sides: &[side], ends: LineEnds::default(), upper_ends: LineEnds::default(), pan_end: None, choices: &choices };
+/// let top = top.compute()?;
 /// assert_eq!((top.closures[0].list.pieces, top.rows[0].count), (30, 60));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -114,6 +115,8 @@ pub struct JunctionLine<'a> {
     pub sides: &'a [JunctionSide<'a>],
     /// What corners add to its trims.
     pub ends: LineEnds,
+    /// At a step, what they add to the trims along its upper edge.
+    pub upper_ends: LineEnds,
     /// For a valley whose lower end is known: which end of the line that is, and how the pan ends there.
     pub pan_end: Option<(LineEnd, &'a PanEndCut)>,
     /// What its supplies are made and set to.
@@ -228,7 +231,9 @@ impl<'a> JunctionLine<'a> {
 
     /// What a trim runs on: a cleat beside a pan goes on to where its own plane ends.
     fn ends_of(&self, trim: &JunctionTrim) -> Result<LineEnds, Error> {
-        let mut ends = self.ends;
+        // Past the edge of the upper deck lie a step's upper trims.
+        let is_upper = self.line.riser.is_some() && trim.corners.iter().any(|c| c.x.is_positive());
+        let mut ends = if is_upper { self.upper_ends } else { self.ends };
         if let Some((end, cut)) = self.pan_end.filter(|_| trim.is_holder()) {
             let side = if trim.corners.first().is_some_and(|c| c.x.is_negative()) { Side::First } else { Side::Second };
             let foot = if self.solved.lower_lines.is_empty() { &self.solved.lines } else { &self.solved.lower_lines };

@@ -13,6 +13,7 @@ mod clips;
 mod closures;
 mod coping_run;
 mod coping_walls;
+mod corner_ends;
 mod corner_rules;
 mod corners;
 mod end_movement;
@@ -40,6 +41,8 @@ mod coping_run_tests;
 #[cfg(test)]
 mod coping_walls_tests;
 #[cfg(test)]
+mod corner_tests;
+#[cfg(test)]
 mod pan_end_tests;
 #[cfg(test)]
 mod plane_tests;
@@ -55,8 +58,9 @@ pub use closures::{ClosureChoice, ClosureGroup, ClosureList, ClosureRun};
 pub(crate) use coping_run::coping_stretches;
 pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews, CopingTee};
 pub use coping_walls::{CopedWall, CopingCorner, CopingCornerKind, CopingMeets, CopingPlan, CopingWalls, PlainWall, RunOfCoping, TeeOnRun};
+pub use corner_ends::{PairRule, TrimEnd};
 pub use corner_rules::laps_over;
-pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, PairRule, RoofCorners};
+pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};
 pub use fastener_rows::{FastenerRun, FastenerStations};
 pub use junction_line::{JunctionLine, JunctionSide, LineChoices};

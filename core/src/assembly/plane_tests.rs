@@ -1,7 +1,7 @@
 use super::test_lines::{Laid, engineer, ft, gable, hip, inch, plane, shed_with_curb, tee, usual_end};
 use super::{
     ClipPlan, ClipRule, ClipSchedule, CornerAllowances, Corners, FixedZone, Fixing, KindAllowance, LineEnd, MovementChoice, MovementPlan, PairRule, PanelEdge,
-    PinPlan, RoofCorners, cautions, laps_over,
+    PinPlan, RoofCorners, TrimEnd, cautions, laps_over,
 };
 use crate::error::ErrorKind;
 use crate::layout::{EdgeUse, Start};
@@ -143,15 +143,17 @@ fn bad_corners_are_refused() {
     let e = Corners { lines: laid.roof.lines(), tolerance: Length::ZERO, allowances: &allowances, joints: &[] }.compute().unwrap_err();
     let paths: Vec<_> = core::iter::once(&e).chain(e.others()).map(crate::error::Error::path).collect();
     assert_eq!(paths, ["tolerance", "allowances.usual", "allowances.by_kind[0].length"]);
-    // Ends nearer than the tolerance are one corner, ends farther apart are none.
+    // Ends nearer than the tolerance are one corner, ends farther apart are each their own: nothing is lost, and what ends alone is capped.
     let mut lines = laid.roof.lines().to_vec();
     let ridge = lines.iter().position(|l| l.kind == LineKind::Ridge).unwrap();
     lines[ridge].start.z = (lines[ridge].start.z + Length::mils(40)).length().unwrap();
     let usual = CornerAllowances::usual();
     let count = |tolerance| {
-        Corners { lines: &lines, tolerance, allowances: &usual, joints: &[] }.compute().unwrap().corners.iter().map(|c| c.lines.len()).sum::<usize>()
+        let found = Corners { lines: &lines, tolerance, allowances: &usual, joints: &[] }.compute().unwrap().corners;
+        let alone: Vec<_> = found.iter().filter(|c| c.lines.len() == 1).map(|c| c.lines[0].closed).collect();
+        (found.iter().map(|c| c.lines.len()).sum::<usize>(), found.len(), alone)
     };
-    assert_eq!((count(Length::mils(50)), count(Length::mils(30))), (14, 13));
+    assert_eq!((count(Length::mils(50)), count(Length::mils(30))), ((14, 6, vec![]), (14, 7, vec![TrimEnd::Capped])));
     let at_start = |c: &RoofCorners| c.corners.iter().flat_map(|c| &c.lines).filter(|l| l.end == LineEnd::Start).count();
     assert_eq!(at_start(&corners(&laid.roof)), laid.roof.lines().len());
 }

@@ -106,7 +106,7 @@ pub struct SealPassage {
 /// Every layer must go through by itself: tape above a missing closure does not close it. A gap of just the limit passes.
 ///
 /// # Errors
-/// Computing refuses a run of zero or less, a negative limit, and stretches, bays and passages that do not lie on the run in order
+/// Computing refuses a line without a layer or a passage ([`ErrorKind::Missing`]), a run of zero or less, a negative limit, and stretches, bays and passages that do not lie on the run in order
 /// ([`ErrorKind::OutOfRange`]), each by its path.
 ///
 /// ```
@@ -192,6 +192,9 @@ impl SealedLine {
         let mut faults = Faults::default();
         faults.keep(self.run.positive("run"));
         faults.keep(self.longest_gap.not_negative("longest_gap"));
+        if self.layers.is_empty() && self.passages.is_empty() {
+            faults.add(Error::new(ErrorKind::Missing, "nothing that seals lies along the line").at("layers").accepts("one layer or passage or more"));
+        }
         let outside = |path: String, value: String| {
             Error::new(ErrorKind::OutOfRange, "not on the run").at(path).value_of(value).accepts(format!("from 0 mm up to {}, in order", self.run))
         };
@@ -251,7 +254,8 @@ impl Calculation for SealedLine {
             for gap in self.open(layer) {
                 let wide = (gap.to - gap.from).length()?;
                 longest = longest.max(wide);
-                if wide <= self.longest_gap {
+                // A layer that covers nothing is none, however long a gap may be.
+                if wide <= self.longest_gap && wide < self.run {
                     widest_gap = widest_gap.max(wide);
                     continue;
                 }

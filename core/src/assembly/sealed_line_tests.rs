@@ -46,6 +46,15 @@ fn each_layer_must_go_through_by_itself() {
 }
 
 #[test]
+fn a_line_of_nothing_is_refused_and_a_limit_as_long_as_the_run_lets_nothing_through() {
+    let e = line(vec![], vec![]).compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Missing, "layers"));
+    let mut open = line(vec![layer(vec![])], vec![]);
+    open.longest_gap = inch(100.0);
+    assert!(!open.compute().unwrap().continuous);
+}
+
+#[test]
 fn what_does_not_lie_on_the_run_is_refused_by_its_path() {
     let mut bad = line(vec![layer(vec![on(4.0, 2.0), on(0.0, 50.0)])], vec![]);
     bad.passages.push(SealPassage { name: "seam".into(), need: SealNeed::Plug, at: inch(-1.0), sealed: true });
@@ -75,7 +84,9 @@ fn shed(section: &Solved, clearance: Length, hollow_seams: bool, see: impl FnOnc
     let side = JunctionSide { side: Side::First, flank: Flank::Left, panels: &panels[0], closure: Some(&closure), surface: Some(&surface), hollow_seams };
     let choices = line_choices();
     let line = laid.roof.line("high edge 1").unwrap();
-    see(&JunctionLine { line, solved: section, sides: &[side], ends: LineEnds::default(), pan_end: None, choices: &choices }.compute().unwrap());
+    see(&JunctionLine { line, solved: section, sides: &[side], ends: LineEnds::default(), upper_ends: LineEnds::default(), pan_end: None, choices: &choices }
+        .compute()
+        .unwrap());
 }
 
 fn seals(along: &LineAssembly, solved: &Solved, tape: TapeChoice, choices: &SealChoices, joints: &[TrimJoints], joined: [bool; 2]) -> SideSeal {

@@ -146,7 +146,15 @@ impl Laid {
         let allowances = CornerAllowances::usual();
         let corners = Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances: &allowances, joints: &[] }.compute().unwrap();
         let number = self.roof.lines().iter().position(|l| l.name == name).unwrap();
-        let junction = JunctionLine { line, solved, sides: &sides, ends: corners.ends[number], pan_end: None, choices: &choices() };
+        let junction = JunctionLine {
+            line,
+            solved,
+            sides: &sides,
+            ends: corners.ends[number],
+            upper_ends: corners.upper_ends[number],
+            pan_end: None,
+            choices: &choices(),
+        };
         let (out, sheet) = junction.explain()?;
         assert_eq!(junction.compute().unwrap(), out);
         assert!(!sheet.steps().is_empty());

@@ -94,13 +94,10 @@ pub struct CutClosure {
 
 /// A fault of the Z at the field of the bay that it comes from; a bend's lies in the radius, or the rule.
 fn in_bay(e: Error) -> Error {
-    let path = match e.path() {
-        "legs[0].length" => "bay.lower_flange",
-        "legs[1].length" => "bay.seam_height",
-        "legs[2].length" => "bay.top_flange",
-        _ => "rule",
-    };
-    e.at(path)
+    if !e.path().starts_with("legs[") {
+        return e.at("rule");
+    }
+    e.moved("legs[0].length", "bay.lower_flange").moved("legs[1].length", "bay.seam_height").moved("legs[2].length", "bay.top_flange")
 }
 
 impl ClosureBlank {
@@ -126,7 +123,7 @@ impl ClosureBlank {
         let web = flat.legs().get(1).ok_or_else(|| Error::new(ErrorKind::Internal, "a Z without a web"))?;
         // Without a top flange the tab goes to the sheet's edge, where nothing is to be slotted.
         let top = if self.bay.top_flange.is_positive() { self.relief } else { Length::ZERO };
-        let width = (web.length() - self.relief - top).length()?;
+        let width = (web.length() - self.relief - top).length().map_err(|e| e.under("relief"))?;
         if !width.is_positive() {
             return Err(Error::new(ErrorKind::Impossible, "the slots leave nothing of the tabs")
                 .at("relief")
@@ -183,7 +180,8 @@ impl Calculation for ClosureBlank {
             // The ends are straight: there is no curve to stray from.
             tolerance: Length::micrometres(1),
         };
-        let planned = r.part(|| plan.title(), |r| plan.run(r))?;
+        let planned = r.part(|| plan.title(), |r| plan.run(r));
+        let planned = planned.map_err(|e| e.moved("near.tabs[0].length", "bay.tab").moved("far.tabs[0].length", "bay.tab"))?;
         r.step(|| {
             Step::new("narrower than the sum of the legs")
                 .formula("lower flange + web + top flange - girth")

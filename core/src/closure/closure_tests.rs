@@ -106,6 +106,29 @@ fn bad_input_names_its_field() {
 }
 
 #[test]
+fn a_lap_needs_a_top_flange_and_a_piece_longer_than_itself() {
+    let refused = |change: fn(&mut ClosureBay)| {
+        let mut b = bay(60.0);
+        change(&mut b);
+        let e = b.compute().unwrap_err();
+        (e.kind(), e.path().to_owned(), e.value().map(str::to_owned))
+    };
+    let lap = Some("50.8 mm".to_owned());
+    assert_eq!(refused(|b| (b.top_flange, b.top_lap) = (Length::ZERO, Length::inches(2))), (ErrorKind::Conflict, "top_lap".into(), lap.clone()));
+    assert_eq!(
+        refused(|b| (b.top_flange, b.top_lap) = (Length::inches(1), Length::inches(48))),
+        (ErrorKind::Impossible, "top_lap".into(), Some("1219.2 mm".into()))
+    );
+    // Too many fasteners, and flanges whose skew runs out of range, are said at what is given.
+    assert_eq!(refused(|b| b.fasteners.engineered = Some(Length::from_pm(1))).1, "fasteners.engineered");
+    let far = Length::from_pm(i64::MAX / 2);
+    assert_eq!(refused(|b| (b.fasteners.engineered, b.coverage) = (None, Length::from_pm(i64::MAX / 4))).1, "coverage");
+    let mut b = bay(1.0);
+    b.lower_flange = far;
+    assert_eq!((b.compute().unwrap_err().kind(), b.compute().unwrap_err().path()), (ErrorKind::Overflow, "lower_flange"));
+}
+
+#[test]
 fn caution_numbers_are_this_rooms_and_differ() {
     for (i, c) in ALL.iter().enumerate() {
         assert_eq!(usize::from(c.number), 5000 + i);

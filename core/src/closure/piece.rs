@@ -38,7 +38,7 @@ impl ClosureFasteners {
 /// # Errors
 /// Computing refuses, with the field: a coverage, seam height, tab or lower flange of zero or less, any other length under zero, a meeting angle
 /// outside 0 to 180 degrees ([`ErrorKind::OutOfRange`]); a seam as wide as the bay, tape as thick as the seam is high, a clearance that
-/// leaves nothing, tabs longer than the piece, or no room for two fasteners ([`ErrorKind::Impossible`]).
+/// leaves nothing, tabs or a lap longer than the piece, or no room for two fasteners ([`ErrorKind::Impossible`]); a lap of a top flange that is not there ([`ErrorKind::Conflict`]).
 ///
 /// ```
 /// use seamwright::closure::{ClosureBay, ClosureFasteners};
@@ -191,6 +191,15 @@ impl ClosureBay {
             faults.keep(s.positive("fasteners.engineered"));
         }
         faults.keep(self.meeting.meeting());
+        if self.top_flange == Length::ZERO && self.top_lap.is_positive() {
+            faults.add(
+                Error::new(ErrorKind::Conflict, "a lap of the top flange, and no top flange")
+                    .at("top_lap")
+                    .value_of(self.top_lap)
+                    .accepts("0 mm where the top flange is 0 mm")
+                    .cured_by("a top flange, or no lap"),
+            );
+        }
         if faults.is_empty() && self.seam_width_at_foot >= self.coverage {
             faults.add(
                 Error::new(ErrorKind::Impossible, "the seam is as wide as the bay")
@@ -244,7 +253,9 @@ impl ClosureBay {
             }
         };
         let line = Spacing { run: length, end_distance: from_tab, rule: SpacingRule::Equal { maximum } };
-        r.part(|| line.title(), |r| line.run(r)).map_err(|e| e.under("fasteners"))
+        // Too many for one piece: by the engineer's spacing, or, where there is none, by the piece's own length.
+        let field = if self.fasteners.engineered.is_some() { "fasteners.engineered" } else { "coverage" };
+        r.part(|| line.title(), |r| line.run(r)).map_err(|e| e.under("fasteners").moved("fasteners.rule.maximum", field))
     }
 }
 
@@ -282,6 +293,12 @@ impl Calculation for ClosureBay {
                 .value_of(self.tab)
                 .accepts(format!("at most {length}")));
         }
+        if self.top_lap >= length {
+            return Err(Error::new(ErrorKind::Impossible, "the top flange's lap is longer than the piece that it would lap over")
+                .at("top_lap")
+                .value_of(self.top_lap)
+                .accepts(format!("less than {length}")));
+        }
         let web_height = (self.seam_height - self.compressed_tape).length()?;
         r.step(|| {
             Step::new("web height")
@@ -301,16 +318,11 @@ impl Calculation for ClosureBay {
         });
         let mut cautions = Vec::new();
         let fasteners = self.fasteners(length, &mut cautions, r)?;
-        if self.tab > length {
-            return Err(Error::new(ErrorKind::Impossible, "the tabs are longer than the piece")
-                .at("tab")
-                .value_of(self.tab)
-                .accepts(format!("at most {length}")));
-        }
-        let flange_shift = self.shift(self.lower_flange.station(1, 2)?)?;
+        let shift = |width: Length, field: &'static str| self.shift(width).map_err(|e| e.under(field));
+        let flange_shift = shift(self.lower_flange.station(1, 2)?, "lower_flange")?;
         // The flanges' ends follow the seams: the lower one overhangs the web at one end, the top one, which points the other way, at the other.
-        let lower = Length::from_pm(self.shift(self.lower_flange)?.pm().saturating_abs());
-        let top = (self.top_lap + Length::from_pm(self.shift(self.top_flange)?.pm().saturating_abs())).length()?;
+        let lower = Length::from_pm(shift(self.lower_flange, "lower_flange")?.pm().saturating_abs());
+        let top = (self.top_lap + Length::from_pm(shift(self.top_flange, "top_flange")?.pm().saturating_abs())).length()?;
         let one_end = self.tab.max(lower).max(self.top_lap);
         let other_end = self.tab.max(top);
         let blank = Blank { length: (length + one_end + other_end).length()?, width: (self.lower_flange + web_height + self.top_flange).length()? };

@@ -34,7 +34,8 @@ fn other(junction: &JunctionItem) -> Other {
 
 /// The drawing of a line's section.
 pub(super) fn drawing<'a>(packet: &Packet, junction: &'a JunctionItem) -> Result<JunctionDrawing<'a>, Error> {
-    JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.small())
+    JunctionDrawing::new(&junction.name, &junction.section, section_plane(junction.first), other(junction), packet.paperwork.small())?
+        .struck(&junction.along.struck)
 }
 
 /// The sheet of one line, with its section's drawing.
@@ -181,7 +182,13 @@ fn strike(format: LengthFormat, kind: LineKind, mark: &str, line: &StruckLine) -
     let distance = |l| struck_distance(format, kind, line.side, l);
     let running = distance(line.from_line.read)?;
     let along_seam = skew_total(line).map_or(Ok(String::new()), |seam| format.string(seam.max((-seam).length()?)))?;
-    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from: line.datum.to_string(), distance: distance(up)?, running, along_seam })
+    // Each surface of a step is measured from a line of its own.
+    let from = match (kind, line.side, &line.datum) {
+        (LineKind::Step, Side::First, Datum::JunctionLine) => "the riser's foot".to_owned(),
+        (LineKind::Step, _, Datum::JunctionLine) => "the upper deck's edge".to_owned(),
+        (_, _, datum) => datum.to_string(),
+    };
+    Ok(StrikeLine { mark: mark.to_owned(), strike: line.name.clone(), from, distance: distance(up)?, running, along_seam })
 }
 
 /// A figure at the line's upper and lower end: once where they are one.

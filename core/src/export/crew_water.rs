@@ -1,6 +1,7 @@
 //! What a crew's sheet says of water: what laps what, and whether the sealed line goes through.
 
-use crate::assembly::SideSeal;
+use super::number::fixed;
+use crate::assembly::{CornerPair, LineEnd, PairRule, SideSeal, TrimEnd};
 use crate::error::Error;
 use crate::job::{JunctionItem, Packet};
 use crate::junction::{PathFace, Side, WaterLevel};
@@ -77,17 +78,23 @@ fn marks(tops: &[Length], format: LengthFormat) -> Result<String, Error> {
     Ok(text)
 }
 
-/// The membrane at this line, and at an eave the marks of the field's courses.
+/// The membrane at this line, and at an eave or over a step the marks of the field's courses.
 fn membranes(packet: &Packet, junction: &JunctionItem, out: &mut Vec<String>) -> Result<(), Error> {
     let Some(plan) = &packet.underlayment else { return Ok(()) };
     let long = packet.paperwork.lengths;
     for plane in &plan.planes {
         for eave in plane.eaves.iter().filter(|e| e.line == junction.line) {
+            let from = if junction.kind == LineKind::Step { "the edge over the riser" } else { "the eave" };
             let (least, tops) = (long.string(eave.band.least)?, marks(&eave.band.marks, long)?);
-            out.push(format!("Membrane: at least {least} up the slope from the eave, {} course(s), top edges at {tops}.", eave.band.courses));
+            out.push(format!("Membrane: at least {least} up the slope from {from}, {} course(s), top edges at {tops}.", eave.band.courses));
         }
-        let at_eave = junction.kind == LineKind::Eave && packet.planes.get(junction.first.plane).is_some_and(|p| p.name == plane.plane);
-        if let Some(field) = plane.field.as_ref().filter(|_| at_eave) {
+        let foot_of = match junction.kind {
+            LineKind::Eave => Some(junction.first.plane),
+            LineKind::Step => junction.second.map(|s| s.plane),
+            _ => None,
+        };
+        let is_foot = foot_of.and_then(|k| packet.planes.get(k)).is_some_and(|p| p.name == plane.plane);
+        if let Some(field) = plane.field.as_ref().filter(|_| is_foot) {
             let tops: Vec<Length> = field.courses.iter().map(|c| c.top).collect();
             out.push(format!("Underlayment on {}, {} course(s), top edges at {} from its lowest point.", plane.plane, tops.len(), marks(&tops, long)?));
         }
@@ -103,11 +110,55 @@ fn membranes(packet: &Packet, junction: &JunctionItem, out: &mut Vec<String>) ->
     Ok(())
 }
 
+/// How the line's trims meet those of the lines at its ends.
+fn corners(packet: &Packet, junction: &JunctionItem, format: LengthFormat, out: &mut Vec<String>) -> Result<(), Error> {
+    for corner in &packet.corners.corners {
+        for here in corner.lines.iter().filter(|l| l.line == junction.line) {
+            let mut said: Vec<String> = Vec::new();
+            // To half a degree, as the crew sets it; square is not said.
+            let angle = |pair: &CornerPair| match pair.cut.map(|cut| (cut.degrees() * 2.0).round() / 2.0) {
+                Some(cut) if cut < 90.0 => format!(" at {}\u{b0}", fixed(cut, 1)),
+                _ => String::new(),
+            };
+            for pair in corner.pairs.iter().filter(|p| p.first == here.name || p.second == here.name) {
+                let other = if pair.first == here.name { &pair.second } else { &pair.first };
+                match &pair.rule {
+                    PairRule::Laps { over, .. } if *over == here.name => said.push(format!("over {other}{}", angle(pair))),
+                    PairRule::Laps { .. } => said.push(format!("under {other}")),
+                    PairRule::Mitred => said.push(format!("mitred to {other}{}", angle(pair))),
+                    PairRule::RunsOn => said.push(format!("lapped with {other}")),
+                    PairRule::Slides { over, .. } => said.push(format!("loose {} {other}", if *over == here.name { "over" } else { "under" })),
+                    PairRule::Covered { .. } => {}
+                    PairRule::NoRule => said.push(format!("with {other} DECIDE")),
+                }
+            }
+            if here.allowance.is_positive() {
+                said.push(format!("runs on {}", format.string(here.allowance)?));
+            }
+            said.extend(match here.closed {
+                TrimEnd::Capped => Some("end cap".to_owned()),
+                TrimEnd::KickOut => Some("kick-out".to_owned()),
+                TrimEnd::Outlet => Some("open for the water".to_owned()),
+                TrimEnd::Joined | TrimEnd::Covered | TrimEnd::Undecided => None,
+            });
+            let end = if here.end == LineEnd::Start { "start" } else { "end" };
+            let edge = match (here.above, junction.kind) {
+                (Some(_), _) => ", over the riser",
+                (None, LineKind::Step) => ", at the riser's foot",
+                _ => "",
+            };
+            out.push(format!("Trim's {end}{edge}: {}.", said.join(", ")));
+        }
+    }
+    Ok(())
+}
+
 /// The lines of the sheet.
 pub(super) fn lines(packet: &Packet, junction: &JunctionItem, format: LengthFormat) -> Result<Vec<String>, Error> {
     let mut out = Vec::new();
     laps(junction, format, &mut out)?;
     membranes(packet, junction, &mut out)?;
+    corners(packet, junction, format, &mut out)?;
     for seal in &junction.sealed {
         out.push(sealed(seal, junction.sealed.len() > 1, format)?);
     }

@@ -3,10 +3,12 @@
 use super::fold::Point;
 use super::labels::Area;
 use super::section_axis::{Axes, Other, SectionPlane};
+use super::section_dims::LineRead;
 use super::section_ink;
 use super::section_scene::{Asked, LABEL, Numbered, Scene, Target};
 use super::svg::{Anchor, Look, PaperUnit, Svg, narrow_width};
-use crate::error::Error;
+use crate::assembly::StruckLine;
+use crate::error::{Error, ErrorKind};
 use crate::junction::{Adjoining, Along, AlongLine, Bites, LayoutLine, Side, Solved};
 use crate::units::{Length, LengthFormat};
 
@@ -67,6 +69,7 @@ pub struct JunctionDrawing<'a> {
     is_alone: bool,
     parts: Vec<KeyEntry>,
     numbered: Vec<Numbered>,
+    reads: Vec<LineRead>,
     letters: Vec<String>,
 }
 
@@ -80,7 +83,8 @@ impl<'a> JunctionDrawing<'a> {
     pub fn new(title: &'a str, solved: &'a Solved, first: SectionPlane, other: Other, format: LengthFormat) -> Result<JunctionDrawing<'a>, Error> {
         let axes = Axes::of(solved, &first, &other)?;
         let (parts, numbered) = numbered(solved, format)?;
-        let letters = lettered(solved, format)?;
+        let reads: Vec<LineRead> = solved.lines.iter().map(|l| LineRead { from_datum: l.from_datum, from_line: l.from_line }).collect();
+        let letters = lettered(solved, format, &reads)?;
         Ok(JunctionDrawing {
             title,
             solved,
@@ -94,8 +98,24 @@ impl<'a> JunctionDrawing<'a> {
             is_alone: true,
             parts,
             numbered,
+            reads,
             letters,
         })
+    }
+
+    /// The same drawing with the figures of its lines as the crew reads them off its tape: those of [`Solved::lines`], in their order.
+    ///
+    /// # Errors
+    /// [`ErrorKind::Conflict`](crate::error::ErrorKind::Conflict) where they are not as many.
+    pub fn struck(mut self, struck: &[StruckLine]) -> Result<JunctionDrawing<'a>, Error> {
+        let lines = self.solved.lines.len();
+        if struck.len() != lines {
+            let error = Error::new(ErrorKind::Conflict, "not a reading for each line of the section").at("struck");
+            return Err(error.value_of(struck.len()).accepts(format!("{lines} of them")));
+        }
+        self.reads = struck.iter().map(|s| LineRead { from_datum: s.from_datum.read, from_line: s.from_line.read }).collect();
+        self.letters = lettered(self.solved, self.format, &self.reads)?;
+        Ok(self)
     }
 
     /// The greatest width and height of the figure on paper; the title and the key come around it.
@@ -154,6 +174,7 @@ impl<'a> JunctionDrawing<'a> {
             other: &self.other,
             axes: self.axes,
             format: self.format,
+            reads: &self.reads,
             parts: &self.numbered,
             letters: &self.letters,
         };
@@ -265,12 +286,12 @@ fn columns(key: &[KeyEntry], width: f64, from: f64) -> Vec<Column<'_>> {
 }
 
 /// The letters of the lines; what reads alike on both sides, for one that walks away from the junction line, has one letter.
-fn lettered(solved: &Solved, format: LengthFormat) -> Result<Vec<String>, Error> {
+fn lettered(solved: &Solved, format: LengthFormat, reads: &[LineRead]) -> Result<Vec<String>, Error> {
     let mut out: Vec<String> = Vec::with_capacity(solved.lines.len());
     let mut read: Vec<(&LayoutLine, String, String)> = Vec::with_capacity(solved.lines.len());
     let mut next = 0;
-    for line in &solved.lines {
-        let (from_datum, from_line) = (format.string(line.from_datum)?, format.string(line.from_line)?);
+    for (line, at) in solved.lines.iter().zip(reads) {
+        let (from_datum, from_line) = (format.string(at.from_datum)?, format.string(at.from_line)?);
         let twin = read
             .iter()
             .position(|(l, datum, at)| l.side != line.side && l.name == line.name && l.datum == line.datum && *datum == from_datum && *at == from_line);
@@ -331,6 +352,9 @@ fn numbered(solved: &Solved, format: LengthFormat) -> Result<(Vec<KeyEntry>, Vec
     }
     for (i, what) in solved.adjoining.iter().enumerate() {
         all.push((adjoining_text(what, format)?, Target::Adjoining(i)));
+        if matches!(what, Adjoining::Pipe { .. }) {
+            all.push(("boot, its base on the pan".to_owned(), Target::Boot(i)));
+        }
     }
     let mut parts: Vec<KeyEntry> = Vec::new();
     let mut numbered: Vec<Numbered> = Vec::new();
@@ -359,7 +383,7 @@ fn adjoining_text(what: &Adjoining, format: LengthFormat) -> Result<String, Erro
         Adjoining::Gutter { back, front } => format!("gutter's opening, {} to {} off the line", text(back)?, text(front)?),
         Adjoining::Cladding { .. } => "cladding".to_owned(),
         Adjoining::BuiltUp { height } => format!("deck built up by {}", text(height)?),
-        Adjoining::Pipe { diameter, .. } => format!("pipe of {}, its base on the pan", text(diameter)?),
+        Adjoining::Pipe { diameter, .. } => format!("pipe of {}", text(diameter)?),
         Adjoining::JointCurbs { gap, width, height } => format!("curb, {} by {}, {} from the other", text(width)?, text(height)?, text(gap)?),
         Adjoining::Riser { height } => format!("riser, {} high", text(height)?),
         Adjoining::WallTop { thickness } => format!("wall, {} thick", text(thickness)?),

@@ -413,3 +413,37 @@ fn fasteners_are_told_apart() {
         assert_eq!((count(true), count(false)), (asked(true), asked(false)), "{}", sample.name);
     }
 }
+
+/// Every length of a document, by its place.
+fn lengths(of: &serde_json::Value, at: &str, out: &mut Vec<(String, f64)>) {
+    match of {
+        serde_json::Value::Object(fields) => fields.iter().for_each(|(name, value)| lengths(value, &format!("{at}/{name}"), out)),
+        serde_json::Value::Array(items) => items.iter().enumerate().for_each(|(k, value)| lengths(value, &format!("{at}/{k}"), out)),
+        serde_json::Value::String(text) => out.extend(text.strip_suffix(" mm").and_then(|n| n.parse().ok()).map(|n: f64| (at.to_owned(), n))),
+        _ => {}
+    }
+}
+
+/// Whatever length of a junction is wrong, what refuses it stands at an input of that junction and says what would do.
+#[test]
+fn every_refusal_stands_at_an_input() {
+    let mut refused = 0;
+    for sample in samples() {
+        let mut all = Vec::new();
+        lengths(&sample.input, "", &mut all);
+        for (place, was) in all {
+            for factor in [0.05, 20.0, 1000.0] {
+                let mut input = sample.input.clone();
+                *input.pointer_mut(&place).unwrap() = format!("{:.6} mm", if was == 0.0 { 50.0 * factor } else { was * factor }).into();
+                let Err(e) = crate::job::compute_json(sample.calculation, &input.to_string()) else { continue };
+                for fault in std::iter::once(&e).chain(e.others()) {
+                    let field = fault.path().split(['.', '[']).next().unwrap();
+                    assert!(sample.input.get(field).is_some(), "{}, {place} at {was} by {factor}: {fault}", sample.name);
+                    assert!(fault.cure().is_some() || fault.allowed().is_some(), "{}, {place}: {fault}", sample.name);
+                    refused += 1;
+                }
+            }
+        }
+    }
+    assert!(refused > 1000, "{refused}");
+}

@@ -8,9 +8,9 @@ use crate::junction::{
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
     ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
     JointSide, Levels, OffsetCleat, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge,
-    RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail,
-    StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening,
-    WallCover, WallLeg, WallRule, WideningPan,
+    RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step,
+    StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide,
+    ValleyWidening, WallCover, WallLeg, WallRule, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -103,6 +103,7 @@ fn face(depth: &str) -> Result<DripFace, Error> {
 fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
     Ok(TopEnd {
         flange: inch(flange)?,
+        cover: WallRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: inch("3/4")?, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         closure: TopClosure {
             set_back: practice::closure::SET_BACK,
@@ -154,8 +155,9 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
             rule: WallRule::UFGS_INTO_WALL,
             above_leg: inch("1")?,
             face: inch("5")?,
-            least_lap: jp::COUNTERFLASHING_LAP_LEAST,
+            least_lap: WallRule::LAP_OVER_LEG,
             hem: jp::EDGE_HEM,
+            wedges: Some(FastenerRow::UFGS_WEDGES),
             bead_width: inch("1/4")?,
             bead_depth: inch("1/4")?,
         })
@@ -166,7 +168,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
         leg: inch("10")?,
         stands_out: inch("1/8")?,
         upstand: WallRule::UFGS_UPSTAND,
-        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: inch("1")?,
         cover,
     })
@@ -174,7 +176,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
 
 /// One of every kind, and more where a kind has more than one look.
 pub(super) fn all() -> Result<Vec<Sample>, Error> {
-    let mut out = vec![eave()?, rake()?];
+    let mut out = vec![eave()?, rake("rake", RakeStand::OnPan)?, rake("rake on a cleat", RakeStand::OnDeck)?];
     out.push(ridge("vented ridge", "6:12", "6:12", RidgeVent::Vented { slot: inch("1")?, open_ratio: 0.4 })?);
     for (name, first, second) in [("ridge", "6:12", "6:12"), ("ridge of unequal pitches", "3:12", "9:12"), ("ridge of steep pitches", "12:12", "12:12")] {
         out.push(ridge(name, first, second, RidgeVent::Closed)?);
@@ -200,6 +202,8 @@ fn eave() -> Result<Sample, Error> {
     let detail = EaveDetail {
         sheet: SHEET,
         flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
+        on_deck: WallRule::IRC_OVER_EDGE_METAL,
+        below_deck: WallRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face("4")?,
         strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
@@ -218,19 +222,23 @@ fn eave() -> Result<Sample, Error> {
     sample("eave", "junction.eave", &input, plane(-rise("4:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
-fn rake() -> Result<Sample, Error> {
+fn rake(name: &'static str, stands: RakeStand) -> Result<Sample, Error> {
+    let on_deck = stands == RakeStand::OnDeck;
+    let (tape_width, tape) = if on_deck { (Length::ZERO, Length::ZERO) } else { (inch("7/8")?, inch("1/16")?) };
     let detail = RakeDetail {
-        edge_from_line: inch("1/2")?,
+        below_deck: WallRule::IRC_BELOW_DECK,
+        edge_from_line: if on_deck { inch("1 1/4")? } else { inch("1/2")? },
         turn_up: inch("1 3/4")?,
         seam_room: inch("1")?,
         z: RakeZ {
+            stands,
             sheet: SHEET,
             from_turned_up_edge: inch("1/8")?,
             lower_flange: inch("1")?,
             top_flange: inch("1")?,
-            tape_width: inch("7/8")?,
-            tape: inch("1/16")?,
-            bites: Bites::Panel,
+            tape_width,
+            tape,
+            bites: if on_deck { Bites::Structure } else { Bites::Panel },
             screws: row(),
         },
         sheet: SHEET,
@@ -241,7 +249,7 @@ fn rake() -> Result<Sample, Error> {
         face: face("3")?,
     };
     let input = Rake { levels: levels()?, edge: PanelEdge::Ripped, end_panel: inch("12")?, detail };
-    sample("rake", "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
+    sample(name, "junction.rake", &input, plane(0.0)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Result<Sample, Error> {
@@ -251,14 +259,18 @@ fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Resu
 }
 
 fn high_side() -> Result<Sample, Error> {
-    let input = HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")? } };
+    let input =
+        HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")?, below_deck: WallRule::IRC_BELOW_DECK } };
     sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
 fn hip() -> Result<Sample, Error> {
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE };
     let seen = corner.compute()?;
-    let detail = HipDetail { first: top_end("9", "2")?, second: top_end("9", "2")?, sheet: SHEET };
+    // The closures reach the drip, so that rivets through it hold the cap.
+    let mut end = top_end("9", "2")?;
+    (end.closure.set_back, end.rivets) = (jp::RIVET_REACH, Some(row()));
+    let detail = HipDetail { first: end.clone(), second: end, sheet: SHEET };
     let input = Hip { corner, first: levels()?, second: levels()?, detail };
     sample("hip", "junction.hip", &input, plane(seen.first.backing.degrees())?, Other::Plane(plane(-seen.second.backing.degrees())?))
 }
@@ -272,15 +284,18 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 }
 
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
-    let side = ValleySide { leg, least_leg: jp::VALLEY_LEG_LEAST, least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: inch("2")? };
+    // A pan without a hole is held by its hems.
+    let edge_cleats = matches!(hook, ValleyHook::ReceiverFold { .. }).then_some(FastenerRow::UFGS_CLEATS);
+    let side = ValleySide { leg, least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
-        least_open_width: jp::VALLEY_OPEN_WIDTH_LEAST,
+        least_open_width: WallRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_hem: jp::EDGE_HEM,
+        edge_cleats,
         first: side.clone(),
         second: side,
         minimum: SlopeRule::IBC_STANDING_SEAM,
@@ -327,6 +342,7 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
             bites: Bites::Panel,
             screws: row(),
             cover: inch("3/4")?,
+            trim_tape_width: jp::Z_TAPE_WIDTH,
             rivets: row(),
         };
         (PanelSide::TurnedUp { height: inch("1 3/4")? }, flange, inch("3/4")?)
@@ -336,12 +352,14 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         (PanelSide::Flat, flange, Length::ZERO)
     };
     let detail = SidewallDetail {
+        cover: WallRule::SIDE_COVER,
         sheet: SHEET,
         edge,
         edge_from_wall: inch("1/2")?,
         flange,
         drip: DripEdge { leg, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
-        wall: wall(on_z)?,
+        // It goes with the panel, so its leg stands free behind its cover.
+        wall: WallLeg { fasteners: None, ..wall(on_z)? },
         foot: SidewallFoot::EndsAtEave,
     };
     let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };
@@ -360,7 +378,7 @@ fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
         reach: inch("18")?,
         top_edge: TopEdge { hem: jp::EDGE_HEM, screws_below: inch("1")?, screws: row() },
         under_panels: WallRule::UFGS_UNDER_COVERING,
-        least_beyond: jp::VALLEY_BEYOND_CLEAT_LEAST,
+        least_beyond: WallRule::BEYOND_HOOK,
         clear_width: inch("6")?,
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,

@@ -23,6 +23,7 @@ const SEAMS_APART: f64 = 8.0;
 const INK: &str = "#000000";
 const QUIET: &str = "#5a5a5a";
 const ROOF: &str = "#e3ecf3";
+const FACE: &str = "#eeeeee";
 
 /// A side of the line on which panels lie.
 ///
@@ -49,7 +50,8 @@ pub struct PlanSide<'a> {
 /// The plan of the lines that are struck along a junction, for the crew's sheet.
 ///
 /// Distances across the line are to scale; seams stand at their true angle, and closer together than they are. Each line has its letter and its running total
-/// from the junction line, and where the seams meet the line at a skew the total along a seam.
+/// from the junction line, and where the seams meet the line at a skew the total along a seam. Lines on a wall or on a face are drawn apart from those on the roof, and a step as its upper
+/// deck, its riser and its lower deck, one under the other, each with its name and what its totals are measured from.
 ///
 /// ```
 /// use seamwright::assembly::{SideMeeting, StrikeChoice, StrikeLines};
@@ -77,6 +79,28 @@ pub struct LinePlan<'a> {
     marks: &'a [KeyEntry],
     sides: Vec<PlanSide<'a>>,
     format: LengthFormat,
+}
+
+/// What is struck on one surface, or on two that meet in the junction line.
+struct Band<'a> {
+    /// Which surface, where there are several.
+    name: Option<String>,
+    /// What its totals are measured from.
+    zero: &'static str,
+    lines: Vec<(&'a StruckLine, &'a KeyEntry)>,
+    sides: Vec<&'a PlanSide<'a>>,
+    /// A face that is no roof, laid flat.
+    is_face: bool,
+}
+
+/// A band with its heights up the page.
+struct Laid<'a> {
+    band: Band<'a>,
+    labels: Vec<Label>,
+    scale: f64,
+    /// Of what is drawn, and of the labels with it.
+    drawn: (f64, f64),
+    reach: (f64, f64),
 }
 
 /// A label with the height of its line and its own, up the page.
@@ -118,10 +142,59 @@ impl<'a> LinePlan<'a> {
         if self.is_turned(side) { -from_line.mm() } else { from_line.mm() }
     }
 
+    /// The surfaces from the top of the page down: one where all lines lie on the roof, else each by its name.
+    fn bands(&self) -> Vec<Band<'_>> {
+        let band = |name: Option<(&str, Side)>, zero, side: Option<Side>| {
+            let sides: Vec<_> = self.sides.iter().filter(|s| side.is_none_or(|of| s.side == of)).collect();
+            let name = name.map(|(what, of)| self.sides.iter().find(|s| s.side == of).map_or(format!("{what}:"), |s| format!("{what}, {}:", s.name)));
+            let lines = self.lines.iter().zip(self.marks).filter(|(line, _)| side.is_none_or(|of| line.side == of)).collect();
+            let is_face = side.is_some() && sides.is_empty();
+            Band { name, zero, lines, sides, is_face }
+        };
+        let on = |side| self.lines.iter().any(|l| l.side == side);
+        let (first, second) = (Some(Side::First), Some(Side::Second));
+        let line = "0 junction line";
+        if self.kind == LineKind::Step {
+            let upper = band(Some(("Upper deck", Side::Second)), "0 edge of the deck", second);
+            let riser = band(Some(("Riser", Side::Riser)), "0 edge of the upper deck", Some(Side::Riser));
+            return vec![upper, riser, band(Some(("Lower deck", Side::First)), "0 foot of the riser", first)];
+        }
+        // What is struck on a wall or a face stands on no plane of the roof.
+        if !on(Side::Second) || self.sides.is_empty() || self.sides.iter().any(|s| s.side == Side::Second) {
+            return vec![band(None, line, None)];
+        }
+        let roof = band(Some(("Roof", Side::First)), line, first);
+        match self.kind {
+            LineKind::Headwall | LineKind::Sidewall | LineKind::CurbFront | LineKind::CurbSide => vec![band(Some(("Wall", Side::Second)), line, second), roof],
+            LineKind::CurbBack => vec![roof, band(Some(("Wall", Side::Second)), line, second)],
+            _ => vec![roof, band(Some(("Face", Side::Second)), line, second)],
+        }
+    }
+
+    /// The least and the greatest height of a band, in millimetres of the roof.
+    fn span(&self, band: &Band<'_>) -> (f64, f64) {
+        let heights = band.lines.iter().map(|(l, _)| self.height(l.side, l.from_line.exact));
+        let heights = heights.chain(band.sides.iter().map(|s| self.height(s.side, s.panels_from)));
+        heights.fold((0.0, 0.0), |(low, high): (f64, f64), h| (low.min(h), high.max(h)))
+    }
+
+    fn laid<'b>(&self, band: Band<'b>, scale: f64) -> Result<Laid<'b>, Error> {
+        let (low, high) = self.span(&band);
+        let mut labels = self.labels(&band, scale)?;
+        Self::spread(&mut labels);
+        // A face or a wall ends at its own line; roof goes on beyond both.
+        let beyond = |reach: f64| if band.is_face && reach == 0.0 { 0.0 } else { reach * scale + BEYOND };
+        let drawn = (-beyond(-low), beyond(high));
+        let name = if band.name.is_some() { ROW } else { 0.0 };
+        let top = labels.iter().map(|l| l.at + ROW / 2.0).fold(drawn.1, f64::max) + name;
+        let bottom = labels.iter().map(|l| l.at - ROW / 2.0).fold(drawn.0, f64::min);
+        Ok(Laid { band, labels, scale, drawn, reach: (bottom, top) })
+    }
+
     /// The lines across the page: each height with the text of its label.
-    fn labels(&self, scale: f64) -> Result<Vec<Label>, Error> {
-        let mut out = vec![Label { line: 0.0, at: 0.0, text: "0 junction line".to_owned() }];
-        for (line, key) in self.lines.iter().zip(self.marks) {
+    fn labels(&self, band: &Band<'_>, scale: f64) -> Result<Vec<Label>, Error> {
+        let mut out = vec![Label { line: 0.0, at: 0.0, text: band.zero.to_owned() }];
+        for (line, key) in &band.lines {
             let size = |l: Length| self.format.string(if l.is_negative() { (-l).length()? } else { l });
             let mut text = format!("{} {}", key.mark, size(line.from_line.read)?);
             // What is measured from a trim's edge runs from there along a seam too; the plan's totals are the junction line's.
@@ -180,51 +253,70 @@ impl<'a> LinePlan<'a> {
     /// # Errors
     /// Those of writing a length in the format.
     pub fn svg(&self) -> Result<String, Error> {
-        let heights = self.lines.iter().map(|l| self.height(l.side, l.from_line.exact));
-        let heights = heights.chain(self.sides.iter().map(|s| self.height(s.side, s.panels_from)));
-        let (low, high) = heights.fold((0.0, 0.0), |(low, high): (f64, f64), h| (low.min(h), high.max(h)));
-        let scale = if high > low { TALLEST / (high - low) } else { 1.0 };
-        let mut labels = self.labels(scale)?;
-        Self::spread(&mut labels);
-        let (top, bottom) = (high * scale + BEYOND, low * scale - BEYOND);
-        let top_of_labels = labels.iter().map(|l| l.at + ROW / 2.0).fold(top, f64::max);
-        let bottom_of_labels = labels.iter().map(|l| l.at - ROW / 2.0).fold(bottom, f64::min);
+        let bands = self.bands();
+        let tall: f64 = bands.iter().map(|b| self.span(b)).map(|(low, high)| high - low).sum();
+        // Each surface beside the first has its name and its own line.
+        let room = TALLEST - 3.0 * (bands.len() as f64 - 1.0);
+        let scale = if tall > 0.0 { room / tall } else { 1.0 };
+        let laid = bands.into_iter().map(|b| self.laid(b, scale)).collect::<Result<Vec<_>, Error>>()?;
         let mut notes = Vec::new();
         for side in &self.sides {
             notes.extend(self.bevel(side)?);
         }
         let has_seams = self.sides.iter().any(|s| !runs_along(s.skew));
         notes.push(if has_seams { "Laid flat; seams are farther apart." } else { "Laid flat, seen from outside." }.to_owned());
-        let height = top_of_labels - bottom_of_labels + 1.0 + notes.len() as f64 * ROW + 1.0;
-        let y = |h: f64| 0.5 + top_of_labels - h;
+        let reach: f64 = laid.iter().map(|l| l.reach.1 - l.reach.0).sum();
+        let height = reach + 1.0 + notes.len() as f64 * ROW + 1.0;
         let mut svg = Svg::new(WIDTH, height, PaperUnit::Millimetre, self.title);
-        for side in &self.sides {
-            let from = self.height(side.side, side.panels_from) * scale;
+        let mut below = 0.5;
+        for one in &laid {
+            self.draw(&mut svg, one, &|h| below + one.reach.1 - h);
+            below += one.reach.1 - one.reach.0;
+        }
+        svg.group("notes", Look::area(QUIET), |svg| {
+            for (i, note) in notes.iter().enumerate() {
+                let size = fitted(note, SIZE * 0.92, WIDTH - LEFT - 0.5);
+                svg.narrow_text((LEFT, below + (i as f64 + 0.9) * ROW), size, Anchor::Start, 0.0, note);
+            }
+        });
+        Ok(svg.finish())
+    }
+
+    /// One band, its heights turned into places down the page.
+    fn draw(&self, svg: &mut Svg, laid: &Laid<'_>, y: &impl Fn(f64) -> f64) {
+        let (band, labels, (bottom, top)) = (&laid.band, &laid.labels, laid.drawn);
+        let area = |svg: &mut Svg, colour, from: f64, to: f64| {
+            svg.group("panels", Look::area(colour), |svg| svg.polyline(&[(LEFT, y(from)), (RIGHT, y(from)), (RIGHT, y(to)), (LEFT, y(to))], true));
+        };
+        if band.is_face {
+            area(svg, FACE, bottom, top);
+        }
+        for side in &band.sides {
+            let from = self.height(side.side, side.panels_from) * laid.scale;
             // Panels lie on the side of the page to which the slope's own sign points: up a slope that rises from the line, down one that falls.
             let to = if self.is_above(side) { top } else { bottom };
-            svg.group("panels", Look::area(ROOF), |svg| svg.polyline(&[(LEFT, y(from)), (RIGHT, y(from)), (RIGHT, y(to)), (LEFT, y(to))], true));
-            svg.group("seams", Look::line(QUIET, 0.2), |svg| seams(svg, side.skew, from, to, &y));
+            area(svg, ROOF, from, to);
+            svg.group("seams", Look::line(QUIET, 0.2), |svg| seams(svg, side.skew, from, to, y));
         }
         svg.group("lines", Look::line(INK, 0.25), |svg| {
-            for label in &labels {
+            for label in labels {
                 svg.line((LEFT, y(label.line)), (RIGHT, y(label.line)));
                 svg.polyline(&[(RIGHT, y(label.line)), (LABEL - 2.0, y(label.at)), (LABEL - 0.6, y(label.at))], false);
             }
         });
         svg.group("junction line", Look::line(INK, 0.7), |svg| svg.line((LEFT, y(0.0)), (RIGHT, y(0.0))));
         svg.group("distances", Look::area(INK), |svg| {
-            for label in &labels {
+            for label in labels {
                 let size = fitted(&label.text, SIZE, WIDTH - LABEL - 0.5);
                 svg.narrow_text((LABEL, y(label.at) + size * 0.35), size, Anchor::Start, 0.0, &label.text);
             }
         });
-        svg.group("notes", Look::area(QUIET), |svg| {
-            for (i, note) in notes.iter().enumerate() {
-                let size = fitted(note, SIZE * 0.92, WIDTH - LEFT - 0.5);
-                svg.narrow_text((LEFT, y(bottom_of_labels) + (i as f64 + 0.9) * ROW), size, Anchor::Start, 0.0, note);
-            }
-        });
-        Ok(svg.finish())
+        if let Some(name) = &band.name {
+            svg.group("surface", Look::area(INK), |svg| {
+                let size = fitted(name, SIZE, WIDTH - LEFT - 0.5);
+                svg.narrow_text((LEFT, y(laid.reach.1) + size), size, Anchor::Start, 0.0, name);
+            });
+        }
     }
 
     /// Whether this side's panels are drawn above the junction line.

@@ -53,6 +53,26 @@ fn lines_lie_at_their_distances_in_one_scale() {
 }
 
 #[test]
+fn a_step_is_drawn_as_its_two_decks_and_its_riser_each_by_its_name() {
+    // Lines of all three at one height: in one plan they would lie on each other.
+    let lines = struck(&[(Side::Second, 32), (Side::Second, -16), (Side::Riser, -32), (Side::First, -48), (Side::First, -96)], 90.0);
+    let drawn = svg(LineKind::Step, &lines, &[0.0, 0.0]);
+    let text = |i: usize| drawn.match_indices("<title>surface</title>").nth(i).map(|(at, _)| drawn[at..].split("</text>").next().unwrap().to_owned());
+    assert!(text(0).unwrap().ends_with("Upper deck, south:") && text(1).unwrap().ends_with("Riser:") && text(2).unwrap().ends_with("Lower deck, south:"));
+    let mut last = 0.0;
+    for (i, names) in [&["M0", "M1"][..], &["M2"], &["M3", "M4"]].iter().enumerate() {
+        // Each label once, under its own surface's name and over the next one's.
+        let from = drawn.match_indices("<title>distances</title>").nth(i).unwrap().0;
+        let words = drawn[from..].split("</g>").next().unwrap();
+        let places: Vec<f64> = words.lines().filter(|l| l.trim_start().starts_with("<text")).map(|l| attribute(l, "y")).collect();
+        assert!(names.iter().all(|n| words.contains(n)) && places.len() == names.len() + 1, "{words}");
+        assert!(places.iter().all(|y| *y > last), "{places:?} {last}");
+        last = places.iter().copied().fold(last, f64::max);
+    }
+    assert!(drawn.contains("0 foot of the riser") && drawn.contains("0 edge of the upper deck") && drawn.contains("0 edge of the deck"));
+}
+
+#[test]
 fn the_second_side_is_turned_about_where_both_fall_from_the_line() {
     let lines = struck(&[(Side::First, -96), (Side::Second, -96)], 90.0);
     let at = |kind| {

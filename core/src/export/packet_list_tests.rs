@@ -7,7 +7,7 @@ use crate::error::ErrorKind;
 use crate::job::test_jobs::{demo_laid, packet_laid, sharing};
 use crate::job::{Job, Packet};
 use crate::record::Calculation;
-use crate::units::{Length, LengthFormat};
+use crate::units::{Length, LengthFormat, Rounding, ShopRounding};
 
 #[test]
 fn the_packet_shows_what_the_job_asks_for_and_nothing_more() {
@@ -119,4 +119,34 @@ fn a_joint_across_the_panels_has_its_sheet_and_its_packing_in_the_order() {
     // The ridge stands on packing on both sides, and a rake above the joint higher than the one below it.
     assert_eq!(text("crew/ridge-1.html").matches("built-up deck").count(), 2);
     assert!(text("crew/rake-3.html").contains("It lies 1 15/16") && text("crew/rake-1.html").contains("so that both slide"));
+}
+
+/// 17/32 in lies half way between two sixteenths: the demo's tape reads 9/16, and no paper says 1/2.
+#[test]
+fn a_tie_reads_alike_in_the_drawing_on_the_plan_and_in_the_table() {
+    let mut job = demo_laid(serde_json::json!({}));
+    for kind in &mut job.junctions.kinds {
+        if let crate::job::Detail::Eave(eave) = kind {
+            eave.panel.overhang = Length::parse("1 17/32\"").unwrap();
+        }
+    }
+    assert_eq!(job.paperwork.small().to_string(), "in/16");
+    let packet = job.compute().unwrap();
+    let files = packet_files(&packet, None).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap().bytes.clone()).unwrap();
+    let (section, sheet) = (text("junctions/eave-1.svg"), text("crew/eave-1.html"));
+    let letter =
+        section.split("hook strip, lower edge").next().and_then(|s| s.rsplit("<text").nth(1)).and_then(|t| t.split('>').nth(1)?.chars().next()).unwrap();
+    for (what, shown, text) in [
+        ("the section's figure", &section, format!("{letter}  1 9/16&quot;")),
+        ("the line's plan", &sheet, format!("{letter} 1 9/16%26quot%3B")),
+        ("the table", &sheet, "1 9/16&quot; down".to_owned()),
+    ] {
+        assert!(shown.contains(&text), "{what}: {text}");
+    }
+    // A tape that goes to the even step reads 1 1/2 in, and so do they all.
+    job.supplies.crew.tape = ShopRounding::new(Length::inches_64(4), Rounding::HalfEven).unwrap();
+    let files = packet_files(&job.compute().unwrap(), None).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap().bytes.clone()).unwrap();
+    assert!(text("junctions/eave-1.svg").contains(&format!("{letter}  1 1/2&quot;")) && text("crew/eave-1.html").contains("1 1/2&quot; down"));
 }

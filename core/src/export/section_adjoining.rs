@@ -114,7 +114,9 @@ pub(super) fn neighbours(solved: &Solved, axes: &Axes, other: &Other, panels: &[
                     let (inner, outer) = ([axis.at(far, pan), axis.at(near, pan), (x, collar), (x, collar + 4.0)], x + way * 1.3);
                     let mut ring = inner.to_vec();
                     ring.extend([(outer, collar + 4.0), (outer, collar + 0.4), axis.at(near + way * 1.4, pan + 1.3), axis.at(far, pan + 1.3)]);
-                    out.push(Neighbour { ring, is_before: true, ..bare.clone() });
+                    let (low, high) = (axis.at(near + way * 1.4, pan + 1.3), (outer, collar + 0.4));
+                    let handles = [0.5, 0.7, 0.3].map(|share| middle(low, high, share)).to_vec();
+                    out.push(Neighbour { ring, handles, is_before: true, ..bare.clone() });
                 }
             }
             (Adjoining::JointCurbs { gap, width, height }, ..) => {

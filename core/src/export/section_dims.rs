@@ -6,7 +6,7 @@ use super::section_axis::Axis;
 use super::svg::narrow_width;
 use crate::error::Error;
 use crate::junction::{Datum, LayoutLine};
-use crate::units::LengthFormat;
+use crate::units::{Length, LengthFormat};
 
 /// Size of the figures.
 pub(super) const TEXT: f64 = 3.6;
@@ -48,6 +48,21 @@ pub(super) struct Figure {
     pub(super) edges: [(Point, Point); 2],
 }
 
+/// What is read of a line: from its datum, and from the junction line.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct LineRead {
+    pub(super) from_datum: Length,
+    pub(super) from_line: Length,
+}
+
+/// A line of one side with its letter and what is read from its datum to it.
+#[derive(Debug, Clone)]
+pub(super) struct Struck<'a> {
+    pub(super) letter: String,
+    pub(super) line: &'a LayoutLine,
+    pub(super) read: Length,
+}
+
 /// The lines that are measured from one datum.
 struct Group<'a> {
     datum: &'a Datum,
@@ -55,18 +70,11 @@ struct Group<'a> {
     lines: Vec<f64>,
 }
 
-/// The dimensions of one side, from `base` outward (`outward` 1) or inward (-1); what is struck lies at height `struck`. The letter of each line comes
-/// with it.
-pub(super) fn row(
-    lines: &[(String, &LayoutLine)],
-    axis: &Axis,
-    scale: f64,
-    format: LengthFormat,
-    (outward, base, struck): (f64, f64, f64),
-) -> Result<Option<Row>, Error> {
+/// The dimensions of one side, from `base` outward (`outward` 1) or inward (-1); what is struck lies at height `struck`.
+pub(super) fn row(lines: &[Struck<'_>], axis: &Axis, scale: f64, format: LengthFormat, (outward, base, struck): (f64, f64, f64)) -> Result<Option<Row>, Error> {
     let mut groups: Vec<Group<'_>> = Vec::new();
     let mut stations: Vec<(f64, String)> = Vec::new();
-    for (letter, line) in lines {
+    for Struck { letter, line, read } in lines {
         let at = axis.place(line.from_line, scale);
         // Down from a top edge, up from anything else.
         let way = if line.datum == Datum::TrimTopEdge { 1.0 } else { -1.0 };
@@ -75,12 +83,12 @@ pub(super) fn row(
             Some(group) => group.lines.push(at),
             None => groups.push(Group { datum: &line.datum, origin, lines: vec![at] }),
         }
-        let size = if line.from_datum.is_negative() { (-line.from_datum).length()? } else { line.from_datum };
+        let size = if read.is_negative() { (-*read).length()? } else { *read };
         stations.push((at, format!("{letter}  {}{}", format.text(size)?.as_str(), from(&line.datum, lines))));
     }
     for group in &groups {
         // A datum that is no line of its own says what it is.
-        let is_line = lines.iter().any(|(_, l)| (axis.place(l.from_line, scale) - group.origin).abs() < 0.05);
+        let is_line = lines.iter().any(|s| (axis.place(s.line.from_line, scale) - group.origin).abs() < 0.05);
         if *group.datum == Datum::JunctionLine || !is_line {
             stations.push((group.origin, if *group.datum == Datum::JunctionLine { "0".to_owned() } else { group.datum.to_string() }));
         }
@@ -102,12 +110,12 @@ pub(super) fn row(
 }
 
 /// What a figure says of its datum; of the junction line nothing, which is the rule.
-fn from(datum: &Datum, lines: &[(String, &LayoutLine)]) -> String {
+fn from(datum: &Datum, lines: &[Struck<'_>]) -> String {
     match datum {
         Datum::JunctionLine => String::new(),
         Datum::TrimLowerEdge | Datum::TrimTopEdge => " from edge".to_owned(),
-        Datum::Line(name) => match lines.iter().find(|(_, l)| l.name == *name) {
-            Some((letter, _)) => format!(" from {letter}"),
+        Datum::Line(name) => match lines.iter().find(|s| s.line.name == *name) {
+            Some(Struck { letter, .. }) => format!(" from {letter}"),
             None => format!(" from {name}"),
         },
     }

@@ -171,6 +171,13 @@ fn draw_rows(svg: &mut Svg, scene: &Scene, map: impl Fn(Point) -> Point) {
             }
         }
     });
+    // Words stand clear of what they are written over.
+    svg.group("distances' room", Look::area("#ffffff"), |svg| {
+        for figure in scene.rows.iter().flat_map(|r| &r.figures) {
+            let [(a, b), (c, d)] = figure.edges;
+            svg.polyline(&[a, b, d, c].map(&map), true);
+        }
+    });
     svg.group("distances", Look::area(INK), |svg| {
         for figure in scene.rows.iter().flat_map(|r| &r.figures) {
             // The base line lies a third of the size below the middle of the text.

@@ -90,7 +90,10 @@ impl Ground<'_> {
         // A screw of the panel itself goes through the pan; any other through the lowest metal there, with what lies on it.
         let through_pan = name.contains("panel") && !name.contains("strip");
         let top = lowest_top(&over, -1.0, if self.is_wall { -1.0 } else { 2.6 * self.scale + 0.7 });
+        // A cleat beside a pan is nailed to the deck, under the panels.
+        let on_deck = name.starts_with("edge cleats");
         let head = match (pan, top) {
+            (_, None) if on_deck => 0.0,
             (Some(pan), _) if through_pan => pan,
             (_, Some(top)) => top,
             (Some(pan), None) => pan,

@@ -5,14 +5,14 @@ use super::labels::Area;
 use super::section_adjoining::{self, Neighbour};
 use super::section_axis::{Axes, Axis, Other, SectionPlane, built_up};
 use super::section_balloons::{self, Figure, Placed, RADIUS, Wanted};
-use super::section_dims::{self, Row};
+use super::section_dims::{self, LineRead, Row, Struck};
 use super::section_ground::{self, Band, DECK};
 use super::section_marks::{Ground, Mark};
 use super::section_metal::{self, Metal, Piece};
 use super::section_panel::{self, Cut, Layers, Panel};
 use super::svg::narrow_width;
 use crate::error::Error;
-use crate::junction::{Adjoining, LayoutLine, Side, Solved};
+use crate::junction::{Adjoining, Side, Solved};
 use crate::num;
 use crate::panel::PanelEnd;
 use crate::units::LengthFormat;
@@ -33,6 +33,8 @@ pub(super) enum Target {
     Along(usize),
     Panel(Side),
     Adjoining(usize),
+    /// The boot of the pipe at this place.
+    Boot(usize),
 }
 
 /// A numbered part: its number and everything that it points at.
@@ -49,6 +51,7 @@ pub(super) struct Asked<'a> {
     pub(super) other: &'a Other,
     pub(super) axes: Axes,
     pub(super) format: LengthFormat,
+    pub(super) reads: &'a [LineRead],
     pub(super) parts: &'a [Numbered],
     pub(super) letters: &'a [String],
 }
@@ -249,8 +252,9 @@ impl Asked<'_> {
         scene.area = scene.extent();
     }
 
-    fn lines_of(&self, side: Side) -> Vec<(String, &LayoutLine)> {
-        self.letters.iter().cloned().zip(&self.solved.lines).filter(|(_, l)| l.side == side).collect()
+    fn lines_of(&self, side: Side) -> Vec<Struck<'_>> {
+        let all = self.letters.iter().zip(&self.solved.lines).zip(self.reads);
+        all.filter(|((_, line), _)| line.side == side).map(|((letter, line), read)| Struck { letter: letter.clone(), line, read: read.from_datum }).collect()
     }
 
     fn dimension(&self, scene: &mut Scene, planes: &[PlaneSide<'_>], scale: f64) -> Result<(), Error> {
@@ -277,6 +281,15 @@ impl Asked<'_> {
             };
             scene.rows.extend(section_dims::row(&lines, axis, scale, self.format, place)?);
         }
+        // Where both sides say the same at one place it is written once.
+        let mut said: Vec<(Point, String)> = Vec::new();
+        for row in &mut scene.rows {
+            row.figures.retain(|f| {
+                let again = said.iter().any(|(at, text)| *text == f.text && num::hypot(at.0 - f.at.0, at.1 - f.at.1) < section_dims::TEXT / 2.0);
+                said.push((f.at, f.text.clone()));
+                !again
+            });
+        }
         Ok(())
     }
 
@@ -294,10 +307,15 @@ impl Asked<'_> {
                 continue;
             }
             let top = scene.panels.iter().find(|q| q.side == p.side).map_or(p.layers.pan, |q| q.top) + p.layers.seam;
-            // Under the upper deck of a step stand the riser's dimensions.
-            let is_over = self.over() && (self.axes.riser.is_none() || p.side == Side::First);
-            let h = if is_over { -DECK - 2.5 } else { top + 2.5 };
-            scene.slopes.push(slope(p.axis.at(p.far * 0.8, h), degrees, is_over, self.format)?);
+            // Under the upper deck of a step stand the riser's dimensions, over it its own: its pitch stands beyond where it breaks off.
+            let is_upper = self.axes.riser.is_some() && p.side == Side::Second;
+            let is_over = self.over();
+            let touch = match () {
+                () if is_upper => p.axis.at(p.far + 9.0 * p.far.signum(), top / 2.0),
+                () if is_over => p.axis.at(p.far * 0.8, -DECK - 2.5),
+                () => p.axis.at(p.far * 0.8, top + 2.5),
+            };
+            scene.slopes.push(slope(touch, degrees, is_over, self.format)?);
         }
         Ok(())
     }
@@ -327,6 +345,8 @@ fn wanted(part: &Numbered, target: Target, scene: &Scene) -> Option<Wanted> {
     let handles = match target {
         Target::Trim(i) => metal(Piece::Trim(i))?,
         Target::Adjoining(i) => scene.neighbours.iter().find(|n| n.index == i)?.handles.clone(),
+        // The pipe comes first, then the two sides of its boot.
+        Target::Boot(i) => scene.neighbours.iter().filter(|n| n.index == i).nth(1)?.handles.clone(),
         Target::Panel(side) => scene.panels.iter().find(|p| p.side == side)?.handles.clone(),
         Target::Along(i) => match scene.handles.iter().find(|(d, _)| *d == i) {
             Some((_, handle)) => vec![*handle],
@@ -369,7 +389,11 @@ impl Scene {
         for row in &self.rows {
             figure.words.extend(row.bars.iter().map(|b| b.ends));
             figure.chords.extend(row.witnesses.iter().flat_map(|w| w.iter().copied().zip(w.iter().copied().skip(1))));
-            figure.words.extend(row.figures.iter().flat_map(|f| f.edges));
+            // All around: a leader may run along a figure's long edges and still lie between them.
+            figure.words.extend(row.figures.iter().flat_map(|f| {
+                let [(a, b), (c, d)] = f.edges;
+                [(a, b), (b, d), (d, c), (c, a)]
+            }));
         }
         for slope in &self.slopes {
             figure.words.extend(ring_chords(&slope.corners));

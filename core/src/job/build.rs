@@ -3,7 +3,7 @@
 use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
-use super::input::Job;
+use super::input::{Job, Paperwork};
 use super::joints;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
@@ -13,6 +13,7 @@ use super::pan_ends::{Foot, KnownEnd};
 use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
+use super::receiver_laps;
 use super::rides;
 use super::seals;
 use super::sections::{Sections, along_the_seams, order};
@@ -20,7 +21,7 @@ use super::trims::{self, Pieces, TrimItem, Wanted, WantedTaper, starts_low};
 use super::underlay;
 use super::water;
 use super::wire::Wiring;
-use crate::assembly::{LineAssembly, PlanePanels, SideSeal};
+use crate::assembly::{LineAssembly, PlanePanels, RoofCorners, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{AlongLine, SectionWork, Side, Solved};
 use crate::layout::EdgeUse;
@@ -72,6 +73,11 @@ impl Job {
         Ok((packet, worksheet))
     }
 
+    /// How lengths are written: what lies half way between two steps as the crew's tape reads it.
+    pub(super) fn papers(&self) -> Paperwork {
+        self.paperwork.read_by(self.supplies.crew.tape)
+    }
+
     fn build<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>) -> Result<Packet, Error> {
         self.check()?;
         let roof = r.part(|| self.roof.title(), |r| self.roof.run(r)).map_err(|e| e.under("roof"))?;
@@ -101,7 +107,7 @@ impl Job {
             _ => None,
         };
         let pan_ends = foot.ends(r, seal, &mut corners)?;
-        let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners.ends, &pan_ends))?;
+        let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners, &pan_ends))?;
         let clips = self.clips(r, teller, &wiring)?;
         for junction in &mut junctions {
             junction.moves = moves.iter().find(|(line, _)| *line == junction.line).map(|(_, moves)| *moves);
@@ -179,6 +185,7 @@ impl Job {
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
+            all.extend(receiver_laps::caution(trim)?.map(|c| c.under(&path)));
         }
         for clip in &clips {
             all.extend(clip.schedule.cautions.iter().map(|c| c.clone().under(&format!("planes.{}.clips", clip.plane))));
@@ -199,7 +206,7 @@ impl Job {
             version: PACKET_VERSION,
             library: env!("CARGO_PKG_VERSION").into(),
             job: self.name.clone(),
-            paperwork: self.paperwork,
+            paperwork: self.papers(),
             metals: self.metals.clone(),
             temperatures: self.temperatures,
             columns: self.layout.columns.clone(),
@@ -307,14 +314,15 @@ impl Job {
         chosen: &[Option<Chosen<'_>>],
         solved: Vec<Option<Solved>>,
         wiring: &Wiring<'_>,
-        (ends, pan_ends): (&[crate::assembly::LineEnds], &[KnownEnd]),
+        (corners, pan_ends): (&RoofCorners, &[KnownEnd]),
     ) -> Result<Vec<JunctionItem>, Error> {
         let mut out = Vec::new();
         let mut faults = ByLine::default();
         for (i, ((line, chosen), solved)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
             if let (Some(chosen), Some(solved)) = (chosen, solved) {
                 let pan_end = pan_ends.get(i).and_then(Option::as_ref);
-                let met = (ends.get(i).copied(), pan_end.map(|(end, cut)| (*end, cut)));
+                let ends = [&corners.ends, &corners.upper_ends].map(|of| of.get(i).copied().unwrap_or_default());
+                let met = (ends, pan_end.map(|(end, cut)| (*end, cut)));
                 let along: Result<LineAssembly, Error> = r.part(|| format!("along {}", line.name), |r| wiring.line(r, line, chosen.detail, &solved, met));
                 if let Some(along) = faults.keep(line, along.map_err(|e| e.under(&chosen.path))) {
                     let (first, second) = section_sides(line, sections)?;

@@ -159,6 +159,7 @@ calculations! {
     "junction.coping" => junction::Coping,
     "junction.curb-back" => junction::CurbBack,
     "junction.eave" => junction::Eave,
+    "junction.end-proposal" => junction::EndProposal,
     "junction.expansion-across" => junction::ExpansionAcross,
     "junction.expansion-along" => junction::ExpansionAlong,
     "junction.headwall" => junction::Headwall,
@@ -170,6 +171,7 @@ calculations! {
     "junction.pitch-transition" => junction::PitchTransition,
     "junction.rake" => junction::Rake,
     "junction.ridge" => junction::Ridge,
+    "junction.rule-check" => junction::RuleCheck,
     "junction.section-fit" => junction::SectionFit,
     "junction.sidewall" => junction::Sidewall,
     "junction.step" => junction::Step,
@@ -194,6 +196,7 @@ calculations! {
     "assembly.pan-end" => assembly::PanEnd,
     "assembly.sealed-line" => assembly::SealedLine,
     "job.job-revision" => super::JobRevision,
+    "job.job-rules" => super::JobRules,
 }
 
 /// The names of all calculations, by floor and room.

@@ -34,5 +34,12 @@ pub const CAP_PARTS: CautionCode = CautionCode {
     text: "under the cap the two sides close by {closes} in the heat and open by {opens} in the cold, level; the ends rise by {rises} and fall by {falls}: the cap must let all of it pass",
 };
 
+/// Receiver folds that lap with their pan.
+pub const RECEIVERS_LAP: CautionCode = CautionCode {
+    number: 8006,
+    name: "receivers-lap",
+    text: "the pan laps {count} time(s) with its receiver folds, open {opening}: over {lap} open the lower piece's fold to {lower} and the front of the upper piece's to {upper}, and slide the one into the other; a fold that is cut away at the lap holds neither the piece nor the panels there",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS];
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS, RECEIVERS_LAP];

@@ -87,7 +87,7 @@ impl Detail {
     }
 
     /// Its name in a job's text.
-    const fn tag(&self) -> &'static str {
+    pub(super) const fn tag(&self) -> &'static str {
         match self {
             Detail::Eave(_) => "eave",
             Detail::Rake(_) => "rake",

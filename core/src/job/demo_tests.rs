@@ -187,7 +187,10 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
         assert_eq!(bought, pieces + trim.cutting.scrap.offcuts.pm() + trim.cutting.scrap.kerf.pm() + trim.cutting.scrap.end_loss.pm());
         sticks += u64::from(trim.cutting.stick_count());
     }
-    let bought: Vec<&OrderLine> = packet.order.iter().filter(|l| l.group == OrderGroup::Trims).collect();
+    let bought: Vec<&OrderLine> = packet.order.iter().filter(|l| l.group == OrderGroup::Trims && l.unit == "stick").collect();
+    // The lean-to's eave dies into the wall: one kick-out, thrown 4 in, as high as that wall's leg of 9 in.
+    let kick_outs: Vec<(u64, &str)> = packet.order.iter().filter(|l| l.item == "kick-out").map(|l| (l.count, &*l.spec)).collect();
+    assert_eq!(kick_outs, [(1, "thrown 4\" from the wall, 9\" high")]);
     assert_eq!((bought.iter().map(|l| l.count).sum::<u64>(), packet.summary.sticks), (sticks, sticks));
     assert_eq!(sum(bought.iter().filter_map(|l| l.net)), sum(packet.trims.iter().map(|t| t.total().unwrap())));
 }

@@ -10,6 +10,7 @@ use super::shared_seams::SharedSeams;
 use super::supplies::Supplies;
 use crate::closure::{ClosureBay, ClosureFasteners};
 use crate::error::{Error, ErrorKind, Faults};
+use crate::junction::Levels;
 use crate::layout::{Creep, LengthLimit, ListChoices, MarkFrom, NarrowLimit, OrderRounding, Start};
 use crate::metal::{Alloy, Sheet};
 use crate::movement::HeatRange;
@@ -17,7 +18,7 @@ use crate::panel::Panel;
 use crate::record::Calculation;
 use crate::roof::{RoofInput, has_plane};
 use crate::trim::BendRule;
-use crate::units::{Angle, Length, LengthFormat, Temperature};
+use crate::units::{Angle, Length, LengthFormat, Rounding, ShopRounding, Temperature};
 
 /// The name of the job format.
 ///
@@ -268,6 +269,15 @@ impl Paperwork {
     pub fn small(&self) -> LengthFormat {
         self.details.unwrap_or(self.lengths)
     }
+
+    /// The same notations, in which a length half way between two steps reads as the crew's tape reads it, so that every paper of a job shows one figure for it. A notation that names another
+    /// direction than to the nearest step keeps it.
+    #[must_use]
+    pub fn read_by(self, tape: ShopRounding) -> Paperwork {
+        let is_nearest = |rounding| matches!(rounding, Rounding::HalfEven | Rounding::HalfAway);
+        let by = |format: LengthFormat| if is_nearest(format.rounding()) && is_nearest(tape.rounding()) { format.rounding_by(tape.rounding()) } else { format };
+        Paperwork { lengths: by(self.lengths), details: self.details.map(by), ..self }
+    }
 }
 
 /// A job: a measured roof, a panel, metals, a choice for each kind of junction, supplies, and the engineer's schedule where there is one.
@@ -367,6 +377,20 @@ impl Job {
         bay.compute()
             .map(drop)
             .map_err(|e| e.moved("fasteners.from_tab", "from_tab").under("supplies.closures").moved("supplies.closures.seam_width_at_foot", "panel.seam"))
+    }
+
+    /// The layers on every deck.
+    pub(super) fn layers(&self) -> Levels {
+        let l = &self.levels;
+        Levels {
+            built_up: Length::ZERO,
+            underlayment: l.underlayment,
+            stand_off: l.stand_off,
+            pan: self.metals.panel.thickness(),
+            seam_height: self.panel.seam_height,
+            closure_metal: l.closure_metal,
+            tape: l.tape,
+        }
     }
 
     /// What can be checked before the roof is known.

@@ -26,8 +26,10 @@ mod pan_ends;
 mod pipes;
 mod plane_work;
 mod progress;
+mod receiver_laps;
 mod revise;
 mod rides;
+mod rules;
 mod schedule;
 #[cfg(feature = "schema")]
 mod schema;
@@ -46,6 +48,8 @@ mod annexe_tests;
 mod bad_input_tests;
 #[cfg(test)]
 mod by_name_tests;
+#[cfg(test)]
+mod corner_tests;
 #[cfg(test)]
 mod cricket_tests;
 #[cfg(test)]
@@ -69,7 +73,7 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
@@ -84,6 +88,7 @@ pub use pipes::{PipeChoice, PipeDetail, PipeItem, PipePlace};
 pub use plane_work::{PlaneClips, PlaneHeat};
 pub use progress::{Progress, Stage};
 pub use revise::{JobRevised, JobRevision, PanelChange};
+pub use rules::JobRules;
 pub use schedule::{Schedule, ScheduledRow};
 #[cfg(feature = "schema")]
 pub use schema::{job_schema, packet_schema};

@@ -11,7 +11,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::Bites;
+use crate::junction::{Bites, KICK_OUT};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -199,6 +199,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
+        self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
         self.sealant(&mut out)?;
@@ -211,7 +212,7 @@ impl Bought<'_> {
 
     /// The notation of what is small; lengths of things stand in columns of their own.
     fn format(&self) -> LengthFormat {
-        self.job.paperwork.small()
+        self.job.papers().small()
     }
 
     /// A sheet with its thickness in the job's system.
@@ -249,7 +250,7 @@ impl Bought<'_> {
                 n => spec.push_str(&format!(
                     ", {n} pair{} of skew pieces from one blank each, which saves {}",
                     if n == 1 { "" } else { "s" },
-                    self.job.paperwork.lengths.string(saved)?
+                    self.job.papers().lengths.string(saved)?
                 )),
             }
             let line = OrderLine::new(OrderGroup::Coil, "coil for the panels", spec, 1, "coil");
@@ -301,6 +302,20 @@ impl Bought<'_> {
         for ((item, mark, spec), n) in pieces {
             out.push(OrderLine { mark, ..OrderLine::new(OrderGroup::Trims, item, spec, n, "each") });
         }
+        Ok(())
+    }
+
+    /// A kick-out for each sidewall at whose foot an eave dies into the wall, like ones together.
+    fn kick_outs(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        let mut pieces: BTreeMap<String, u64> = BTreeMap::new();
+        for caution in self.junctions.iter().flat_map(|j| &j.section.cautions).filter(|c| c.code() == KICK_OUT) {
+            let length = |name: &str| -> Result<String, Error> {
+                let given = caution.arguments().iter().find(|(n, _)| *n == name).map_or("", |(_, v)| v.as_str());
+                self.format().string(Length::parse(given)?)
+            };
+            *pieces.entry(format!("thrown {} from the wall, {} high", length("throw")?, length("leg")?)).or_default() += 1;
+        }
+        out.extend(pieces.into_iter().map(|(spec, n)| OrderLine::new(OrderGroup::Trims, "kick-out", spec, n, "each")));
         Ok(())
     }
 
@@ -390,7 +405,7 @@ impl Bought<'_> {
         }
         for tape in &totals.tapes {
             let need = tape.order(supply.roll, supply.tape_laps.lap, supply.tape_waste_ratio).map_err(|e| placed(e, "tape_waste_ratio"))?;
-            let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.paperwork.lengths.string(supply.roll)?);
+            let mut spec = format!("{} wide, rolls of {}", self.format().string(tape.width)?, self.job.papers().lengths.string(supply.roll)?);
             match need.splices {
                 0 => {}
                 1 => spec.push_str(", 1 splice"),
@@ -431,7 +446,7 @@ impl Bought<'_> {
         let (Some(plan), Some(supply)) = (self.underlayment, &self.job.supplies.underlayment) else { return Ok(()) };
         let mut add = |item: &str, roll: Roll, rolls: u32, net: Length, source: Option<Source>| -> Result<(), Error> {
             if rolls > 0 {
-                let spec = format!("{} wide, rolls of {}", self.format().string(roll.width)?, self.job.paperwork.lengths.string(roll.length)?);
+                let spec = format!("{} wide, rolls of {}", self.format().string(roll.width)?, self.job.papers().lengths.string(roll.length)?);
                 let line = OrderLine::new(OrderGroup::Underlayment, item, spec, u64::from(rolls), "roll");
                 out.push(OrderLine { length: Some(roll.length), net: Some(net), source, ..line });
             }

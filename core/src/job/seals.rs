@@ -11,19 +11,18 @@ use crate::units::Length;
 
 /// Whether a rule says how a line's end joins what it meets there. An end at no corner joins nothing.
 fn joined(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool {
-    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end));
-    here.is_some_and(|c| !c.pairs.iter().any(|p| (p.first == junction.name || p.second == junction.name) && p.rule == PairRule::NoRule))
+    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end && l.above.is_none()));
+    here.is_some_and(|c| c.lines.len() > 1 && !c.pairs.iter().any(|p| (p.first == junction.name || p.second == junction.name) && p.rule == PairRule::NoRule))
 }
 
 /// Whether the line's trims lap loose over those of another at this end, beyond an expansion joint.
 fn slides(corners: &RoofCorners, junction: &JunctionItem, end: LineEnd) -> bool {
-    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end));
+    let here = corners.corners.iter().find(|c| c.lines.iter().any(|l| l.line == junction.line && l.end == end && l.above.is_none()));
     here.is_some_and(|c| c.pairs.iter().any(|p| matches!(&p.rule, PairRule::Slides { over, .. } if *over == junction.name)))
 }
 
 /// Where trims lap: their pieces are set from the line's lower end.
 fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[TrimItem]) -> Result<Vec<TrimJoints>, Error> {
-    let before = corners.ends.get(junction.line).map_or(Length::ZERO, |e| e.at_start);
     let up = starts_low(roof, junction.line);
     let at_start = slides(corners, junction, LineEnd::Start).then_some(Length::ZERO);
     let at_end = slides(corners, junction, LineEnd::End).then_some(junction.along.length);
@@ -31,6 +30,8 @@ fn joints(roof: &Roof, junction: &JunctionItem, corners: &RoofCorners, trims: &[
     for trim in junction.section.trims.iter().filter(|t| !t.is_holder()) {
         let made = trims.iter().filter(|t| t.name == *trim.name).find_map(|t| t.runs.iter().find(|r| r.line == Some(junction.line)).map(|r| (t, r)));
         if let Some((item, run)) = made {
+            // As the line's assembly has it: corners add to a step's upper trims what they do there.
+            let before = junction.along.trims.iter().find(|t| t.name == *trim.name).map_or(Length::ZERO, |t| t.length.ends.at_start);
             let pieces: Vec<Length> = if up { run.pieces.clone() } else { run.pieces.iter().rev().copied().collect() };
             let mut laps = TrimJoints::of(&item.name, (item.flat.girth(), item.lap), &pieces, before, junction.along.length)?;
             laps.at = at_start.into_iter().chain(laps.at).chain(at_end).collect();

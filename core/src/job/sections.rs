@@ -47,16 +47,7 @@ pub(super) struct Sections<'a> {
 impl Sections<'_> {
     /// The layers on the deck of a plane.
     pub(super) fn levels(&self, plane: usize) -> Levels {
-        let l = &self.job.levels;
-        Levels {
-            built_up: self.built_up.get(plane).copied().unwrap_or_default(),
-            underlayment: l.underlayment,
-            stand_off: l.stand_off,
-            pan: self.job.metals.panel.thickness(),
-            seam_height: self.job.panel.seam_height,
-            closure_metal: l.closure_metal,
-            tape: l.tape,
-        }
+        Levels { built_up: self.built_up.get(plane).copied().unwrap_or_default(), ..self.job.layers() }
     }
 
     fn plane(&self, number: usize) -> Result<&Plane, Error> {

@@ -4,7 +4,7 @@ use super::input::Job;
 use super::packet::JunctionItem;
 use crate::error::{Error, Faults};
 use crate::record::{Calculation, Caution, Recorder, Source};
-use crate::roof::{LineKind, Plane, Roof, Side};
+use crate::roof::{Line, LineKind, Plane, Roof, Side};
 use crate::underlayment::{Across, CourseLayout, CourseRule, EaveBand, EaveMembrane, EaveReach, LaidCourses, Roll, ValleyMembrane, ValleyStrip};
 use crate::units::Length;
 
@@ -53,7 +53,8 @@ pub struct ValleySupply {
     pub end_lap: Length,
 }
 
-/// Underlayment and membranes. The field's courses begin a head lap below the top of a membrane along the foot of their plane; where there is none, at the foot.
+/// Underlayment and membranes. The field's courses begin a head lap below the top of the membranes along the whole foot of their plane; where there are none, at the foot. The upper
+/// edge of a step is an eave's.
 ///
 /// ```
 /// use seamwright::job::UnderlaymentSupply;
@@ -80,7 +81,7 @@ pub struct UnderlaymentSupply {
     pub valley: Option<ValleySupply>,
 }
 
-/// The membrane along one eave.
+/// The membrane along one eave, or along the upper edge of a step.
 #[derive(Debug, Clone, PartialEq)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
@@ -102,7 +103,7 @@ pub struct EaveUnderlayment {
 pub struct PlaneUnderlayment {
     /// The plane, by name.
     pub plane: String,
-    /// Membranes along its eaves.
+    /// Membranes along its eaves and above its steps.
     pub eaves: Vec<EaveUnderlayment>,
     /// The field; nothing where membranes along the eave take all of the plane.
     pub field: Option<LaidCourses>,
@@ -189,6 +190,15 @@ impl EaveSupply {
     }
 }
 
+/// The side whose water leaves the roof over this line as over an eave: an eave's own, a step's upper one.
+fn eave_of(line: &Line) -> Option<&Side> {
+    match line.kind {
+        LineKind::Eave => Some(&line.side),
+        LineKind::Step => line.other(),
+        _ => None,
+    }
+}
+
 /// What the take-off is made from.
 struct Plan<'a> {
     job: &'a Job,
@@ -221,20 +231,26 @@ impl Plan<'_> {
         let (height, width) = (bounds.height()?, bounds.width()?);
         let mut eaves = Vec::new();
         if let Some(of) = &self.supply.eave {
-            for (line, l) in self.roof.lines().iter().enumerate().filter(|(_, l)| l.kind == LineKind::Eave && l.side.plane == number) {
-                eaves.extend(self.eave(r, plane, of, (line, &l.side))?);
+            for (line, l) in self.roof.lines().iter().enumerate() {
+                if let Some(side) = eave_of(l).filter(|side| side.plane == number) {
+                    eaves.extend(self.eave(r, plane, of, (line, side))?);
+                }
             }
         }
-        // A membrane along the whole foot takes the place of the field's first courses.
-        let mut from = Length::ZERO;
+        // Membranes along the whole foot, one beside the other, take the place of the field's first courses.
+        let (mut covered, mut least) = (0.0, None::<Length>);
         for eave in &eaves {
-            let Some(of) = self.roof.lines().get(eave.line).map(|l| &l.side) else { continue };
-            let spans = (of.start.x - of.end.x).length()?.mm().abs() + self.roof.tolerance().mm() >= width.mm();
-            let at_foot = (of.start.y.min(of.end.y) - bounds.low.y).length()? <= self.roof.tolerance();
-            if spans && at_foot {
-                from = from.max((eave.band.covers - self.supply.rule.head_lap).length()?.max(Length::ZERO));
+            let Some(of) = self.roof.lines().get(eave.line).and_then(eave_of) else { continue };
+            if (of.start.y.min(of.end.y) - bounds.low.y).length()? <= self.roof.tolerance() {
+                covered += (of.start.x - of.end.x).length()?.mm().abs();
+                least = Some(least.map_or(eave.band.covers, |l| l.min(eave.band.covers)));
             }
         }
+        let spans = covered + self.roof.tolerance().mm() >= width.mm();
+        let from = match least.filter(|_| spans) {
+            Some(covers) => (covers - self.supply.rule.head_lap).length()?.max(Length::ZERO),
+            None => Length::ZERO,
+        };
         let field = if from < height {
             let rule = CourseRule { starter: self.supply.rule.starter.filter(|_| from == Length::ZERO), ..self.supply.rule.clone() };
             let courses = CourseLayout { outline: plane.outline().clone(), roll: self.supply.roll, rule, from, to: None, across: None, left: self.field.0 };

@@ -29,6 +29,26 @@ fn leg(profile: &Profile, name: &str) -> Length {
     profile.legs.iter().find(|l| l.name == name).unwrap().length
 }
 
+/// 1/8 in of opening and sheets of the pan: the lower piece's fold takes the upper piece's pan and return, the upper piece's front the lower one's return and outer part.
+#[test]
+fn receiver_folds_that_lap_say_how_they_lie_in_each_other() {
+    let packet = work(&widening("tapered")).unwrap();
+    let said: Vec<_> = packet.cautions.iter().filter(|c| c.code() == super::RECEIVERS_LAP).collect();
+    let pans: Vec<_> = packet.trims.iter().filter(|t| t.name == "valley pan").collect();
+    assert!(!said.is_empty() && said.len() == pans.len());
+    for (caution, pan) in said.iter().zip(pans) {
+        let sheets = (pan.profile.thickness * 2).length().unwrap();
+        let lower = (sheets + Length::parse("1/8\"").unwrap()).length().unwrap();
+        let laps: usize = pan.runs.iter().map(|r| r.pieces.len() - 1).sum();
+        let text = caution.to_string();
+        assert!(
+            text.contains(&format!("laps {laps} time(s)")) && text.contains(&format!("fold to {lower} and")) && text.contains(&format!("piece's to {sheets},")),
+            "{text}"
+        );
+    }
+    assert!(super::test_jobs::demo_packet().cautions.iter().all(|c| c.code() != super::RECEIVERS_LAP), "cleats alone");
+}
+
 #[test]
 fn tapered_pans_are_cut_piece_by_piece_and_ordered() {
     let packet = work(&widening("tapered")).unwrap();

@@ -2,7 +2,7 @@
 
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{at, demo_json, demo_packet, demo_with, read, work};
+use super::test_jobs::{annexe_with, at, demo_json, demo_packet, demo_with, read, work};
 use super::{OrderGroup, Packet};
 use crate::assembly::SealNeed;
 use crate::error::ErrorKind;
@@ -165,4 +165,33 @@ fn unlike_metals_are_found_by_touch_and_by_water() {
     assert!(of("eave trim", "hook strip", PairWay::Contact).is_some(), "{cleat}: {:?}", packet.metals_met);
     let told = packet.cautions.iter().filter(|c| c.code().number == 2104).count();
     assert_eq!(told, packet.metals_met.len());
+}
+
+#[test]
+fn the_upper_edge_of_a_step_has_its_membrane_as_the_eaves_beside_it_have() {
+    let supply = json!({
+        "roll": { "width": "48 in", "length": "250 ft" },
+        "eave": { "roll": { "width": "36 in", "length": "66 ft" }, "overhang": "12 in", "head_lap": "4 in", "end_lap": "6 in" },
+    });
+    let packet = work(&annexe_with("supplies.underlayment", supply)).unwrap();
+    let plan = packet.underlayment.as_ref().unwrap();
+    let [annexe, canopy] = &plan.planes[..] else { panic!("two planes") };
+    let names = |p: &super::PlaneUnderlayment| p.eaves.iter().map(|e| e.name.clone()).collect::<Vec<_>>();
+    // The annexe's foot: 20 ft of eave, 12 ft over the canopy, 6 ft of eave. The canopy's own foot, and nothing at its top.
+    assert_eq!((names(annexe), names(canopy)), (vec!["eave 1".into(), "eave 2".into(), "step 1".into()], vec!["eave 3".into()]));
+    // (12 + 24 in) / cos S along 3:12 is 37.11 in: two courses of 36 in with a head lap of 4 in, 68 in.
+    let widths = [20.0, 6.0, 12.0];
+    for (eave, feet) in annexe.eaves.iter().zip(widths) {
+        let covers = eave.band.covers.mm();
+        assert!((covers - 68.0 * 25.4).abs() < 1e-6);
+        assert!((eave.laid.covered.get(AreaUnit::SquareMetre) - feet * 0.3048 * 68.0 * 0.0254).abs() < 1e-6, "{}", eave.name);
+        assert_eq!(eave.laid.courses.len(), 2);
+    }
+    // All of the foot is covered: the field begins a head lap (IRC, 2 in) below the membrane's top on both planes.
+    for plane in [annexe, canopy] {
+        assert!((plane.field.as_ref().unwrap().courses[0].foot.mm() - 66.0 * 25.4).abs() < 1e-6, "{}", plane.plane);
+    }
+    let net = packet.order.iter().find(|l| l.item == "membrane along eaves").and_then(|l| l.net).unwrap();
+    let laid: f64 = plan.planes.iter().flat_map(|p| &p.eaves).map(|e| e.laid.length.mm()).sum();
+    assert!((net.mm() - laid).abs() < 1e-6);
 }

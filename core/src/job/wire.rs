@@ -25,8 +25,8 @@ pub(super) struct Wiring<'a> {
     choices: LineChoices,
 }
 
-/// What the corners of a line add to its trims, and how a valley's pan ends at its lower end.
-pub(super) type LineMeets<'a> = (Option<LineEnds>, Option<(LineEnd, &'a PanEndCut)>);
+/// What the corners of a line add to its trims, and at a step to those of its upper edge; and how a valley's pan ends at its lower end.
+pub(super) type LineMeets<'a> = ([LineEnds; 2], Option<(LineEnd, &'a PanEndCut)>);
 
 impl<'a> Wiring<'a> {
     pub(super) fn new(job: &'a Job, roof: &'a Roof, planes: &'a [PlaneLay], panels: &'a [PlanePanels<'a>]) -> Result<Wiring<'a>, Error> {
@@ -61,7 +61,8 @@ impl<'a> Wiring<'a> {
             tab: s.tab,
             lower_flange: end.closure.lower_flange,
             top_flange: end.closure.top_flange,
-            top_lap: s.top_lap,
+            // Without a top flange there is nothing to lap.
+            top_lap: if end.closure.top_flange.is_positive() { s.top_lap } else { Length::ZERO },
             from_tab: s.from_tab,
         }
     }
@@ -73,7 +74,7 @@ impl<'a> Wiring<'a> {
         line: &Line,
         detail: &Detail,
         solved: &Solved,
-        (ends, pan_end): LineMeets<'_>,
+        ([ends, upper_ends], pan_end): LineMeets<'_>,
     ) -> Result<LineAssembly, Error> {
         let order = order(line);
         let mut sides = Vec::with_capacity(2);
@@ -95,7 +96,7 @@ impl<'a> Wiring<'a> {
                 hollow_seams: end.is_some_and(|e| e.hollow_seams),
             });
         }
-        JunctionLine { line, solved, sides: &sides, ends: ends.unwrap_or_default(), pan_end, choices: &self.choices }.run(r)
+        JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &self.choices }.run(r)
     }
 }
 

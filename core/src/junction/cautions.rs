@@ -147,6 +147,38 @@ pub const PINNED_ALONG_SEAM: CautionCode = CautionCode {
     text: "screws into the structure pin this panel along its whole length: it cannot move with heat and will buckle",
 };
 
+/// A flashing that is fastened to the wall and to the panel.
+pub const FLASHING_TIES_PANEL: CautionCode = CautionCode {
+    number: 6073,
+    name: "flashing-ties-panel",
+    text: "the flange is fastened to the panel and the leg to the wall: through the flashing they pin this panel along its whole length; leave the leg free behind its cover, or slot the flange's fasteners",
+};
+
+/// A flashing that moves with the panel along a wall.
+pub const FLASHING_RIDES: CautionCode = CautionCode {
+    number: 6074,
+    name: "flashing-rides",
+    text: "the flashing moves with the panel along the wall: fasten its leg to nothing, let what covers it stand clear, and give its ends room",
+};
+
+/// A cap that no fastener of its section holds.
+pub const CAP_NOT_HELD: CautionCode = CautionCode {
+    number: 6075,
+    name: "cap-not-held",
+    text: "no fastener of this section holds the cap, and tape is no fastener: rivet its turned-down edges to the closures, or hook it on a cleat of its own",
+};
+
+/// A valley between unequal planes without a rib.
+pub const UNEQUAL_WITHOUT_RIB: CautionCode = CautionCode {
+    number: 6065,
+    name: "unequal-without-rib",
+    text: "the planes fall at {first} and {second}: water from the steeper one runs across and under the panels of the other; fold a splash rib of {least} or more along the centreline, where no snow slides across, or open the valley wider",
+};
+
+/// A valley pan that no fastener of its section holds.
+pub const PAN_NOT_HELD: CautionCode =
+    CautionCode { number: 6064, name: "pan-not-held", text: "no fastener of this section holds the pan: hook its hemmed edges with cleats" };
+
 /// A cleat whose tongue lies off the level of the panels that hook it.
 pub const CLEAT_OFF_LEVEL: CautionCode = CautionCode {
     number: 6080,
@@ -213,6 +245,13 @@ pub const FASTENERS_IN_WATER: CautionCode = CautionCode {
     text: "water runs over the {row} on the {side}: put them under a sheet, through a turned-down face or on a raised flange, or seal each under a washer",
 };
 
+/// Tape that is packing and no seal.
+pub const TAPE_TOO_THICK: CautionCode = CautionCode {
+    number: 6095,
+    name: "tape-too-thick",
+    text: "the tape {part} is {tape} thick when compressed, {over} more than the {practice} of common practice: it is squeezed out and creeps; pack with metal or board, and seal on that with thinner tape",
+};
+
 /// Every caution of this room.
 pub const ALL: &[CautionCode] = &[
     UNSUPPORTED_FLANGE,
@@ -234,9 +273,14 @@ pub const ALL: &[CautionCode] = &[
     SCREWS_THROUGH_VALLEY,
     LOW_SPLASH_RIB,
     RIB_AND_SNOW,
+    PAN_NOT_HELD,
+    UNEQUAL_WITHOUT_RIB,
     KICK_OUT_MISSING,
     KICK_OUT,
     PINNED_ALONG_SEAM,
+    FLASHING_TIES_PANEL,
+    FLASHING_RIDES,
+    CAP_NOT_HELD,
     CLEAT_OFF_LEVEL,
     WATER_DAMS_BEHIND,
     CRICKET_REQUIRED,
@@ -247,4 +291,5 @@ pub const ALL: &[CautionCode] = &[
     PIPE_CROSSES_SEAMS,
     WATER_PATH_FAILS,
     FASTENERS_IN_WATER,
+    TAPE_TOO_THICK,
 ];

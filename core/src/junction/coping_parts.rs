@@ -2,8 +2,8 @@
 
 use super::draft::{FastenerRow, TrimSheet, keep_under, refuse_short, within};
 use super::drip::{ContinuousCleat, DripFace, DripHem};
+use super::least::WallRule;
 use super::parts::{Adjoining, Bites, LayoutLine, Side, Solved};
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Step};
 use crate::units::{Angle, Length};

@@ -95,7 +95,11 @@ fn faults_are_told_by_how_much() {
     });
     assert_eq!((e.kind(), e.path()), (ErrorKind::Conflict, "detail.outside.hold"));
     let e = refused(&|c| c.detail.outside.depth = len("1\""));
-    assert_eq!((e.path(), e.message().starts_with("the cleat stands above the deck by")), ("detail.outside.hold.cleat.height", true), "{e}");
+    assert_eq!(
+        (e.path(), e.message().starts_with("the cleat passes the upper edge of the face that it lies on by")),
+        ("detail.outside.hold.cleat.height", true),
+        "{e}"
+    );
     let e = refused(&|c| c.detail.fall = slope(50.0));
     assert_eq!(e.path(), "detail.fall");
     // All faults at once.

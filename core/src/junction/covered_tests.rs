@@ -27,6 +27,7 @@ fn levels() -> Levels {
 fn end() -> TopEnd {
     TopEnd {
         flange: len("9\""),
+        cover: WallRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         closure: TopClosure {
             set_back: crate::practice::closure::SET_BACK,
@@ -61,7 +62,7 @@ pub(super) fn headwall(pitch: &str) -> Headwall {
         leg: len("10\""),
         stands_out: len("1/8\""),
         upstand: WallRule::UFGS_UPSTAND,
-        fasteners: FastenerRow::UFGS_WALL_LEG,
+        fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: len("1\""),
         cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
     };
@@ -77,8 +78,9 @@ pub(super) fn reglet() -> Counterflashing {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     }
@@ -126,6 +128,23 @@ fn what_the_closures_bite_decides_whether_the_panels_are_pinned() {
     assert_eq!(h.compute().unwrap_err().path(), "detail.second.bites");
 }
 
+/// Tape is no fastener: common practice, no published source.
+#[test]
+fn a_cap_or_a_flashing_that_nothing_holds_is_said() {
+    let loose = |h: &Hip| h.compute().unwrap().cautions.iter().any(|c| c.code().number == 6075);
+    let mut h = hip("6:12", "6:12", 90.0);
+    assert!(loose(&h));
+    h.detail.second.closure.set_back = practice::RIVET_REACH;
+    h.detail.second.rivets = Some(row());
+    assert!(!loose(&h));
+    let mut w = headwall("4:12");
+    w.detail.wall.fasteners = None;
+    let e = w.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Missing, "detail.wall.fasteners"));
+    (w.detail.end.closure.set_back, w.detail.end.rivets) = (practice::RIVET_REACH, Some(row()));
+    assert!(!w.compute().unwrap().along.iter().any(|a| a.name == "leg fasteners"));
+}
+
 #[test]
 fn a_negative_backing_asks_for_more_hold_back() {
     // Side 1 of 2:12 against 12:12 at 130 degrees: its plan angle is more than 90 degrees.
@@ -148,7 +167,7 @@ fn the_ends_are_refused_by_how_much() {
     let e = h.compute().unwrap_err();
     // 1 13/16 in of room for 2 in: 3/16 in short.
     assert_eq!((e.path(), e.message()), ("detail.first.turn_up", "the turned-up pan lifts the flange by 4.7625 mm"));
-    assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back"]);
+    assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back", "detail.second.flange"]);
     assert!(e.others()[0].message().contains("falls off the panels by"), "{e}");
     h.detail.first.flange = len("-1\"");
     assert_eq!(h.compute().unwrap_err().path(), "detail.first.flange");
@@ -158,7 +177,8 @@ fn the_ends_are_refused_by_how_much() {
 fn flat_edges_and_skew_ends_are_said() {
     let mut h = hip("6:12", "6:12", 90.0);
     let numbers = |h: &Hip| h.compute().unwrap().cautions.iter().map(|c| (c.code().number, c.subject().to_owned())).collect::<Vec<_>>();
-    assert_eq!(numbers(&h), [(6052, "detail.first.drip".to_owned()), (6052, "detail.second.drip".to_owned())]);
+    let said = [(6052, "detail.first.drip".to_owned()), (6052, "detail.second.drip".to_owned()), (6075, "hip cap".to_owned())];
+    assert_eq!(numbers(&h), said);
     h.detail.first.drip.leg = Length::ZERO;
     h.detail.first.rivets = Some(row());
     h.detail.second.field_trim = Length::ZERO;
@@ -219,6 +239,21 @@ fn a_reglet_covers_the_leg() {
     w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
     let e = w.compute().unwrap_err();
     assert_eq!((e.path(), e.others()[0].path()), ("detail.wall.cover.cladding.lap", "detail.wall.cover.cladding.clearance"));
+}
+
+/// UFGS-07600, 3.1.13.1: wedges at 18 in.
+#[test]
+fn wedges_hold_a_counterflashing() {
+    let mut w = headwall("12:12");
+    w.detail.wall.cover = WallCover::Reglet(reglet());
+    let at = |w: &Headwall, name: &str| w.compute().unwrap().along.iter().find(|a| a.name == name).cloned();
+    let (wedges, bead) = (at(&w, "reglet wedges").unwrap(), at(&w, "reglet bead").unwrap());
+    assert_eq!((wedges.side, wedges.from_line), (Side::Second, bead.from_line));
+    assert!(matches!(wedges.what, Along::Fasteners { spacing, .. } if spacing == len("18\"")));
+    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: None, ..reglet() });
+    assert!(at(&w, "reglet wedges").is_none());
+    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: Some(FastenerRow { spacing: Length::ZERO, ..row() }), ..reglet() });
+    assert_eq!(w.compute().unwrap_err().path(), "detail.wall.cover.reglet.wedges.spacing");
 }
 
 #[test]

@@ -6,13 +6,14 @@
 use super::cautions::{CRICKET_REQUIRED, RECEIVER_STANDS_UP, WATER_DAMS_BEHIND};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{LayoutLine, Side, Solved};
 use super::support::Support;
 use super::top_edge::TopEdge;
 use super::valley_hook::{HookPlace, ValleyHook, add_receivers};
-use super::wall::{WallLeg, WallRule};
+use super::wall::WallLeg;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
 use crate::trim::{Edge, Face};
@@ -69,14 +70,14 @@ impl CricketRule {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::ZERO,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
 ///     },
 ///     reach: Length::inches(18),
 ///     top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
 ///     under_panels: WallRule::UFGS_UNDER_COVERING,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     clear_width: Length::inches(6),
 ///     least_clear_width: Length::inches(6),
 ///     seam_cut_back: Length::parse("1 1/4\"")?,
@@ -116,8 +117,9 @@ pub struct CurbBackDetail {
     pub top_edge: TopEdge,
     /// How far the pan must reach under the panels, from their nose to its top edge.
     pub under_panels: WallRule,
-    /// How far the pan must reach beyond what the panels hook.
-    pub least_beyond: Length,
+    /// How far the pan must reach beyond what the panels hook; in a job file [`WallRule::BEYOND_HOOK`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
+    pub least_beyond: WallRule,
     /// From the low line up to the panels' nose, at the laying temperature.
     pub clear_width: Length,
     /// How wide the pan must lie open, so that it can be cleaned.
@@ -158,14 +160,14 @@ pub struct CurbBackDetail {
 ///             leg: Length::inches(9),
 ///             stands_out: Length::ZERO,
 ///             upstand: WallRule::UFGS_UPSTAND,
-///             fasteners: FastenerRow::UFGS_WALL_LEG,
+///             fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///             fasteners_below_top: Length::inches(1),
 ///             cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
 ///         },
 ///         reach: Length::inches(18),
 ///         top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
 ///         under_panels: WallRule::UFGS_UNDER_COVERING,
-///         least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///         least_beyond: WallRule::BEYOND_HOOK,
 ///         clear_width: Length::inches(6),
 ///         least_clear_width: Length::inches(6),
 ///         seam_cut_back: Length::parse("1 1/4\"")?,
@@ -228,7 +230,7 @@ impl CurbBack {
         }
         for (path, length) in [
             ("detail.under_panels.least", d.under_panels.least),
-            ("detail.least_beyond", d.least_beyond),
+            ("detail.least_beyond.least", d.least_beyond.least),
             ("detail.least_clear_width", d.least_clear_width),
             ("detail.seam_cut_back", d.seam_cut_back),
             ("detail.least_to_seams", d.least_to_seams),
@@ -251,10 +253,13 @@ impl CurbBack {
         let cure = "a greater clear width, or seams cut back farther";
         refuse_short(faults, "detail.seam_cut_back", "the seams end too near the curb", d.least_to_seams - seams, d.seam_cut_back, cure)?;
         let under = (d.reach - d.clear_width).length()?;
-        d.under_panels.check(faults, "detail.reach", under, d.reach, "a pan that reaches farther up the slope".into())?;
+        let more = (d.under_panels.least - under).length()?;
+        d.under_panels.check(faults, "detail.reach", under, d.reach, format!("a pan that reaches farther up the slope by {more}"))?;
         let back = d.clear_width + d.hook.gap() + d.hook.reach();
-        let what = "the pan reaches too little beyond what the panels hook";
-        refuse_short(faults, "detail.reach", what, back + d.least_beyond - d.reach, d.reach, "a pan that reaches farther up the slope")?;
+        let beyond = (d.reach - back).length()?;
+        let more = (d.least_beyond.least - beyond).length()?;
+        let cure = format!("a pan that reaches farther up the slope by {more}, or another rule as least_beyond");
+        d.least_beyond.check(faults, "detail.reach", beyond, d.reach, cure)?;
         keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.reach - back));
 
         let Some((height, least)) = d.hook.screw_height(r, place)? else { return Ok(None) };

@@ -27,14 +27,14 @@ pub(super) fn curb(pitch: Pitch) -> CurbBack {
                 leg: len("10\""),
                 stands_out: len("1/8\""),
                 upstand: WallRule::UFGS_UPSTAND,
-                fasteners: FastenerRow::UFGS_WALL_LEG,
+                fasteners: Some(FastenerRow::UFGS_WALL_LEG),
                 fasteners_below_top: len("1\""),
                 cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("2\"") },
             },
             reach: len("18\""),
             top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: len("1\""), screws: row.clone() },
             under_panels: WallRule::UFGS_UNDER_COVERING,
-            least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+            least_beyond: WallRule::BEYOND_HOOK,
             clear_width: len("6\""),
             least_clear_width: len("6\""),
             seam_cut_back: len("1 1/4\""),
@@ -188,11 +188,11 @@ fn every_fault_is_told_at_once() {
         ]
     );
     let mut c = four_twelve();
-    (c.width, c.detail.reach, c.detail.least_beyond) = (Length::ZERO, len("-1\""), len("-1\""));
+    (c.width, c.detail.reach, c.detail.least_beyond.least) = (Length::ZERO, len("-1\""), len("-1\""));
     (c.roof.levels.pan, c.detail.wall.leg, c.detail.top_edge.screws.spacing) = (len("-1 mm"), Length::ZERO, Length::ZERO);
     assert_eq!(
         paths(&c.compute().unwrap_err()),
-        ["roof.levels.pan", "width", "detail.wall.leg", "detail.top_edge.screws.spacing", "detail.reach", "detail.least_beyond"]
+        ["roof.levels.pan", "width", "detail.wall.leg", "detail.top_edge.screws.spacing", "detail.reach", "detail.least_beyond.least"]
     );
 }
 
@@ -204,8 +204,9 @@ fn a_counterflashing_covers_the_leg() {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });

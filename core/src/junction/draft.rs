@@ -1,10 +1,13 @@
 //! What every section is drawn with: the sheet of a trim, a row of fasteners, and steps along lines.
 
+use super::cautions::TAPE_TOO_THICK;
+use super::foldable::told;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
-use crate::record::{Seen, Source};
+use crate::practice::junction as practice;
+use crate::record::{Caution, Seen, Source};
 use crate::trim::{Chain, ChainLeg, Direction, Edge, Face, Point};
 use crate::units::{Angle, BendAngle, Length, Sum};
 
@@ -57,6 +60,10 @@ pub struct FastenerRow {
 impl FastenerRow {
     /// Base flashing is fastened at its upper edge at 6 in on centre.
     pub const UFGS_WALL_LEG: FastenerRow = FastenerRow { spacing: Length::inches(6), source: Source::published("UFGS-07600", "", "3.1.11", Seen::Text) };
+    /// Sheets wider than 18 in are held along their edges by cleats at 12 in at the most.
+    pub const UFGS_CLEATS: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.4", Seen::Text) };
+    /// Wedges that hold a counterflashing in its reglet stand at 18 in.
+    pub const UFGS_WEDGES: FastenerRow = FastenerRow { spacing: Length::inches(18), source: Source::published("UFGS-07600", "", "3.1.13.1", Seen::Text) };
     /// Screws of an edge strip in masonry stand at 12 in at the most.
     pub const UFGS_EDGE_STRIP: FastenerRow = FastenerRow { spacing: Length::inches(12), source: Source::published("UFGS-07600", "", "3.1.15.1", Seen::Text) };
 
@@ -103,6 +110,13 @@ pub(super) fn tape_too_thick(path: &str, what: &'static str, tape: Length, heigh
         .value_of(tape)
         .accepts(format!("less than {limit}"))
         .cured_by(format!("tape thinner by more than {over}, or higher seams")))
+}
+
+/// Said of tape thicker than a seal is.
+pub(super) fn thick_tape(subject: &str, part: &'static str, tape: Length) -> Result<Option<Caution>, Error> {
+    let over = (tape - practice::TAPE_THICKEST).length()?;
+    let said = || Caution::new(TAPE_TOO_THICK, subject.to_owned(), Source::CommonPractice).arg("part", part).arg("tape", tape).arg("over", over);
+    Ok(over.is_positive().then(|| said().arg("practice", practice::TAPE_THICKEST)))
 }
 
 /// A fault unless the angle lies between the two, the limits themselves left out.
@@ -194,7 +208,7 @@ impl Walk<'_> {
             end_edge: self.end_edge,
             painted: self.painted,
         };
-        let mut profile = chain.profile().map_err(|e| e.under(self.name))?;
+        let mut profile = chain.profile().map_err(|e| told(&e, self.name, self.legs.iter().map(|l| l.name)))?;
         for (own, asked) in profile.legs.iter_mut().zip(self.legs) {
             own.length = asked.length.unwrap_or(own.length);
         }

@@ -2,6 +2,7 @@
 
 use super::cautions::DRIP_NEAR_FACE;
 use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, reaching, refuse_short, step, through, turned, within};
+use super::least::WallRule;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
@@ -273,6 +274,12 @@ impl DripFace {
         reaching(self.clears, self.kick)
     }
 
+    /// A fault unless the face comes so far down, under `detail.face`.
+    pub(super) fn check_below(&self, faults: &mut Faults, rule: &WallRule) -> Result<(), Error> {
+        let more = (rule.least - self.depth).length()?;
+        rule.check(faults, "detail.face.depth", self.depth, self.depth, format!("a face deeper by {more}"))
+    }
+
     /// What lies between the fascia and the trim's face.
     pub(super) fn packing(&self) -> Length {
         self.hem.cleat().map_or(Length::ZERO, |c| c.sheet.thickness)
@@ -357,7 +364,8 @@ impl DripFace {
         let bend_at = super::draft::along(bend, heading)?;
         let top = (bend_at - cleat.height).length()?;
         let mut faults = Faults::default();
-        refuse_short(&mut faults, "face.hem.hooked.height", "the cleat stands above the deck", -top, cleat.height, "a lower cleat, or a deeper face")?;
+        let what = "the cleat passes the upper edge of the face that it lies on";
+        refuse_short(&mut faults, "face.hem.hooked.height", what, -top, cleat.height, "a lower cleat, or a deeper face")?;
         faults.check()?;
         let edge_at = (super::draft::along(drip, out)? - sheet.thickness - cleat.short_of_fold).length()?;
         let trim = Walk {

@@ -7,6 +7,7 @@ use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refus
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
@@ -19,7 +20,7 @@ use crate::units::Length;
 /// What is chosen at an eave.
 ///
 /// ```
-/// use seamwright::junction::{DeckFlange, DripFace, DripHem, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, TrimSheet};
+/// use seamwright::junction::{DeckFlange, DripFace, DripHem, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, TrimSheet, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -28,6 +29,8 @@ use crate::units::Length;
 /// let detail = EaveDetail {
 ///     sheet,
 ///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
+///     on_deck: WallRule::IRC_OVER_EDGE_METAL,
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     front: EaveFront::Plumb,
 ///     face: DripFace {
 ///         depth: Length::inches(3),
@@ -58,10 +61,16 @@ pub struct EaveDetail {
     pub sheet: TrimSheet,
     /// Its deck flange.
     pub flange: DeckFlange,
+    /// How far the flange must reach up the deck; in a job file [`WallRule::IRC_OVER_EDGE_METAL`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::on_deck"))]
+    pub on_deck: WallRule,
     /// How the face below falls.
     pub front: EaveFront,
     /// Its face with the drip.
     pub face: DripFace,
+    /// How far the face must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
+    pub below_deck: WallRule,
     /// The strip that the panels hook.
     pub strip: HookStrip,
     /// The panels' ends.
@@ -80,6 +89,7 @@ pub struct EaveDetail {
 /// ```
 /// use seamwright::junction::{
 ///     DeckFlange, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, Levels, RoofSide, Side, TrimSheet,
+///     WallRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
@@ -91,6 +101,8 @@ pub struct EaveDetail {
 /// let detail = EaveDetail {
 ///     sheet,
 ///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
+///     on_deck: WallRule::IRC_OVER_EDGE_METAL,
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     front: EaveFront::Plumb,
 ///     face: DripFace {
 ///         depth: Length::inches(3),
@@ -152,6 +164,8 @@ impl Eave {
             ("detail.panel.fold_opening", p.fold_opening),
             ("detail.panel.clearance", p.clearance),
             ("detail.panel.engagement", p.engagement),
+            ("detail.on_deck.least", self.detail.on_deck.least),
+            ("detail.below_deck.least", self.detail.below_deck.least),
         ] {
             faults.keep(length.not_negative(path));
         }
@@ -222,6 +236,27 @@ impl Calculation for Eave {
 }
 
 impl Eave {
+    /// How high over the deck the flange lies.
+    fn flange_level(&self) -> Result<Length, Error> {
+        match self.detail.flange.lies {
+            FlangeLies::UnderUnderlayment => Ok(self.roof.levels.built_up),
+            FlangeLies::OverUnderlayment => self.roof.levels.bed(),
+        }
+    }
+
+    /// Down the slope from the junction line to the outside of the face, as far down as the fold hangs, with something so thick behind it.
+    pub(super) fn face_at(&self, behind: Length) -> Result<Length, Error> {
+        let d = &self.detail;
+        let slope = self.roof.pitch.angle();
+        let (deck_rise, heading) = (opposite_sign(slope)?, opposite_sign(d.front.fall(slope)?)?);
+        let outside = Support { rise: heading, height: (d.face.packing() + behind + d.sheet.thickness).length()? };
+        let on_flange = Support { rise: deck_rise, height: (self.flange_level()? + d.sheet.thickness).length()? };
+        // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
+        let hangs = on_flange.height + d.strip.sheet.thickness - d.panel.fold_opening - self.roof.levels.pan;
+        let under = Support { rise: deck_rise, height: hangs.length()? };
+        Ok(along(on_flange.meets(&outside)?, deck_rise)?.max(along(under.meets(&outside)?, deck_rise)?))
+    }
+
     /// The eave with its face before something so thick that lies on the fascia.
     pub(super) fn solve<R: Recorder>(&self, r: &mut R, behind: Length) -> Result<Solved, Error> {
         self.check()?;
@@ -233,10 +268,7 @@ impl Eave {
             Step::new("bend over the eave").formula("fall of the face - slope").with("fall", fall).with("slope", slope).gives(fall.degrees() - slope.degrees())
         });
 
-        let level = match self.detail.flange.lies {
-            FlangeLies::UnderUnderlayment => self.roof.levels.built_up,
-            FlangeLies::OverUnderlayment => self.roof.levels.bed()?,
-        };
+        let level = self.flange_level()?;
         let deck = Support { rise: deck_rise, height: level };
         let corner = deck.meets(&Support { rise: heading, height: packing })?;
         // Down the slope is toward +x here, so that positions along the deck run down it.
@@ -277,6 +309,10 @@ impl Eave {
             self.detail.flange.fasteners_from_edge,
             "a wider flange, or fasteners nearer to its edge",
         )?;
+        let (on_deck, rule) = ((-top).length()?, &self.detail.on_deck);
+        let cure = format!("a flange wider by {}", (rule.least - on_deck).length()?);
+        rule.check(&mut faults, "detail.flange.width", on_deck, self.detail.flange.width, cure)?;
+        self.detail.face.check_below(&mut faults, &self.detail.below_deck)?;
         refuse_short(
             &mut faults,
             "detail.strip.fasteners_from_edge",
@@ -285,13 +321,7 @@ impl Eave {
             self.detail.strip.fasteners_from_edge,
             "a wider strip, or fasteners nearer to its edge",
         )?;
-        let outside = Support { rise: heading, height: (packing + self.detail.sheet.thickness).length()? };
-        // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
-        let under = Support {
-            rise: deck_rise,
-            height: (on_flange.height + self.detail.strip.sheet.thickness - self.detail.panel.fold_opening - self.roof.levels.pan).length()?,
-        };
-        let face_at = along(on_flange.meets(&outside)?, deck_rise)?.max(along(under.meets(&outside)?, deck_rise)?);
+        let face_at = self.face_at(behind)?;
         r.step(|| {
             Step::new("face of the trim at the level of the fold, down the slope from the junction line")
                 .formula("where the outside of the face meets the underside of the fold, or of the strip")
@@ -317,6 +347,9 @@ impl Eave {
             let cure = "another overhang, or a gutter set to it";
             refuse_short(&mut faults, "detail.gutter.front", "the panel's nose passes the gutter's front lip", nose.x - gutter.front, gutter.front, cure)?;
             refuse_short(&mut faults, "detail.gutter.back", "the panel's nose stands behind the gutter's back", gutter.back - nose.x, gutter.back, cure)?;
+            // What runs back on the panels drips off the trim.
+            let (what, cure) = ("the trim's drip stands behind the gutter's back", "a gutter nearer to the face, or a drip that clears it farther");
+            refuse_short(&mut faults, "detail.gutter.back", what, gutter.back - face.drip.x, gutter.back, cure)?;
         }
         faults.check()?;
 

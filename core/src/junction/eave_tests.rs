@@ -1,7 +1,9 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, degrees, face, len, levels, mm, near, off, paths, roof, row, sheet, slope};
-use super::{Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip, Levels, Side};
+use super::{
+    Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip, Levels, Side, WallRule,
+};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::Hold;
@@ -16,6 +18,8 @@ pub(super) fn asked(pitch: Pitch) -> Eave {
     let detail = EaveDetail {
         sheet: sheet(),
         flange: DeckFlange { width: len("4\""), lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: len("1\"") },
+        on_deck: WallRule::IRC_OVER_EDGE_METAL,
+        below_deck: WallRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face(),
         strip: HookStrip { sheet: sheet(), width: len("4\""), fasteners: row(), fasteners_from_edge: len("1\"") },
@@ -171,6 +175,16 @@ fn a_gutter_must_catch_the_nose() {
     assert!(refused.message().contains("by 6.35 mm"), "{refused}");
     e.detail.gutter = Some(GutterOpening { back: len("2\""), front: len("5\"") });
     assert_eq!(e.compute().unwrap_err().path(), "detail.gutter.back");
+    // The nose falls 1 1/2 in out, the drip between that and the face: a gutter that begins between them lets the drip's water down behind it.
+    e.detail.gutter = Some(GutterOpening { back: len("1 1/4\""), front: len("5\"") });
+    let drip = {
+        let mut free = e.clone();
+        free.detail.gutter = None;
+        free.compute().unwrap().trim("eave trim").unwrap().corners.last().unwrap().x
+    };
+    let refused = e.compute().unwrap_err();
+    assert_eq!((refused.path(), refused.others().len()), ("detail.gutter.back", 0));
+    assert!(refused.message().ends_with(&format!("drip stands behind the gutter's back by {}", (len("1 1/4\"") - drip).length().unwrap())), "{refused}");
 }
 
 #[test]

@@ -5,10 +5,10 @@
 
 use super::draft::{keep_under, refuse_short};
 use super::expansion_moves::JointMoves;
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Solved};
 use super::transition::{PitchTransition, PitchTransitionDetail};
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::movement::{EndMovement, HeatRange, MovingEnd};
 use crate::record::{Calculation, Recorder, Step};
@@ -94,6 +94,7 @@ impl ExpansionAcrossDetail {
 ///             sheet,
 ///             end: TopEnd {
 ///                 flange: Length::inches(9),
+///                 cover: WallRule::UFGS_UNSOLDERED,
 ///                 drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///                 closure: TopClosure {
 ///                     set_back: practice::closure::SET_BACK,

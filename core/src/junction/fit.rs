@@ -347,7 +347,7 @@ fn input(body: &Body<'_>, is_hem: bool, decks: &[Deck<'_>]) -> (String, &'static
         (Role::End | Role::Seam, Some(Deck { panels: Panels::Turned(_), input: (path, cure), .. })) => (format!("{path}.hold_back"), cure),
         (Role::End | Role::Seam, Some(deck)) => own(deck.input),
         _ => own(match body.name {
-            "rake Z" | "rake trim" => ("detail.inner.cover", "a greater cover, or a narrower hem"),
+            "rake Z" | "rake cleat" | "rake trim" => ("detail.inner.cover", "a greater cover, or a narrower hem"),
             "Z" => ("detail.flange.on-z.cover", "a greater cover"),
             "counterflashing" => ("detail.wall.cover.reglet.above_leg", "a higher reglet"),
             "continuous cleat" => ("detail.face.hem.hooked", "a cleat that fits its trim"),

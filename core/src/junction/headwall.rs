@@ -25,6 +25,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -52,7 +53,7 @@ use crate::units::{Angle, Length};
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -94,6 +95,7 @@ pub struct HeadwallDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -121,7 +123,7 @@ pub struct HeadwallDetail {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -160,6 +162,10 @@ impl Calculation for Headwall {
         }
         keep_under(&mut faults, "detail.sheet", detail.sheet.check());
         keep_under(&mut faults, "detail.wall", detail.wall.check());
+        if detail.wall.fasteners.is_none() && detail.end.rivets.is_none() {
+            let error = Error::new(ErrorKind::Missing, "nothing holds the flashing").at("detail.wall.fasteners").accepts("fasteners of the leg");
+            faults.add(error.cured_by("fasteners near the leg's top, or rivets through the turned-down edge"));
+        }
         detail.vent.check(&mut faults, "detail.vent", &[("detail.end", &detail.end)])?;
         let h = faults.keep(r.part(|| levels.title(), |r| levels.run(r)).map_err(|e| e.under("roof.levels")));
         faults.check()?;

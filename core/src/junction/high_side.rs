@@ -5,10 +5,11 @@
 use super::draft::{TrimSheet, Walk, along, keep_under, turned};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_end::{Place, TopEnd};
+use super::top_end::{Place, TopEnd, cap_not_held};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::BendAt;
 use crate::record::{Calculation, Recorder, Source, Step};
@@ -19,7 +20,7 @@ use crate::units::{Angle, Length};
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSideDetail, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::junction::{Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSideDetail, TopClosure, TopEnd, TrimSheet, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -27,6 +28,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -48,6 +50,7 @@ use crate::units::{Angle, Length};
 ///     field_trim: Length::ZERO,
 /// };
 /// let detail = HighSideDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     end,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     face: DripFace {
@@ -70,6 +73,9 @@ pub struct HighSideDetail {
     pub sheet: TrimSheet,
     /// The leg down the wall with its drip.
     pub face: DripFace,
+    /// How far that leg must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
+    pub below_deck: WallRule,
 }
 
 /// A high side as asked for.
@@ -81,7 +87,7 @@ pub struct HighSideDetail {
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSide, HighSideDetail, Levels, RoofSide, Side, TopClosure, TopEnd, TrimSheet,
+///     Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSide, HighSideDetail, Levels, RoofSide, Side, TopClosure, TopEnd, TrimSheet, WallRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
@@ -92,6 +98,7 @@ pub struct HighSideDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -113,6 +120,7 @@ pub struct HighSideDetail {
 ///     field_trim: Length::ZERO,
 /// };
 /// let detail = HighSideDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     end,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     face: DripFace {
@@ -163,6 +171,7 @@ impl HighSide {
         keep_under(&mut faults, "detail.end", detail.end.check(&self.roof.levels));
         keep_under(&mut faults, "detail.sheet", detail.sheet.check());
         keep_under(&mut faults, "detail.face", detail.face.check(detail.sheet));
+        faults.keep(detail.below_deck.least.not_negative("detail.below_deck.least"));
         faults.check()
     }
 }
@@ -202,7 +211,12 @@ impl Calculation for HighSide {
             seam_tops,
             down: -1,
         };
-        let ended = r.part(|| "panels below the wall".into(), |r| detail.end.solve(r, &place)).map_err(|e| e.under("detail.end"))?;
+        let mut faults = Faults::default();
+        detail.face.check_below(&mut faults, &detail.below_deck)?;
+        let ended = r.part(|| "panels below the wall".into(), |r| detail.end.solve(r, &place));
+        let ended = faults.keep(ended.map_err(|e| e.under("detail.end")));
+        faults.check()?;
+        let Some(ended) = ended else { return Ok(Solved::default()) };
         let face = r.part(|| "wall leg".into(), |r| detail.face.lay(r, detail.sheet, wall()?, apex)).map_err(|e| e.under("detail"))?;
         let (start, edge) = ended.corners;
         let mut legs = Vec::with_capacity(4);
@@ -225,6 +239,9 @@ impl Calculation for HighSide {
         ended.give("detail.end", &mut solved);
         let into = fit::check(&solved, &[Deck::turned(Side::First, slope, &self.roof.levels, &detail.end, "detail.end")], Beside::Face(wall()?))?;
         solved.cautions.extend(into);
+        if detail.face.hem.cleat().is_none() {
+            solved.cautions.extend(cap_not_held("high-side cap", &detail.end, &detail.end));
+        }
         Ok(solved)
     }
 }

@@ -5,7 +5,7 @@ use super::fit::{self, Beside, Deck};
 use super::levels::Levels;
 use super::parts::{Side, Solved};
 use super::support::Support;
-use super::top_end::{Place, TopEnd, cap, meets_seams};
+use super::top_end::{Place, TopEnd, cap, cap_not_held, meets_seams};
 use crate::error::{Error, Faults};
 use crate::pitch::Corner;
 use crate::record::{Calculation, Recorder, Source, Step};
@@ -15,7 +15,7 @@ use crate::units::Length;
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HipDetail, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HipDetail, TopClosure, TopEnd, TrimSheet, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -23,6 +23,7 @@ use crate::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -67,7 +68,7 @@ pub struct HipDetail {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Hip, HipDetail, Levels, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Hip, HipDetail, Levels, TopClosure, TopEnd, TrimSheet, WallRule};
 /// use seamwright::pitch::{Corner, Pitch};
 /// use seamwright::practice;
 /// use seamwright::record::{Calculation, Source};
@@ -76,6 +77,7 @@ pub struct HipDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -186,6 +188,7 @@ impl Calculation for Hip {
             ],
             Beside::Nothing,
         )?;
+        solved.cautions.extend(cap_not_held("hip cap", &detail.first, &detail.second));
         Ok(solved)
     }
 }

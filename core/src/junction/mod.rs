@@ -21,14 +21,17 @@ mod drip;
 mod drip_edge;
 mod eave;
 mod eave_parts;
+mod end_proposal;
 mod expansion_across;
 mod expansion_along;
 mod expansion_moves;
 mod fit;
+mod foldable;
 mod headwall;
 mod high_side;
 mod hip;
 mod holder;
+mod least;
 mod levels;
 mod line_order;
 mod offset_cleat;
@@ -40,6 +43,8 @@ mod rake;
 mod rake_parts;
 mod ridge;
 mod row_shelter;
+mod rule_asks;
+mod rule_set;
 mod section_fit;
 mod section_kind;
 mod section_sheets;
@@ -76,11 +81,17 @@ mod curb_back_tests;
 #[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
+mod end_proposal_tests;
+#[cfg(test)]
 mod expansion_tests;
 #[cfg(test)]
 mod fit_tests;
 #[cfg(test)]
+mod foldable_tests;
+#[cfg(test)]
 mod high_side_tests;
+#[cfg(test)]
+mod least_tests;
 #[cfg(test)]
 mod lines_tests;
 #[cfg(test)]
@@ -89,6 +100,8 @@ mod pipe_tests;
 mod rake_tests;
 #[cfg(test)]
 mod ridge_tests;
+#[cfg(test)]
+mod rule_set_tests;
 #[cfg(test)]
 mod section_water_tests;
 #[cfg(test)]
@@ -109,10 +122,11 @@ mod whole_tests;
 mod work_tests;
 
 pub use cautions::{
-    ALL as CAUTIONS, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE, EAVE_PINNED,
-    FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING, LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PINNED_ALONG_SEAM,
-    PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE,
-    SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
+    ALL as CAUTIONS, CAP_NOT_HELD, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE,
+    EAVE_PINNED, FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FLASHING_RIDES, FLASHING_TIES_PANEL, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING,
+    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PAN_NOT_HELD, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES,
+    RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TAPE_TOO_THICK, TOP_SLIDES,
+    UNEQUAL_WITHOUT_RIB, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
 };
 pub use coping::{Coping, CopingDetail};
 pub use coping_parts::{CopingHold, CopingLap, CopingSide, SlottedScrews};
@@ -122,12 +136,14 @@ pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use drip_edge::DripEdge;
 pub use eave::{Eave, EaveDetail};
 pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+pub use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
 pub use expansion_across::{ExpansionAcross, ExpansionAcrossDetail};
 pub use expansion_along::{ExpansionAlong, ExpansionAlongDetail, JointSide};
 pub use expansion_moves::JointMoves;
 pub use headwall::{Headwall, HeadwallDetail};
 pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
+pub use least::WallRule;
 pub use levels::{Levels, RoofSide};
 pub use line_order::LineOrder;
 pub use offset_cleat::OffsetCleat;
@@ -135,9 +151,11 @@ pub use parts::{Adjoining, Along, AlongLine, Bites, Datum, JunctionTrim, LayoutL
 pub use pipe::{Pipe, PipePlan};
 pub use pipe_parts::{FixedLine, PipeBase, PipeShape, PipeSpacing, UpperEdge};
 pub use rake::{Rake, RakeDetail};
-pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
+pub use rake_parts::{PanelEdge, RakeInnerEdge, RakeStand, RakeZ};
 pub use ridge::{Ridge, RidgeDetail, RidgeVent, VentOpening};
 pub use row_shelter::{RowShelter, Shelter};
+pub(crate) use rule_set::{RuleBook, chosen};
+pub use rule_set::{RuleCheck, RulePart, RuleRoom};
 pub use section_fit::{Meeting, SectionFit, SectionPart, Touch};
 pub use section_kind::SectionKind;
 pub use section_sheets::WaterSide;
@@ -155,9 +173,9 @@ pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleyEndSeal, ValleySide};
 pub use valley_hook::ValleyHook;
 pub use valley_widens::{ValleyWidening, WideningPan};
-pub use wall::{Counterflashing, WallCover, WallLeg, WallRule};
+pub use wall::{Counterflashing, WallCover, WallLeg};
 pub use water_path::{PathCheck, PathFailure, PathFault, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
-pub use water_rules::{LapRule, WaterRules};
+pub use water_rules::WaterRules;
 pub use whole::{JunctionInput, WholeJunction, WorkedJunction};
 pub use work::{SectionWork, WorkStep, order_of_work};
 pub use work_plan::{WorkPlan, WorkTask};

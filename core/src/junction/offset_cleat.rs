@@ -2,7 +2,7 @@
 
 use super::Levels;
 use super::cautions::CLEAT_OFF_LEVEL;
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, thick_tape};
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
 use crate::error::{Error, Faults};
@@ -139,6 +139,11 @@ impl OffsetCleat {
         (self.gap + self.fold).length()
     }
 
+    /// What is said of its tape.
+    pub(super) fn thick_tape(&self, subject: &'static str) -> Result<Option<Caution>, Error> {
+        thick_tape(subject, "under the cleat", self.tape)
+    }
+
     /// The underside and the top of its tongue over the deck, standing on a face at this height.
     pub(super) fn tongue_heights(&self, on: Length) -> Result<(Length, Length), Error> {
         let low = on + self.tape + self.rise;
@@ -182,8 +187,9 @@ impl OffsetCleat {
         refuse_short(&mut faults, "screws_below_tape_edge", "the cleat's screws miss their tape", misses, self.screws_below_tape_edge, "wider tape")?;
         let loose = self.gap + self.least_engagement - self.fold;
         refuse_short(&mut faults, "fold", "the fold engages too little", loose, self.fold, "a longer fold, or a smaller gap")?;
-        let strikes = self.fold - self.gap - self.tongue;
-        refuse_short(&mut faults, "fold", "the fold strikes the cleat's web", strikes, self.fold, "a shorter fold, or a longer tongue")?;
+        // The cold draws the nose up against the front, and the whole fold under the tongue.
+        let strikes = self.fold - self.tongue;
+        refuse_short(&mut faults, "fold", "the fold strikes the cleat's web in the cold", strikes, self.fold, "a shorter fold, or a longer tongue")?;
         let tight = place.panels.pan - self.rise - self.tape;
         refuse_short(&mut faults, "rise", "the fold does not fit under the cleat's tongue", tight, self.rise, "a greater rise")?;
         faults.check()?;

@@ -1,7 +1,7 @@
 //! What a pipe's flashing is made of.
 
 use super::draft::{FastenerRow, keep_under, refuse_short};
-use super::wall::WallRule;
+use super::least::WallRule;
 use crate::error::{Error, Faults};
 use crate::units::Length;
 

@@ -4,14 +4,14 @@
 //! deck's edge at the fascia; the roof lies on the side of negative x.
 
 use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
-use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
+use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
-use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeZ};
+use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeStand, RakeZ};
 use super::support::{SectionPoint, Support};
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::BendAt;
@@ -22,7 +22,7 @@ use crate::units::{Angle, Length, Sum};
 /// What is chosen at a rake.
 ///
 /// ```
-/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeZ, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, TrimSheet, WallRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -30,10 +30,12 @@ use crate::units::{Angle, Length, Sum};
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
 ///     z: RakeZ {
+///         stands: RakeStand::OnPan,
 ///         sheet,
 ///         from_turned_up_edge: inch("1/8\"")?,
 ///         lower_flange: inch("1\"")?,
@@ -92,6 +94,9 @@ pub struct RakeDetail {
     pub trim_tape_width: Length,
     /// Its face on the fascia.
     pub face: DripFace,
+    /// How far the face must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
+    pub below_deck: WallRule,
 }
 
 /// A rake as asked for.
@@ -105,7 +110,8 @@ pub struct RakeDetail {
 ///
 /// ```
 /// use seamwright::junction::{
-///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, TrimSheet, WallRule,
+///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Side, TrimSheet,
+///     WallRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::practice::junction as practice;
@@ -115,10 +121,12 @@ pub struct RakeDetail {
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
+///     below_deck: WallRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
 ///     z: RakeZ {
+///         stands: RakeStand::OnPan,
 ///         sheet,
 ///         from_turned_up_edge: inch("1/8\"")?,
 ///         lower_flange: inch("1\"")?,
@@ -193,6 +201,7 @@ impl Rake {
             ("detail.inner.cover", self.detail.inner.cover),
             ("detail.inner.above_pan", self.detail.inner.above_pan),
             ("detail.z_cover.least", self.detail.z_cover.least),
+            ("detail.below_deck.least", self.detail.below_deck.least),
         ] {
             faults.keep(length.not_negative(path));
         }
@@ -201,8 +210,10 @@ impl Rake {
 
     /// Heights above the deck: of the pan's upper face, and of the underside of the trim.
     fn heights(&self) -> Result<(Length, Length), Error> {
-        let l = &self.levels;
-        Ok((l.pan_face()?, l.compute()?))
+        let (l, z) = (&self.levels, &self.detail.z);
+        // The top flange of a cleat lies over the turned-up edge, as high as the seams.
+        let over = if z.stands == RakeStand::OnDeck { (z.sheet.thickness - l.closure_metal).length()?.max(Length::ZERO) } else { Length::ZERO };
+        Ok((l.pan_face()?, (l.compute()? + over).length()?))
     }
 
     fn check_fit(&self, pan: Length, h: Length, inner: Length) -> Result<(), Error> {
@@ -217,7 +228,20 @@ impl Rake {
                 turn_up,
                 "a wider rip, turned up higher",
             )?;
-            refuse_short(&mut faults, path, "the turned-up edge lifts the trim", pan + turn_up - h, turn_up, "an edge turned up to the seam height")?;
+            let (what, room) = match self.detail.z.stands {
+                RakeStand::OnPan => ("the turned-up edge lifts the trim", h.into()),
+                RakeStand::OnDeck => ("the turned-up edge lifts the cleat", h - self.levels.tape - self.detail.z.sheet.thickness),
+            };
+            refuse_short(&mut faults, path, what, pan + turn_up - room, turn_up, "an edge turned up to the seam height")?;
+        }
+        if self.detail.z.stands == RakeStand::OnDeck {
+            let z = &self.detail.z;
+            let off = z.lower_flange + z.from_turned_up_edge - self.detail.edge_from_line;
+            let cure = "a panel edge farther from the rake, or a narrower foot";
+            refuse_short(&mut faults, "detail.z.lower_flange", "the cleat's foot passes the edge of the deck", off, z.lower_flange, cure)?;
+            let short = z.from_turned_up_edge + self.levels.pan - z.top_flange;
+            let what = "the cleat's top flange does not reach over the turned-up edge";
+            refuse_short(&mut faults, "detail.z.top_flange", what, short, z.top_flange, "a wider top flange")?;
         }
         refuse_short(
             &mut faults,
@@ -229,6 +253,7 @@ impl Rake {
         )?;
         let (cover, rule) = (self.detail.inner.cover, &self.detail.z_cover);
         rule.check(&mut faults, "detail.inner.cover", cover, cover, format!("a cover greater by {}", (rule.least - cover).length()?))?;
+        self.detail.face.check_below(&mut faults, &self.detail.below_deck)?;
         let foot = (h - self.detail.inner.drop).length()?;
         refuse_short(
             &mut faults,
@@ -250,11 +275,17 @@ impl Rake {
     }
 
     /// The panel's edge first, then the Z from it, then the trim's edge from the Z.
-    fn lines(&self, web: Length, screws: Length, inner: Length) -> Result<[LayoutLine; 6], Error> {
+    fn lines(&self, web: Length, screws: Length, inner: Length) -> Result<Vec<LayoutLine>, Error> {
         let (edge, half) = (self.detail.edge_from_line, self.detail.z.tape_width.station(1, 2)?);
+        let panel = LayoutLine::from_junction("panel edge", Side::First, edge.into())?;
+        if self.detail.z.stands == RakeStand::OnDeck {
+            let from_web = |name: &'static str, at: Length| LayoutLine::from_line(name, Side::First, "web of the cleat", web, at - web);
+            let at_web = LayoutLine::from_line("web of the cleat", Side::First, "panel edge", edge, web - edge)?;
+            return Ok(vec![panel, at_web, from_web("screws of the cleat", screws)?, from_web("trim's edge", inner)?]);
+        }
         let from_web = |name: &'static str, at: Sum| LayoutLine::from_line(name, Side::First, "web of the Z", web, at - web);
-        Ok([
-            LayoutLine::from_junction("panel edge", Side::First, edge.into())?,
+        Ok(vec![
+            panel,
             LayoutLine::from_line("web of the Z", Side::First, "panel edge", edge, web - edge)?,
             from_web("tape under the Z, edge on the rake's side", screws - half)?,
             from_web("screws of the Z", screws.into())?,
@@ -268,7 +299,7 @@ impl Rake {
         let under_top = (top - z.sheet.thickness).length()?;
         let at = |from_line: Sum, z: Length| -> Result<SectionPoint, Error> { Ok(SectionPoint { x: (-from_line).length()?, z }) };
         Walk {
-            name: "rake Z",
+            name: if z.stands == RakeStand::OnDeck { "rake cleat" } else { "rake Z" },
             sheet: z.sheet,
             start: at(web + z.top_flange, under_top)?,
             legs: &[leg("top flange", at(web.into(), under_top)?), leg("web", at(web.into(), foot)?), leg("lower flange", at(web - z.lower_flange, foot)?)],
@@ -309,19 +340,16 @@ impl Calculation for Rake {
             step.with("cover", self.detail.inner.cover).with("least cover", rule.least).gives(inner).source(rule.source.clone())
         });
         self.check_fit(pan, h, inner)?;
-        let (foot, top) = ((pan + z.tape).length()?, (h - self.levels.tape).length()?);
+        let on_deck = z.stands == RakeStand::OnDeck;
+        let foot = if on_deck { self.levels.underlayment } else { (pan + z.tape).length()? };
+        let top = (h - self.levels.tape).length()?;
         let height = (top - foot).length()?;
         if !height.is_positive() {
             return Err(tape_too_thick("detail.z.tape", "the Z", z.tape, height)?);
         }
         r.step(|| {
-            Step::new("height of the Z")
-                .formula("underside of the trim - tape above - pan - tape below")
-                .with("underside of the trim", h)
-                .with("tape above", self.levels.tape)
-                .with("pan", pan)
-                .with("tape below", z.tape)
-                .gives(height)
+            let step = Step::new("height of the Z, or of the cleat").formula("underside of the trim - tape above - what it stands on");
+            step.with("underside of the trim", h).with("tape above", self.levels.tape).with("stands on", foot).gives(height)
         });
         let z_trim = self.lay_z(web, foot, top)?;
 
@@ -349,18 +377,25 @@ impl Calculation for Rake {
         // Toward the roof is the way in which distances are counted from this line.
         let screws = (web - z.lower_flange.station(1, 2)?).length()?;
         let rivets = (web + z.top_flange.station(1, 2)?).length()?;
-        solved.along.push(tape("tape under the Z", Side::First, z.tape_width, false, screws));
-        solved.along.push(z.screws.line("screws of the Z", Side::First, z.bites, screws));
+        let (screwed, riveted) = if on_deck { ("screws of the cleat", "rivets into the cleat") } else { ("screws of the Z", "rivets into the Z") };
+        if !on_deck {
+            solved.along.push(tape("tape under the Z", Side::First, z.tape_width, false, screws));
+        }
+        solved.along.push(z.screws.line(screwed, Side::First, z.bites, screws));
         solved.along.push(tape("tape under the trim", Side::First, self.detail.trim_tape_width, false, rivets));
-        solved.along.push(self.detail.rivets.line("rivets into the Z", Side::First, Bites::Trim, rivets));
+        solved.along.push(self.detail.rivets.line(riveted, Side::First, Bites::Trim, rivets));
         solved.lines.extend(self.lines(web, screws, inner)?);
         // Through slots the Z stands still and the panel moves under it; through the pan alone it goes with the panel.
         let (hold, code) = match z.bites {
+            // Beside the panel they hold the cleat alone, and under its flange the panel slides.
+            _ if on_deck => (Hold::Slides, None),
             Bites::Structure => (Hold::Pins, Some(RAKE_EDGE_PINNED)),
             Bites::Panel => (Hold::Slides, Some(RAKE_TRIM_RIDES)),
             Bites::Slot | Bites::Trim => (Hold::Slides, None),
         };
         solved.cautions.extend(code.map(|code| Caution::new(code, "detail.z.bites", Source::CommonPractice)));
+        solved.cautions.extend(thick_tape("detail.z.tape", "under the Z", z.tape)?);
+        solved.cautions.extend(thick_tape("levels.tape", "under the trim", self.levels.tape)?);
         let turn_up = match self.edge {
             PanelEdge::Seam => Length::ZERO,
             PanelEdge::Ripped => self.detail.turn_up,

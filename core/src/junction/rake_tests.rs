@@ -1,7 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, face, len, levels, mm, near, off, paths, row, sheet};
-use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeZ, Side, WallRule};
+use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Side, WallRule};
 use crate::error::ErrorKind;
 use crate::panel::Hold;
 use crate::practice::junction as practice;
@@ -12,10 +12,12 @@ use proptest::prelude::*;
 
 pub(super) fn asked() -> Rake {
     let detail = RakeDetail {
+        below_deck: WallRule::IRC_BELOW_DECK,
         edge_from_line: len("1/2\""),
         turn_up: len("45 mm"),
         seam_room: len("1\""),
         z: RakeZ {
+            stands: RakeStand::OnPan,
             sheet: sheet(),
             from_turned_up_edge: len("1/8\""),
             lower_flange: len("1\""),
@@ -33,6 +35,65 @@ pub(super) fn asked() -> Rake {
         face: face(),
     };
     Rake { levels: levels(), edge: PanelEdge::Ripped, end_panel: len("12\""), detail }
+}
+
+/// A cleat on the deck beside the panel's edge, 1 1/4 in from the rake.
+pub(super) fn on_cleat() -> Rake {
+    let mut rake = asked();
+    rake.detail.edge_from_line = len("1 1/4\"");
+    rake.detail.z = RakeZ { stands: RakeStand::OnDeck, tape_width: Length::ZERO, tape: Length::ZERO, ..rake.detail.z };
+    rake
+}
+
+/// A cleat holds the panel's edge down without a fastener through it: geometry by hand, no published source.
+#[test]
+fn a_rake_on_a_cleat_worked_by_hand() {
+    let rake = on_cleat();
+    let (l, t) = (rake.levels, rake.detail.z.sheet.thickness);
+    let solved = rake.compute().unwrap();
+    // From the rake: 1 1/4 in to the edge, 1/8 in back to the web, 1 in over the edge, 1/8 in of cover: 1 1/8, 2 1/8 and 2 1/4 in.
+    let at = |name: &str| solved.lines.iter().find(|k| k.name == name).unwrap().from_line;
+    assert_eq!(
+        (at("panel edge"), at("web of the cleat"), at("screws of the cleat"), at("trim's edge")),
+        (len("1 1/4\""), len("1 1/8\""), len("5/8\""), len("2 1/4\""))
+    );
+    let cleat = solved.trim("rake cleat").unwrap();
+    let [flange, top, foot, toe] = cleat.corners[..] else { panic!() };
+    assert_eq!((flange.x, top.x, toe.x), (len("-2 1/8\""), len("-1 1/8\""), len("-1/8\"")));
+    // It stands on the underlayment; its flange lies on the turned-up edge, as high as the seams, and the trim on its tape over that.
+    let seams = (l.underlayment + l.stand_off + l.pan + l.seam_height).length().unwrap();
+    assert_eq!((foot.z, top.z, flange.z), (l.underlayment, seams, seams));
+    let trim = solved.trim("rake trim").unwrap();
+    assert_eq!(trim.corners[1].z, (seams + t + l.tape).length().unwrap());
+    // Nothing goes through the panel, which slides; no tape lies on its pan.
+    assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Slides);
+    assert!(solved.cautions.is_empty(), "{:?}", solved.cautions);
+    let names: Vec<&str> = solved.along.iter().map(|a| &*a.name).collect();
+    assert_eq!(names, ["continuous cleat", "continuous cleat's fasteners", "screws of the cleat", "tape under the trim", "rivets into the cleat"]);
+    // The metal that a closure lays over the seams is there already.
+    let mut closed = on_cleat();
+    closed.levels.closure_metal = t;
+    assert_eq!(closed.compute().unwrap().trim("rake trim").unwrap().corners[1].z, trim.corners[1].z);
+}
+
+#[test]
+fn a_cleat_that_misses_the_deck_or_the_edge_is_refused_by_how_much() {
+    let mut rake = on_cleat();
+    rake.detail.edge_from_line = len("1\"");
+    rake.detail.z.top_flange = len("1/8\"");
+    rake.detail.trim_tape_width = len("1/8\"");
+    let e = rake.compute().unwrap_err();
+    assert_eq!(paths(&e), ["detail.z.lower_flange", "detail.z.top_flange"]);
+    assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with(&format!("by {}", rake.levels.pan)), "{e}");
+    let mut rake = on_cleat();
+    rake.detail.turn_up = len("46 mm");
+    assert!(rake.compute().unwrap_err().message().starts_with("the turned-up edge lifts the cleat by "));
+    let mut rake = on_cleat();
+    (rake.detail.z.tape, rake.detail.z.bites) = (len("1 mm"), Bites::Panel);
+    assert_eq!(paths(&rake.compute().unwrap_err()), ["detail.z.tape", "detail.z.bites"]);
+    rake = asked();
+    rake.detail.z.tape_width = Length::ZERO;
+    assert_eq!(rake.compute().unwrap_err().path(), "detail.z.tape_width");
 }
 
 #[test]

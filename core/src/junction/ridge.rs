@@ -9,7 +9,7 @@ use super::fit::{self, Beside, Deck};
 use super::levels::RoofSide;
 use super::parts::{Adjoining, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
-use super::top_end::{Place, TopEnd, cap, side_name};
+use super::top_end::{Place, TopEnd, cap, cap_not_held, side_name};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::pitch::BendAt;
 use crate::practice::junction as practice;
@@ -119,7 +119,7 @@ impl VentOpening {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, RidgeDetail, RidgeVent, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, RidgeDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -127,6 +127,7 @@ impl VentOpening {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -174,7 +175,7 @@ pub struct RidgeDetail {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Levels, Ridge, RidgeDetail, RidgeVent, RoofSide, Side, TopClosure, TopEnd, TrimSheet};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Levels, Ridge, RidgeDetail, RidgeVent, RoofSide, Side, TopClosure, TopEnd, TrimSheet, WallRule};
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -184,6 +185,7 @@ pub struct RidgeDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -327,6 +329,7 @@ impl Calculation for Ridge {
             let toward = if apex.x.is_negative() { Side::First } else { Side::Second };
             solved.cautions.push(Caution::new(CAP_OFF_LINE, "ridge cap", Source::geometry()).arg("offset", off).arg("side", side_name(toward)));
         }
+        solved.cautions.extend(cap_not_held("ridge cap", &detail.first, &detail.second));
         if let Some(opening) = self.opening()? {
             opening.tell(r, "detail.vent", &mut solved);
         }

@@ -1,7 +1,7 @@
 //! Whether each row of fasteners stays out of running water.
 
 use super::draft::along;
-use super::parts::{Along, AlongLine, Bites, JunctionTrim, Side, Solved};
+use super::parts::{Along, Bites, JunctionTrim, Side, Solved};
 use super::section_sheets::{FaceSheet, PANELS, WaterSide};
 use crate::error::Error;
 use crate::num;
@@ -60,15 +60,15 @@ fn turns_down(trim: &JunctionTrim, of: &WaterSide, at: Length) -> Result<bool, E
     Ok(false)
 }
 
-/// The sheet that the heads of a row lie on, by its number in the pile; 0 for the panels where no trim is there.
-fn head(row: &AlongLine, bites: Bites, there: &[(usize, &FaceSheet<'_>)], closures: bool) -> Option<usize> {
+/// The sheet that the heads of a row lie on, by its number in the pile; none for a row on the deck, beside every trim.
+fn head(bites: Bites, there: &[(usize, &FaceSheet<'_>)], through: bool) -> Option<usize> {
     let trims = || there.iter().filter(|(_, s)| s.trim.is_some()).map(|(k, _)| *k);
     let panels = there.iter().find(|(_, s)| s.name == PANELS).map(|(k, _)| *k);
     match bites {
         Bites::Trim => trims().max(),
         // Closures stand on the panels, under every trim that lies over those.
-        _ if closures || row.name.starts_with("panel") => panels,
-        _ => trims().min().or(panels),
+        _ if through => panels,
+        _ => trims().min(),
     }
 }
 
@@ -82,9 +82,14 @@ pub(super) fn on_deck(solved: &Solved, of: &WaterSide, pile: &[FaceSheet<'_>], o
         let Along::Fasteners { bites, .. } = row.what else { continue };
         let at = if counts_away { (-row.from_line).length()? } else { row.from_line };
         let there: Vec<(usize, &FaceSheet<'_>)> = pile.iter().enumerate().filter(|(_, s)| s.is_at(at)).collect();
-        let closures = row.name.starts_with("closure");
-        let head = head(row, bites, &there, closures);
-        let cover = there.iter().rev().find(|(k, _)| head.is_some_and(|h| *k > h)).map(|(_, s)| s.name);
+        let through = row.name.starts_with("closure") || row.name.starts_with("panel");
+        let head = head(bites, &there, through);
+        let cover = match head {
+            Some(head) => there.iter().rev().find(|(k, _)| *k > head),
+            // Beside every trim, on the deck.
+            None => there.iter().find(|(_, s)| s.name == PANELS && !through),
+        };
+        let cover = cover.map(|(_, s)| s.name);
         let on = head.and_then(|h| pile.get(h));
         let trim = on.and_then(|s| s.trim).and_then(|k| solved.trims.get(k));
         let shelter = match (cover, trim) {

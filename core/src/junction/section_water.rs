@@ -2,13 +2,14 @@
 
 use super::cautions::{FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, PIPE_AGAINST_WATER, RIVETS_ON_SLOPE, WATER_PATH_FAILS};
 use super::expansion_along::JOINT_CAP;
-use super::parts::{Along, Side, Solved};
+use super::least::WallRule;
+use super::parts::{Adjoining, Along, Side, Solved};
 use super::row_shelter::{self, RowShelter, Shelter};
 use super::section_sheets::{CLADDING, FaceSheet, PANELS, WaterSide, on_deck, on_wall, panels};
 use super::top_end::side_name;
 use super::upright_water::uprights;
 use super::water_path::{PathCheck, PathFailure, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
-use super::water_rules::{LapRule, WaterRules};
+use super::water_rules::WaterRules;
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Caution, Recorder, Source};
 use crate::roof::Water;
@@ -117,12 +118,12 @@ pub(super) fn alone(lowest: &str, laps: Vec<PathLap>) -> PathCheck {
     PathCheck { holds: true, order: vec![lowest.to_owned()], laps, faults: Vec::new() }
 }
 
-fn rule(upper: &str, lower: &str, of: &LapRule) -> PathRule {
+fn rule(upper: &str, lower: &str, of: &WallRule) -> PathRule {
     PathRule { upper: upper.to_owned(), lower: lower.to_owned(), least: of.least, source: of.source.clone() }
 }
 
 /// A lap that the crew makes as long as the rule asks.
-pub(super) fn made(upper: &str, lower: &str, of: &LapRule) -> PathLap {
+pub(super) fn made(upper: &str, lower: &str, of: &WallRule) -> PathLap {
     let (upper, lower) = (upper.to_owned(), lower.to_owned());
     PathLap { upper, lower, overlap: of.least, least: Some(of.least), source: Some(of.source.clone()), holds: true }
 }
@@ -187,15 +188,28 @@ impl SectionWater<'_> {
         let past = &self.rules.underlayment_past_line;
         let walled = !self.solved.adjoining.is_empty() && on_wall(self.solved)?.iter().any(|s| s.name == CLADDING);
         let alone = |laps: Vec<PathLap>| alone(UNDERLAYMENT, laps);
-        match of.water {
+        let slot = self.solved.adjoining.iter().find_map(|a| if let Adjoining::VentSlot { width, .. } = a { Some(*width) } else { None });
+        match (of.water, slot) {
+            // Air passes the slot, so that underlayment ends at its edge, under the trim.
+            (Water::Away, Some(slot)) => {
+                let high = (-slot).length()?;
+                let mut sheets = numbered(trims().take(1));
+                let low = sheets.iter().map(|s| s.low).fold(high, Length::min);
+                let rules = sheets.iter().map(|s| rule(&s.name, UNDERLAYMENT, &self.rules.metal_over_panels)).collect();
+                sheets.iter_mut().for_each(|s| s.layer += 1);
+                sheets.push(PathSheet { name: UNDERLAYMENT.to_owned(), low: (low - Length::feet(1)).length()?, high, layer: 1 });
+                WaterPath { sheets, rules }.run(r)
+            }
             // Up the curb, under the cap.
-            Water::Along if self.solved.trim(JOINT_CAP).is_some() => Ok(alone(vec![made(JOINT_CAP, UNDERLAYMENT, past)])),
-            Water::Away | Water::Along if walled || self.solved.trim("counterflashing").is_some() => Ok(alone(vec![made("wall barrier", UNDERLAYMENT, past)])),
-            Water::Away => Ok(alone(trims().take(1).map(|t| made(t.name, UNDERLAYMENT, past)).collect())),
-            Water::Along => Ok(alone(
-                trims().next_back().map(|t| made(t.name, UNDERLAYMENT, &LapRule { least: t.high.max(Length::ZERO), ..past.clone() })).into_iter().collect(),
+            (Water::Along, _) if self.solved.trim(JOINT_CAP).is_some() => Ok(alone(vec![made(JOINT_CAP, UNDERLAYMENT, past)])),
+            (Water::Away | Water::Along, _) if walled || self.solved.trim("counterflashing").is_some() => {
+                Ok(alone(vec![made("wall barrier", UNDERLAYMENT, past)]))
+            }
+            (Water::Away, _) => Ok(alone(trims().take(1).map(|t| made(t.name, UNDERLAYMENT, past)).collect())),
+            (Water::Along, _) => Ok(alone(
+                trims().next_back().map(|t| made(t.name, UNDERLAYMENT, &WallRule { least: t.high.max(Length::ZERO), ..past.clone() })).into_iter().collect(),
             )),
-            Water::Toward => {
+            (Water::Toward, _) => {
                 let foot = self.foot(of, pile)?;
                 let top = (foot + Length::feet(10)).length()?;
                 let over = !self.solved.cautions.iter().any(|c| c.code() == FLANGE_OVER_UNDERLAYMENT);

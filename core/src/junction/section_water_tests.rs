@@ -2,9 +2,9 @@
 
 use super::test_sections::{degrees, len, levels, slope};
 use super::{
-    Along, FacePath, FlangeLies, Levels, PathFace, PathFailure, PathRule, PathSheet, SectionWater, Shelter, Side, Solved, WallCover, WaterCheck, WaterLevel,
-    WaterPath, WaterRules, WaterSide, covered_tests, curb_back_tests, eave_tests, high_side_tests, rake_tests, ridge_tests, sidewall_tests, transition_tests,
-    valley_tests,
+    Along, FacePath, FlangeLies, Levels, PathFace, PathFailure, PathRule, PathSheet, RidgeVent, SectionWater, Shelter, Side, Solved, WallCover, WaterCheck,
+    WaterLevel, WaterPath, WaterRules, WaterSide, covered_tests, curb_back_tests, eave_tests, high_side_tests, rake_tests, ridge_tests, sidewall_tests,
+    transition_tests, valley_tests,
 };
 use crate::error::ErrorKind;
 use crate::record::{Calculation, Source};
@@ -131,6 +131,26 @@ fn a_ridge_by_hand() {
     let flat = water(&ridge.compute().unwrap(), &at);
     assert_eq!(shelter(&flat, "rivets"), &Shelter::None);
     assert!(!flat.holds() && flat.cautions.is_empty());
+}
+
+/// Air passes a slot: the underlayment ends at its edge, under the cap. Geometry, no published source.
+#[test]
+fn underlayment_ends_at_a_slot() {
+    let mut ridge = ridge_tests::asked(slope(45.0), slope(45.0));
+    for end in [&mut ridge.detail.first, &mut ridge.detail.second] {
+        end.flange = (len("8\"") + len("48 mm")).length().unwrap();
+    }
+    ridge.detail.vent = RidgeVent::Vented { slot: len("1\""), open_ratio: 0.5 };
+    let solved = ridge.compute().unwrap();
+    let at = [side(Side::First, 45.0, Water::Away, levels()), side(Side::Second, -45.0, Water::Away, levels())];
+    let check = water(&solved, &at);
+    for (face, of) in [(PathFace::First, Side::First), (PathFace::Second, Side::Second)] {
+        assert!(solved.lines.iter().any(|l| l.side == of && l.name == "trim lower edge" && l.from_line == len("-8\"")));
+        let found = laps(path(&check, face, WaterLevel::Underlayment));
+        // From the slot's edge, 1 in down, to the cap's edge.
+        assert_eq!(found, [("ridge cap", "underlayment", 7.0)]);
+    }
+    assert!(check.holds());
 }
 
 #[test]

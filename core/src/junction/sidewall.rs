@@ -1,9 +1,10 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
-use super::cautions::{KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
-use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick};
+use super::cautions::{FLASHING_RIDES, FLASHING_TIES_PANEL, KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
+use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip_edge::DripEdge;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
@@ -11,7 +12,7 @@ use super::support::Support;
 use super::wall::WallLeg;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Hold, PanelEnd};
-use crate::record::{Calculation, Caution, Recorder, Source, Step};
+use crate::record::{Calculation, Caution, CautionCode, Recorder, Source, Step};
 use crate::trim::{Edge, Face};
 use crate::units::{Angle, Length, Sum};
 
@@ -26,6 +27,7 @@ use crate::units::{Angle, Length, Sum};
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
+///     cover: WallRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -37,7 +39,8 @@ use crate::units::{Angle, Length, Sum};
 ///         tape_beneath: Length::parse("1/16\"")?,
 ///         bites: Bites::Panel,
 ///         screws: row.clone(),
-///         cover: Length::parse("1/2\"")?,
+///         cover: Length::parse("3/4\"")?,
+///         trim_tape_width: practice::Z_TAPE_WIDTH,
 ///         rivets: row,
 ///     },
 ///     drip: DripEdge { leg: Length::parse("3/4\"")?, turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: Length::parse("1/4\"")? },
@@ -45,7 +48,7 @@ use crate::units::{Angle, Length, Sum};
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -66,6 +69,9 @@ pub struct SidewallDetail {
     pub edge_from_wall: Length,
     /// What the flange lies on.
     pub flange: SidewallFlange,
+    /// How far the flange must reach over the last panel, from that panel's edge; in a job file [`WallRule::SIDE_COVER`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::side_cover"))]
+    pub cover: WallRule,
     /// The flange's edge.
     pub drip: DripEdge,
     /// The leg up the wall.
@@ -90,6 +96,7 @@ pub struct SidewallDetail {
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
+///     cover: WallRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -101,7 +108,8 @@ pub struct SidewallDetail {
 ///         tape_beneath: Length::parse("1/16\"")?,
 ///         bites: Bites::Panel,
 ///         screws: row.clone(),
-///         cover: Length::parse("1/2\"")?,
+///         cover: Length::parse("3/4\"")?,
+///         trim_tape_width: practice::Z_TAPE_WIDTH,
 ///         rivets: row,
 ///     },
 ///     drip: DripEdge { leg: Length::parse("3/4\"")?, turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: Length::parse("1/4\"")? },
@@ -109,7 +117,7 @@ pub struct SidewallDetail {
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,
 ///         upstand: WallRule::UFGS_UPSTAND,
-///         fasteners: FastenerRow::UFGS_WALL_LEG,
+///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
@@ -151,6 +159,7 @@ impl Sidewall {
         let mut faults = Faults::default();
         faults.keep(self.detail.edge_from_wall.not_negative("detail.edge_from_wall"));
         faults.keep(self.first_seam_from_wall.positive("first_seam_from_wall"));
+        faults.keep(self.detail.cover.least.not_negative("detail.cover.least"));
         if let PanelSide::TurnedUp { height } = self.detail.edge {
             faults.keep(height.positive("detail.edge.turned-up.height"));
         }
@@ -161,14 +170,15 @@ impl Sidewall {
             faults.keep(throw.positive("detail.foot.dies-into-wall.kick_out"));
         }
         let bites = match &self.detail.flange {
-            SidewallFlange::OnZ { web_from_wall, foot, web_to_screws, tape_width, tape_beneath, bites, screws, cover, rivets } => {
+            SidewallFlange::OnZ { web_from_wall, foot, web_to_screws, tape_width, tape_beneath, bites, screws, cover, trim_tape_width, rivets } => {
                 faults.keep(web_from_wall.positive("detail.flange.on-z.web_from_wall"));
                 faults.keep(foot.positive("detail.flange.on-z.foot"));
                 faults.keep(cover.positive("detail.flange.on-z.cover"));
                 keep_under(&mut faults, "detail.flange.on-z.screws", screws.check());
                 keep_under(&mut faults, "detail.flange.on-z.rivets", rivets.check());
                 faults.keep(web_to_screws.not_negative("detail.flange.on-z.web_to_screws"));
-                faults.keep(tape_width.not_negative("detail.flange.on-z.tape_width"));
+                faults.keep(tape_width.positive("detail.flange.on-z.tape_width"));
+                faults.keep(trim_tape_width.positive("detail.flange.on-z.trim_tape_width"));
                 faults.keep(tape_beneath.not_negative("detail.flange.on-z.tape_beneath"));
                 ("detail.flange.on-z.bites", *bites)
             }
@@ -188,7 +198,7 @@ impl Sidewall {
 
     fn flange<R: Recorder>(&self, r: &mut R, faults: &mut Faults, h: Length) -> Result<Flange, Error> {
         match &self.detail.flange {
-            SidewallFlange::OnZ { web_from_wall, foot, web_to_screws, tape_width, tape_beneath, bites, screws, cover, rivets } => {
+            SidewallFlange::OnZ { web_from_wall, foot, web_to_screws, tape_width, tape_beneath, bites, screws, cover, trim_tape_width, rivets } => {
                 let edge = (*web_from_wall + *cover).length()?;
                 let foot_edge = (*web_from_wall - *foot).length()?;
                 let screws_at = (*web_from_wall - *web_to_screws).length()?;
@@ -234,6 +244,10 @@ impl Sidewall {
                     *web_from_wall,
                     "a web nearer to the wall",
                 )?;
+                // Its top flange ends inside the drip; tape and rivets lie in the middle of the cover.
+                let wide = *trim_tape_width + self.detail.sheet.thickness * 2 - *cover;
+                let what = "the Z's top flange is narrower than the tape on it";
+                refuse_short(faults, "detail.flange.on-z.cover", what, wide, *cover, "a greater cover, or narrower tape")?;
                 let z = Support { rise: Angle::ZERO, height: low };
                 let top = Support { rise: Angle::ZERO, height: high };
                 let web_low = z.point((-*web_from_wall).length()?)?;
@@ -251,10 +265,12 @@ impl Sidewall {
                     painted: Face::Upper,
                 };
                 let trims = faults.keep(piece.lay()).into_iter().collect();
+                let over = (-(*web_from_wall + cover.station(1, 2)?)).length()?;
                 let along = vec![
                     tape("tape under the Z", Side::First, *tape_width, false, (-screws_at).length()?),
                     screws.line("screws of the Z", Side::First, *bites, (-screws_at).length()?),
-                    rivets.line("rivets", Side::First, Bites::Trim, (-(*web_from_wall + cover.station(1, 2)?)).length()?),
+                    tape("tape over the Z", Side::First, *trim_tape_width, false, over),
+                    rivets.line("rivets", Side::First, Bites::Trim, over),
                 ];
                 let (web_at, screws_at) = ((-*web_from_wall).length()?, -screws_at);
                 let from_web = |name: &'static str, at: Sum| LayoutLine::from_line(name, Side::First, "web of the Z", web_at, at - web_at);
@@ -320,11 +336,18 @@ impl Sidewall {
         refuse_short(faults, path, "the panel's edge lifts the flashing", height - (flange - self.roof.levels.pan_face()?), height, "a lower edge")
     }
 
-    fn cautions(&self, bites: Bites) -> Vec<Caution> {
-        let mut out = Vec::new();
-        if bites == Bites::Structure {
-            out.push(Caution::new(PINNED_ALONG_SEAM, "detail.flange", Source::CommonPractice));
+    /// What the flange's fasteners do with the leg's: a flashing that goes with the panel and is fastened to the wall pins the panel as screws in the deck do.
+    fn hold(&self, bites: Bites) -> (Hold, Option<CautionCode>) {
+        match (bites, &self.detail.wall.fasteners) {
+            (Bites::Structure, _) => (Hold::Pins, Some(PINNED_ALONG_SEAM)),
+            (Bites::Panel, Some(_)) => (Hold::Pins, Some(FLASHING_TIES_PANEL)),
+            (Bites::Panel, None) => (Hold::Slides, Some(FLASHING_RIDES)),
+            (Bites::Slot | Bites::Trim, _) => (Hold::Slides, None),
         }
+    }
+
+    fn cautions(&self, said: Option<CautionCode>) -> Vec<Caution> {
+        let mut out: Vec<Caution> = said.into_iter().map(|code| Caution::new(code, "detail.flange", Source::CommonPractice)).collect();
         match self.detail.foot {
             SidewallFoot::EndsAtEave => {}
             SidewallFoot::DiesIntoWall { kick_out: None } => out.push(Caution::new(KICK_OUT_MISSING, "detail.foot", Source::CommonPractice)),
@@ -354,6 +377,13 @@ impl Calculation for Sidewall {
             self.turned_up(&mut faults, height, flange.height)?;
             end = end.with_turn_up(height);
         }
+        let (cover, rule) = ((flange.edge - self.detail.edge_from_wall).length()?, &self.detail.cover);
+        r.step(|| {
+            let step = Step::new("flange over the last panel").formula("flange's edge - panel's edge, from the wall").with("flange's edge", flange.edge);
+            step.with("panel's edge", self.detail.edge_from_wall).with("least", rule.least).gives(cover).source(rule.source.clone())
+        });
+        let (path, asked) = self.detail.flange.reach();
+        rule.check(&mut faults, path, cover, asked, format!("a flange that reaches farther by {}", (rule.least - cover).length()?))?;
         let clear = "the panel's edge stands in the wall flashing";
         refuse_short(
             &mut faults,
@@ -388,13 +418,17 @@ impl Calculation for Sidewall {
         }
         .lay()?;
 
-        let hold = if flange.bites == Bites::Structure { Hold::Pins } else { Hold::Slides };
-        let mut solved = Solved { trims: flange.trims, along: flange.along, cautions: self.cautions(flange.bites), ..Solved::default() };
+        let (hold, said) = self.hold(flange.bites);
+        let mut solved = Solved { trims: flange.trims, along: flange.along, cautions: self.cautions(said), ..Solved::default() };
         solved.lines.push(LayoutLine::from_junction("panel edge", Side::First, -self.detail.edge_from_wall)?);
         solved.lines.extend(flange.lines);
         solved.trims.push(flashing);
         solved.ends.push(SideEnd { side: Side::First, end: end.holding(hold) });
         wall.give(&mut solved);
+        if let SidewallFlange::OnZ { tape_beneath, .. } = self.detail.flange {
+            solved.cautions.extend(thick_tape("detail.flange.on-z.tape_beneath", "under the Z", tape_beneath)?);
+        }
+        solved.cautions.extend(thick_tape("roof.levels.tape", "under the flange", self.roof.levels.tape)?);
         let turned_up = match self.detail.edge {
             PanelSide::TurnedUp { height } => height,
             PanelSide::Flat => Length::ZERO,

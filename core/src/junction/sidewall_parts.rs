@@ -64,6 +64,10 @@ pub enum SidewallFlange {
         screws: FastenerRow,
         /// How far the flange runs past the web to its edge.
         cover: Length,
+        /// Width of the tape between the Z's top flange and the flashing, halfway over the cover; in a job file
+        /// [`Z_TAPE_WIDTH`](crate::practice::junction::Z_TAPE_WIDTH) unless given.
+        #[cfg_attr(feature = "serde", serde(default = "super::defaults::z_tape_width"))]
+        trim_tape_width: Length,
         /// The rivets through the flange into the Z's top flange, halfway over the cover.
         rivets: FastenerRow,
     },
@@ -80,6 +84,16 @@ pub enum SidewallFlange {
         /// The fasteners.
         fasteners: FastenerRow,
     },
+}
+
+impl SidewallFlange {
+    /// The field that says how far the flange reaches over the roof, and its value.
+    pub(super) const fn reach(&self) -> (&'static str, Length) {
+        match self {
+            SidewallFlange::OnZ { cover, .. } => ("detail.flange.on-z.cover", *cover),
+            SidewallFlange::OnPan { width, .. } => ("detail.flange.on-pan.width", *width),
+        }
+    }
 }
 
 /// The lower end of a sidewall.

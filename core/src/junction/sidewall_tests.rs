@@ -14,6 +14,7 @@ use proptest::prelude::*;
 
 pub(super) fn raised() -> Sidewall {
     let detail = SidewallDetail {
+        cover: WallRule::SIDE_COVER,
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
         edge_from_wall: len("1/2\""),
@@ -26,6 +27,7 @@ pub(super) fn raised() -> Sidewall {
             bites: Bites::Panel,
             screws: row(),
             cover: len("3/4\""),
+            trim_tape_width: practice::Z_TAPE_WIDTH,
             rivets: row(),
         },
         drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
@@ -33,7 +35,7 @@ pub(super) fn raised() -> Sidewall {
             leg: len("8\""),
             stands_out: len("1/8\""),
             upstand: WallRule::UFGS_UPSTAND,
-            fasteners: FastenerRow::UFGS_WALL_LEG,
+            fasteners: Some(FastenerRow::UFGS_WALL_LEG),
             fasteners_below_top: len("1\""),
             cover: WallCover::Cladding { lap: len("6\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
         },
@@ -88,13 +90,15 @@ fn a_flashing_on_a_z_by_hand() {
         assert!((got.0 - want.0).abs() < 1e-9 && (got.1 - want.1).abs() < 1e-9, "{got:?} {want:?}");
     }
     let end = solved.end(Side::First).unwrap();
-    assert_eq!((end.reach, end.turn_up, end.hold), (Reach::HoldBack(len("1/2\"")), len("1 3/4\""), Hold::Slides));
+    // Screwed to the pan and to the wall, the flashing pins the panel.
+    assert_eq!((end.reach, end.turn_up, end.hold), (Reach::HoldBack(len("1/2\"")), len("1 3/4\""), Hold::Pins));
     let along: Vec<(&str, Length)> = solved.along.iter().map(|a| (&*a.name, a.from_line)).collect();
     assert_eq!(
         along,
         [
             ("tape under the Z", Length::inches_64(-128)),
             ("screws of the Z", Length::inches_64(-128)),
+            ("tape over the Z", Length::inches_64(-216)),
             ("rivets", Length::inches_64(-216)),
             ("leg fasteners", Length::inches_64(568))
         ]
@@ -152,13 +156,19 @@ fn a_flange_on_the_pan_wants_a_flat_pan_and_no_drip() {
     let mut s = on_pan();
     s.detail.edge_from_wall = len("4 1/2\"");
     s.first_seam_from_wall = len("5\"");
-    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-pan.width", "detail.flange.on-pan.tape_width"]);
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-pan.width", "detail.flange.on-pan.tape_width", "detail.flange.on-pan.width"]);
 }
 
 #[test]
 fn pins_and_kick_outs_are_said() {
     let numbers = |s: &Sidewall| s.compute().unwrap().cautions.iter().map(|c| c.code().number).collect::<Vec<_>>();
     let mut s = on_pan();
+    s.detail.wall.fasteners = None;
+    assert_eq!(numbers(&s), [6074]);
+    s.detail.wall.fasteners = Some(FastenerRow::UFGS_WALL_LEG);
+    if let SidewallFlange::OnPan { bites, .. } = &mut s.detail.flange {
+        *bites = Bites::Slot;
+    }
     assert!(numbers(&s).is_empty());
     s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: None };
     assert_eq!(numbers(&s), [6070]);
@@ -177,6 +187,45 @@ fn pins_and_kick_outs_are_said() {
     assert_eq!(paths(&s.compute().unwrap_err()), ["detail.foot.dies-into-wall.kick_out", "detail.flange.on-pan.bites"]);
 }
 
+/// What fastens a panel to a flashing, and that to a wall, fastens the panel to the wall: statics, no published source.
+#[test]
+fn a_flashing_fastened_to_panel_and_wall_pins_the_panel() {
+    for (bites, leg, holds, said) in [
+        (Bites::Panel, true, Hold::Pins, Some(6073)),
+        (Bites::Panel, false, Hold::Slides, Some(6074)),
+        (Bites::Slot, true, Hold::Slides, None),
+        (Bites::Structure, false, Hold::Pins, Some(6072)),
+    ] {
+        for mut s in [raised(), on_pan()] {
+            s.detail.wall.fasteners = leg.then_some(FastenerRow::UFGS_WALL_LEG);
+            match &mut s.detail.flange {
+                SidewallFlange::OnZ { bites: b, .. } | SidewallFlange::OnPan { bites: b, .. } => *b = bites,
+            }
+            let solved = s.compute().unwrap();
+            assert_eq!(solved.end(Side::First).unwrap().hold, holds);
+            assert_eq!(solved.cautions.first().map(|c| c.code().number), said);
+            // A leg without fasteners has no row and no line of them.
+            assert_eq!(solved.along.iter().any(|a| a.name == "leg fasteners"), leg);
+            assert_eq!(solved.lines.iter().any(|l| l.name == "leg fasteners"), leg);
+        }
+    }
+}
+
+#[test]
+fn a_z_has_room_for_the_tape_on_it() {
+    let mut s = raised();
+    if let SidewallFlange::OnZ { cover, .. } = &mut s.detail.flange {
+        *cover = len("1/8\"");
+    }
+    // 1/2 in of tape, the drip's sheet and as much on the other side, on 1/8 in.
+    let e = s.compute().unwrap_err();
+    assert_eq!((e.path(), e.message()), ("detail.flange.on-z.cover", "the Z's top flange is narrower than the tape on it by 10.7442 mm"));
+    if let SidewallFlange::OnZ { cover, trim_tape_width, tape_width, .. } = &mut s.detail.flange {
+        (*cover, *trim_tape_width, *tape_width) = (len("3/4\""), Length::ZERO, Length::ZERO);
+    }
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.flange.on-z.tape_width", "detail.flange.on-z.trim_tape_width"]);
+}
+
 #[test]
 fn a_counterflashing_follows_the_leg() {
     let mut s = raised();
@@ -185,8 +234,9 @@ fn a_counterflashing_follows_the_leg() {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });
@@ -222,8 +272,9 @@ fn what_a_job_leaves_out_is_common_practice() {
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: practice::COUNTERFLASHING_LAP_LEAST,
+        least_lap: WallRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
+        wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
     });

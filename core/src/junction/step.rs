@@ -10,6 +10,7 @@ use super::drip::FacePlace;
 use super::eave::{Eave, EaveDetail};
 use super::eave_parts::EaveFront;
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, AlongLine, Bites, LayoutLine, Side, SideEnd, Solved};
 use super::step_parts::StepDetail;
@@ -44,6 +45,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -137,6 +139,8 @@ impl Step {
         let detail = EaveDetail {
             sheet: u.sheet,
             flange: u.flange.clone(),
+            on_deck: WallRule::IRC_OVER_EDGE_METAL,
+            below_deck: WallRule::IRC_BELOW_DECK,
             front: EaveFront::Plumb,
             face: u.face.clone(),
             strip: u.strip.clone(),

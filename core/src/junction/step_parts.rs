@@ -3,8 +3,8 @@
 use super::draft::{FastenerRow, TrimSheet, keep_under};
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EavePanel, HookStrip};
+use super::least::WallRule;
 use super::top_end::TopEnd;
-use super::wall::WallRule;
 use crate::error::{Error, Faults};
 use crate::units::Length;
 

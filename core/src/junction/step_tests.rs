@@ -87,6 +87,8 @@ fn the_upper_side_is_an_eave_seen_from_behind() {
     let detail = EaveDetail {
         sheet: u.sheet,
         flange: u.flange.clone(),
+        on_deck: WallRule::IRC_OVER_EDGE_METAL,
+        below_deck: WallRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: u.face.clone(),
         strip: u.strip.clone(),

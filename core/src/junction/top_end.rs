@@ -3,9 +3,10 @@
 //! Every cap and flashing on seam tops ends its panels so: a ridge, a high side, a hip, a headwall, the lower side of a pitch transition. Distances are
 //! along the plane, square to the junction line.
 
-use super::cautions::{CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
-use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, refuse_short, tape};
+use super::cautions::{CAP_NOT_HELD, CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
+use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, refuse_short, tape, thick_tape};
 use super::drip_edge::DripEdge;
+use super::least::WallRule;
 use super::levels::Levels;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
@@ -19,12 +20,12 @@ use crate::units::{Angle, Length, Sum};
 
 /// The chosen upper end of panels under a flange on their seam tops.
 ///
-/// In a job file `screws` are at [`ON_CENTRE`](crate::practice::closure::ON_CENTRE) and `turn_up` is [`TURN_UP`](crate::practice::panel::TURN_UP) unless
-/// given.
+/// In a job file `screws` are at [`ON_CENTRE`](crate::practice::closure::ON_CENTRE), `turn_up` is [`TURN_UP`](crate::practice::panel::TURN_UP) and `cover`
+/// [`WallRule::UFGS_UNSOLDERED`] unless given.
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, TopClosure, TopEnd};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, TopClosure, TopEnd, WallRule};
 /// use seamwright::panel::Hold;
 /// use seamwright::practice;
 /// use seamwright::record::Source;
@@ -33,6 +34,7 @@ use crate::units::{Angle, Length, Sum};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
+///     cover: WallRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge {
 ///         leg: inch("3/4\"")?,
 ///         turn: practice::junction::DRIP_TURN,
@@ -67,6 +69,9 @@ use crate::units::{Angle, Length, Sum};
 pub struct TopEnd {
     /// From the trim's bend down to the edge of the flange, along the plane.
     pub flange: Length,
+    /// How far the flange must reach over the panels, from its edge to their ends.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::flange_over_panels"))]
+    pub cover: WallRule,
     /// The flange's edge.
     pub drip: DripEdge,
     /// The closures.
@@ -173,6 +178,7 @@ impl TopEnd {
         for (path, length) in [("hold_back", self.hold_back), ("clearance", self.clearance), ("turn_up", self.turn_up), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
+        faults.keep(self.cover.least.not_negative("cover.least"));
         if self.bites == Bites::Trim {
             let error = Error::new(ErrorKind::Conflict, "the screws of a closure go through the pan").at("bites").value_of("trim");
             faults.add(error.accepts("structure, panel, slot"));
@@ -252,6 +258,13 @@ impl TopEnd {
             self.hold_back,
             "a smaller hold-back, or a longer flange",
         )?;
+        let cover = (panel_end - edge).length()?;
+        r.step(|| {
+            let step = Step::new("flange over the panels").formula("-hold-back - flange's edge").with("hold-back", self.hold_back);
+            step.with("flange's edge", edge).with("least", self.cover.least).gives(cover).source(self.cover.source.clone())
+        });
+        let more = (self.cover.least - cover).length()?;
+        self.cover.check(&mut faults, "flange", cover, self.flange, format!("a flange longer by {more}, or a hold-back so much smaller"))?;
         faults.check()?;
 
         let side = place.side;
@@ -308,9 +321,16 @@ impl TopEnd {
         if self.rivets.is_some() && self.drip.leg == Length::ZERO {
             out.push(Caution::new(RIVETS_ON_SLOPE, "rivets", Source::CommonPractice));
         }
+        out.extend(thick_tape("closure.tape_beneath", "under the closures", self.closure.tape_beneath)?);
+        out.extend(thick_tape("cap_tape_width", "over the closures", place.levels.tape)?);
         out.extend(skew_caution(place.meeting, self.field_trim));
         Ok(out)
     }
+}
+
+/// What is said of a cap over two ends that no fastener ties to anything.
+pub(super) fn cap_not_held(subject: &'static str, one: &TopEnd, two: &TopEnd) -> Option<Caution> {
+    (one.rivets.is_none() && two.rivets.is_none()).then(|| Caution::new(CAP_NOT_HELD, subject, Source::CommonPractice))
 }
 
 pub(super) const fn side_name(side: Side) -> &'static str {

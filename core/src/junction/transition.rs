@@ -46,9 +46,7 @@ pub struct BeadSize {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{
-///     Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet,
-/// };
+/// use seamwright::junction::{Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet, WallRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -59,6 +57,7 @@ pub struct BeadSize {
 ///     sheet,
 ///     end: TopEnd {
 ///         flange: Length::inches(12),
+///         cover: WallRule::UFGS_UNSOLDERED,
 ///         drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///         closure: TopClosure {
 ///             set_back: practice::closure::SET_BACK,
@@ -140,7 +139,7 @@ pub struct PitchTransitionDetail {
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
 ///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
-///     TrimSheet,
+///     TrimSheet, WallRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -157,6 +156,7 @@ pub struct PitchTransitionDetail {
 ///         sheet,
 ///         end: TopEnd {
 ///             flange: Length::inches(12),
+///             cover: WallRule::UFGS_UNSOLDERED,
 ///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///             closure: TopClosure {
 ///                 set_back: practice::closure::SET_BACK,
@@ -373,6 +373,7 @@ impl Calculation for PitchTransition {
         if cleat.lift.is_negative() || d.packing.is_positive() {
             solved.cautions.extend(cleat.off_level("detail.cleat.rise")?);
         }
+        solved.cautions.extend(d.cleat.thick_tape("detail.cleat.tape")?);
         cleat.give(&mut solved);
         let cure = ("detail.cleat.fold", "a shorter fold, or a smaller gap");
         fit::check(

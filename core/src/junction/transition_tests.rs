@@ -5,7 +5,7 @@ use super::test_sections::read_without;
 use super::test_sections::{degrees, len, near, off, paths, slope};
 use super::{
     Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide,
-    SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet,
+    SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet, WallRule,
 };
 use crate::closure::Face;
 use crate::error::ErrorKind;
@@ -39,6 +39,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
             sheet: SHEET,
             end: TopEnd {
                 flange: len("14\""),
+                cover: WallRule::UFGS_UNSOLDERED,
                 drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
                 closure: TopClosure {
                     set_back: closure::SET_BACK,
@@ -365,7 +366,12 @@ fn the_fold_is_checked_against_the_cleat() {
     let mut t = transition("3:12", "8:12");
     t.detail.cleat.fold = len("1 1/2\"");
     let e = t.compute().unwrap_err();
-    assert!(e.path() == "detail.cleat.fold" && e.message().contains("strikes the cleat's web by 6.35 mm"), "{e}");
+    assert!(e.path() == "detail.cleat.fold" && e.message().contains("strikes the cleat's web in the cold by 6.35 mm"), "{e}");
+    // A gap when laid is no help: cold draws the nose up against the front, g(T) = g0 + alpha L (T - T0).
+    t.detail.cleat.gap = len("1/2\"");
+    let e = t.compute().unwrap_err();
+    assert!(e.message().contains("in the cold by 6.35 mm"), "{e}");
+    t.detail.cleat.gap = Length::ZERO;
     t.detail.cleat.fold = len("1/4\"");
     let e = t.compute().unwrap_err();
     assert!(e.message().contains("engages too little by 3.175 mm"), "{e}");

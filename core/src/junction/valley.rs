@@ -1,11 +1,12 @@
 //! The open valley: a pan under both planes, which the panels' skew ends hook.
 
 use super::cautions;
-use super::draft::{TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
+use super::draft::{FastenerRow, TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
+use super::least::WallRule;
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
-use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd, Solved};
+use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_end::{meets_seams, skew_caution};
 use super::transition::BeadSize;
@@ -39,18 +40,17 @@ pub struct SplashRib {
 
 /// One side of a valley. Distances are along the plane, square to the valley.
 ///
-/// In a job file `least_leg` is [`VALLEY_LEG_LEAST`](crate::practice::junction::VALLEY_LEG_LEAST), `least_beyond`
-/// [`VALLEY_BEYOND_CLEAT_LEAST`](crate::practice::junction::VALLEY_BEYOND_CLEAT_LEAST) and `field_trim`
+/// In a job file `least_leg` is [`WallRule::VALLEY_LEG`], `least_beyond` [`WallRule::BEYOND_HOOK`] and `field_trim`
 /// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{ValleyHook, ValleySide};
+/// use seamwright::junction::{ValleyHook, ValleySide, WallRule};
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::units::Length;
 /// let side = ValleySide {
 ///     leg: Length::inches(10),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::ReceiverFold {
 ///         depth: Length::parse("1 1/2\"")?,
 ///         opening: Length::parse("1/8\"")?,
@@ -71,10 +71,10 @@ pub struct ValleySide {
     pub leg: Length,
     /// How far it must.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_leg"))]
-    pub least_leg: Length,
+    pub least_leg: WallRule,
     /// How far it must reach beyond what the panels hook.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_beyond_cleat"))]
-    pub least_beyond: Length,
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
+    pub least_beyond: WallRule,
     /// What the panels hook.
     pub hook: ValleyHook,
     /// Left on for a cut on the roof.
@@ -84,12 +84,11 @@ pub struct ValleySide {
 
 /// What is chosen at a valley.
 ///
-/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width`
-/// [`VALLEY_OPEN_WIDTH_LEAST`](crate::practice::junction::VALLEY_OPEN_WIDTH_LEAST) and `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM)
-/// unless given.
+/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width` [`WallRule::VALLEY_OPEN`] and
+/// `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
@@ -109,8 +108,8 @@ pub struct ValleySide {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -118,16 +117,17 @@ pub struct ValleySide {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     least_open_width: WallRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
+///     edge_cleats: None,
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
 ///     end: ValleyEndSeal::default(),
 /// };
-/// assert!(detail.open_width > detail.least_open_width);
+/// assert!(detail.open_width > detail.least_open_width.least);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -142,8 +142,8 @@ pub struct ValleyDetail {
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width"))]
     pub open_width: Length,
     /// How wide it must be.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open_width_least"))]
-    pub least_open_width: Length,
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open"))]
+    pub least_open_width: WallRule,
     /// How it grows downhill; none for a parallel valley. It needs the valley's length, and `open_width` is then that at its top. The pan stays parallel, as wide as its
     /// lower end needs, or tapers with it ([`WideningPan`](super::WideningPan)); the legs of its sides are then those at the top.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
@@ -154,6 +154,10 @@ pub struct ValleyDetail {
     /// Width of the closed hems along the pan's edges, folded up against water; zero for raw edges.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub edge_hem: Length,
+    /// Cleats that hook those hems on each side, each fastened with two fasteners beside the pan, so that it is held without a hole; their spacing. None where
+    /// the screws of offset cleats hold it.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub edge_cleats: Option<FastenerRow>,
     /// Side 1.
     pub first: ValleySide,
     /// Side 2.
@@ -197,7 +201,7 @@ impl Default for ValleyEndSeal {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
@@ -217,8 +221,8 @@ impl Default for ValleyEndSeal {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: practice::VALLEY_LEG_LEAST,
-///     least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST,
+///     least_leg: WallRule::VALLEY_LEG,
+///     least_beyond: WallRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -226,10 +230,11 @@ impl Default for ValleyEndSeal {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+///     least_open_width: WallRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
+///     edge_cleats: None,
 ///     first: side.clone(),
 ///     second: side,
 ///     minimum: SlopeRule::IBC_STANDING_SEAM,
@@ -262,7 +267,7 @@ impl ValleySide {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.leg.positive("leg"));
-        for (path, length) in [("least_leg", self.least_leg), ("least_beyond", self.least_beyond), ("field_trim", self.field_trim)] {
+        for (path, length) in [("least_leg.least", self.least_leg.least), ("least_beyond.least", self.least_beyond.least), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
         self.hook.check(&mut faults);
@@ -278,9 +283,20 @@ impl ValleySide {
         let back = (front + self.hook.reach()).length()?;
         r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.hook.gap()).gives(front));
         let mut faults = Faults::default();
-        refuse_short(&mut faults, "leg", "the pan is too narrow", self.least_leg - self.leg, self.leg, "a wider pan")?;
-        let cure = "a wider pan, or a smaller open width";
-        refuse_short(&mut faults, "leg", "the pan reaches too little beyond what the panels hook", back + self.least_beyond - self.leg, self.leg, cure)?;
+        let more = (self.least_leg.least - self.leg).length()?;
+        self.least_leg.check(&mut faults, "leg", self.leg, self.leg, format!("a pan wider by {more}, or another rule as least_leg"))?;
+        let beyond = (self.leg - back).length()?;
+        let more = (self.least_beyond.least - beyond).length()?;
+        let cure = format!("a pan wider by {more}, a smaller open width, or another rule as least_beyond");
+        self.least_beyond.check(&mut faults, "leg", beyond, self.leg, cure)?;
+        refuse_short(
+            &mut faults,
+            "leg",
+            "the hem of the pan's edge reaches what the panels hook",
+            back + place.hem - self.leg,
+            self.leg,
+            "a wider pan, or a narrower hem",
+        )?;
         // The pan is set to its edge; everything else is struck on it from its centreline.
         let centreline = "pan centreline";
         let hook = HookPlace {
@@ -329,6 +345,8 @@ struct SidePlace<'a> {
     /// From the line up the slope to the centreline of the pan.
     centre: Length,
     half_open: Length,
+    /// Width of the hem along the pan's edge.
+    hem: Length,
 }
 
 /// A plane whose panels end at the line and whose water runs to it.
@@ -348,7 +366,7 @@ impl Valley {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         for (path, length) in
-            [("detail.bed", self.detail.bed), ("detail.least_open_width", self.detail.least_open_width), ("detail.edge_hem", self.detail.edge_hem)]
+            [("detail.bed", self.detail.bed), ("detail.least_open_width.least", self.detail.least_open_width.least), ("detail.edge_hem", self.detail.edge_hem)]
         {
             faults.keep(length.not_negative(path));
         }
@@ -356,6 +374,13 @@ impl Valley {
         faults.keep(self.detail.open_width.positive("detail.open_width"));
         for (path, length) in [("detail.end.bead.width", self.detail.end.bead.width), ("detail.end.bead.depth", self.detail.end.bead.depth)] {
             faults.keep(length.positive(path));
+        }
+        if let Some(row) = &self.detail.edge_cleats {
+            keep_under(&mut faults, "detail.edge_cleats", row.check());
+            if self.detail.edge_hem == Length::ZERO {
+                let error = Error::new(ErrorKind::Conflict, "cleats have no hem to hook").at("detail.edge_hem").value_of(self.detail.edge_hem);
+                faults.add(error.accepts("more than zero").cured_by("hems along the pan's edges"));
+            }
         }
         if let Some(rib) = self.detail.rib {
             faults.keep(rib.height.positive("detail.rib.height"));
@@ -367,7 +392,12 @@ impl Valley {
 
     /// Cautions of the rib, and whether it leaves the water its way.
     fn rib<R: Recorder>(&self, r: &mut R, faults: &mut Faults, half_open: Length) -> Result<Vec<Caution>, Error> {
-        let Some(rib) = self.detail.rib else { return Ok(Vec::new()) };
+        let Some(rib) = self.detail.rib else {
+            let (first, second) = (self.corner.first, self.corner.second);
+            let unequal = first.at_least(&second) != second.at_least(&first);
+            let said = || Caution::new(cautions::UNEQUAL_WITHOUT_RIB, "detail.rib", Source::CommonPractice).arg("first", first).arg("second", second);
+            return Ok(unequal.then(|| said().arg("least", practice::SPLASH_RIB_LEAST)).into_iter().collect());
+        };
         r.step(|| Step::new("splash rib").with("half width", rib.half_width).gives(rib.height).source(Source::user()));
         refuse_short(faults, "detail.rib.half_width", "the rib fills the open width", rib.half_width - half_open, rib.half_width, "a narrower rib")?;
         let mut out = vec![Caution::new(cautions::RIB_AND_SNOW, "detail.rib", Source::CommonPractice).arg("height", rib.height)];
@@ -411,15 +441,9 @@ impl Calculation for Valley {
                     .cured_by("steeper planes, or another valley lining"),
             );
         }
-        let narrow = "the open width is too small";
-        refuse_short(
-            &mut faults,
-            "detail.open_width",
-            narrow,
-            self.detail.least_open_width - self.detail.open_width,
-            self.detail.open_width,
-            "a greater open width",
-        )?;
+        let (open, rule) = (self.detail.open_width, &self.detail.least_open_width);
+        let cure = format!("an open width greater by {}, or another rule as least_open_width", (rule.least - open).length()?);
+        rule.check(&mut faults, "detail.open_width", open, open, cure)?;
 
         let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: (self.first.built_up + self.detail.bed).length()? };
         let s2 = Support { rise: two.backing, height: (self.second.built_up + self.detail.bed).length()? };
@@ -439,8 +463,8 @@ impl Calculation for Valley {
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
         let places = [
-            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open },
-            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open },
+            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open, hem: self.detail.edge_hem },
+            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open, hem: self.detail.edge_hem },
         ];
         let sides = self.sides(r, &mut faults, &places);
         core::mem::take(&mut faults).check()?;
@@ -487,18 +511,28 @@ impl Valley {
     /// The section of a pan with its sides.
     fn gathered(&self, pan: JunctionTrim, cautions: Vec<Caution>, sides: [Option<Solved>; 2]) -> Result<Solved, Error> {
         let mut solved = Solved { trims: vec![pan], cautions, ..Solved::default() };
-        for ((prefix, asked), side) in [("detail.first", &self.detail.first), ("detail.second", &self.detail.second)].into_iter().zip(sides) {
+        let asked = [(Side::First, "detail.first", &self.detail.first), (Side::Second, "detail.second", &self.detail.second)];
+        for ((of, prefix, asked), side) in asked.into_iter().zip(sides) {
             if let Some(side) = side {
+                let edge = side.lines.iter().find(|l| l.name == "pan edge").map(|l| l.from_line);
                 solved.trims.extend(side.trims);
                 solved.along.extend(side.along);
                 solved.lines.extend(side.lines);
                 solved.ends.extend(side.ends);
                 solved.cautions.extend(side.cautions.into_iter().map(|c| c.under(prefix)));
+                if let (Some(row), Some(at)) = (&self.detail.edge_cleats, edge) {
+                    let beside = (at + practice::EDGE_CLEAT_FASTENERS).length()?;
+                    solved.along.push(row.line("edge cleats, two fasteners each", of, Bites::Structure, beside));
+                }
             }
             let height = asked.hook.stands_up(self.detail.sheet)?;
             if height.is_positive() {
                 solved.cautions.push(Caution::new(cautions::RECEIVER_STANDS_UP, format!("{prefix}.hook"), Source::geometry()).arg("height", height));
             }
+        }
+        let folds = |side: &ValleySide| matches!(side.hook, ValleyHook::ReceiverFold { .. });
+        if self.detail.edge_cleats.is_none() && folds(&self.detail.first) && folds(&self.detail.second) {
+            solved.cautions.push(Caution::new(cautions::PAN_NOT_HELD, "detail.edge_cleats", Source::CommonPractice));
         }
         Ok(solved)
     }

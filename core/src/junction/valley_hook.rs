@@ -1,6 +1,7 @@
 //! What the panels hook over a pan, in a valley or behind a curb: an offset cleat, or a fold of the pan itself.
 
 use super::draft::{TrimSheet, keep_under, refuse_short};
+use super::foldable::told;
 use super::offset_cleat::{CleatPlace, LaidCleat, OffsetCleat};
 use super::parts::{JunctionTrim, LayoutLine, Side, SideEnd};
 use super::support::Support;
@@ -156,6 +157,7 @@ impl ValleyHook {
                 if laid.lift.is_negative() {
                     cautions.extend(laid.off_level("hook.offset-cleat.cleat.rise")?);
                 }
+                cautions.extend(cleat.thick_tape("hook.offset-cleat.cleat.tape")?);
                 let end = laid.end.clone();
                 Ok(Some(Hooked { cleat: Some(laid), end, cautions }))
             }
@@ -249,6 +251,6 @@ pub(super) fn add_receivers(
         pan.corners.extend([at(receiver.front)?, at(receiver.leg)?]);
     }
     let name = pan.name.clone();
-    pan.profile.validate().map_err(|e| e.under(&name))?;
+    pan.profile.validate().map_err(|e| told(&e, &name, pan.profile.legs.iter().map(|l| &*l.name)))?;
     Ok(pan)
 }

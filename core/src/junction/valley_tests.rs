@@ -1,7 +1,10 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
-use super::{OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WideningPan};
+use super::{
+    Along, FastenerRow, OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening,
+    WallRule, WideningPan,
+};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Growth, Hold, Reach};
@@ -34,7 +37,7 @@ pub(super) fn receiver() -> ValleyHook {
 }
 
 fn side(hook: ValleyHook) -> ValleySide {
-    ValleySide { leg: len("12\""), least_leg: practice::VALLEY_LEG_LEAST, least_beyond: practice::VALLEY_BEYOND_CLEAT_LEAST, hook, field_trim: len("2\"") }
+    ValleySide { leg: len("12\""), least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
 }
 
 pub(super) fn valley(first: &str, second: &str) -> Valley {
@@ -42,9 +45,10 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         bed: len("1/8\""),
         open_width: practice::VALLEY_OPEN_WIDTH,
-        least_open_width: practice::VALLEY_OPEN_WIDTH_LEAST,
+        least_open_width: WallRule::VALLEY_OPEN,
         widens: None,
         rib: None,
+        edge_cleats: None,
         edge_hem: practice::EDGE_HEM,
         first: side(cleat()),
         second: side(cleat()),
@@ -176,7 +180,53 @@ fn widths_are_refused_by_how_much() {
     v.detail.first.hook = with(receiver(), len("1/2\""));
     v.detail.second.hook = with(receiver(), len("2 1/4\""));
     assert_eq!(paths(&v.compute().unwrap_err()), ["detail.first.hook.receiver-fold.fold", "detail.second.hook.receiver-fold.fold"]);
-    assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 12.7 mm"), "{e}");
+    assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 19.05 mm"), "{e}");
+}
+
+/// UFGS-07600, 3.1.4: sheets over 18 in wide are held along their edges by cleats at 12 in at the most.
+#[test]
+fn a_pan_without_a_hole_is_held_by_its_hems() {
+    let mut v = valley("6:12", "8:12");
+    (v.detail.first.hook, v.detail.second.hook) = (receiver(), receiver());
+    let solved = v.compute().unwrap();
+    assert!(!solved.along.iter().any(|a| matches!(a.what, Along::Fasteners { .. })));
+    assert_eq!(solved.cautions.iter().filter(|c| c.code().number == 6064).count(), 1);
+    v.detail.edge_cleats = Some(FastenerRow::UFGS_CLEATS);
+    let solved = v.compute().unwrap();
+    assert!(!solved.cautions.iter().any(|c| c.code().number == 6064));
+    for side in [Side::First, Side::Second] {
+        let row = solved.along.iter().find(|a| a.side == side && a.name.starts_with("edge cleats")).unwrap();
+        let edge = solved.lines.iter().find(|l| l.side == side && l.name == "pan edge").unwrap();
+        assert_eq!(row.from_line, (edge.from_line + len("1\"")).length().unwrap());
+        let Along::Fasteners { spacing, .. } = row.what else { panic!() };
+        assert_eq!(spacing, len("12\""));
+    }
+    v.detail.edge_hem = Length::ZERO;
+    assert_eq!(v.compute().unwrap_err().path(), "detail.edge_hem");
+    // Screws hold a pan under offset cleats.
+    assert!(!valley("6:12", "8:12").compute().unwrap().cautions.iter().any(|c| c.code().number == 6064));
+}
+
+#[test]
+fn unequal_planes_want_a_rib() {
+    let said = |v: &Valley| v.compute().unwrap().cautions.iter().any(|c| c.code().number == 6065);
+    assert!(!said(&valley("6:12", "6:12")));
+    let mut v = valley("6:12", "8:12");
+    assert!(said(&v));
+    v.detail.rib = Some(SplashRib { height: len("1\""), half_width: len("1/2\"") });
+    assert!(!said(&v));
+}
+
+#[test]
+fn a_hem_stays_off_what_the_panels_hook() {
+    let mut v = valley("6:12", "6:12");
+    // 3 + 1/4 + 3 1/2 in of 12: 5 1/4 in are left.
+    v.detail.edge_hem = len("5 1/4\"");
+    assert!(v.compute().is_ok());
+    v.detail.edge_hem = len("10\"");
+    let e = v.compute().unwrap_err();
+    assert_eq!(paths(&e), ["detail.first.leg", "detail.second.leg"]);
+    assert!(e.message().ends_with("by 120.65 mm"), "{e}");
 }
 
 #[test]

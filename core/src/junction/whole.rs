@@ -122,6 +122,11 @@ impl JunctionInput {
         }
     }
 
+    /// Its name in serial form.
+    pub(super) fn name(&self) -> &'static str {
+        self.named().1
+    }
+
     /// What it is.
     #[must_use]
     pub fn kind(&self) -> SectionKind {
@@ -129,7 +134,7 @@ impl JunctionInput {
     }
 
     /// Solves its section.
-    fn solve<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+    pub(super) fn solve<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
         match self {
             JunctionInput::Coping(c) => c.run(r),
             JunctionInput::CurbBack(c) => c.run(r),

@@ -45,7 +45,7 @@ const CLOSURES: Task = task(
 const TAPE_OVER: Task = task("Run tape on the closures, and sealant in the corners at each seam.", &["tape over"], &["closures"], &[]);
 const UPPER_PANELS: &[&str] = &["panel"];
 const REGLET: Task = with("counterflashing", task("Cut the reglet in the wall.", &["reglet"], &[], &["reglet"]));
-const COVER: &str = "Bring the wall's barrier over the leg, then cladding or counterflashing; fill the reglet.";
+const COVER: &str = "Bring the wall's barrier over the leg, then cladding or counterflashing; wedge its tongue and fill the reglet.";
 
 const EAVE: &[Task] = &[
     task("Check the eave for line and the deck for square; strike the junction line on the deck.", &["square"], &["junction line"], &[]),
@@ -79,16 +79,28 @@ const EAVE_OVER: &[Task] = &[
 const RAKE: &[Task] = &[
     CLEAT,
     task("Rip the last panel, or end it on its seam, and turn its edge up.", &["panels"], &["junction line"], &["panel edge"]),
-    task(
-        "Lay tape, stand the Z beside the turned-up edge on its line, and fasten it.",
-        &["rake Z"],
-        &["panels"],
-        &["web of the Z", "tape under the Z", "screws of the Z"],
+    with(
+        "rake Z",
+        task(
+            "Lay tape, stand the Z beside the turned-up edge on its line, and fasten it.",
+            &["rake Z"],
+            &["panels"],
+            &["web of the Z", "tape under the Z", "screws of the Z"],
+        ),
+    ),
+    with(
+        "rake cleat",
+        task(
+            "Stand the cleat on the deck, its flange over the turned-up edge, on its line, and fasten its foot.",
+            &["rake cleat"],
+            &["panels"],
+            &["web of the cleat", "screws of the cleat"],
+        ),
     ),
     task(
-        "Lay tape on the Z; hook the rake trim on the cleat, lay it on the Z, and rivet it there. Lap pieces, the upper over the lower.",
+        "Lay tape on the top flange; hook the rake trim on the fascia's cleat, lay it on the flange, and rivet it there. Lap pieces, the upper over the lower.",
         &["rake trim"],
-        &["rake Z", "continuous cleat"],
+        &["rake Z", "rake cleat", "continuous cleat"],
         &["trim's edge"],
     ),
 ];
@@ -124,7 +136,11 @@ const HIGH: &[Task] = &[
 const VALLEY: &[Task] = &[
     task("Line the valley with membrane its full width.", &["membrane"], &["deck"], &[]),
     task("Lay the valley pan to its lines from the bottom up, lapping each piece over the one below.", &["valley pan"], &["membrane"], &["pan"]),
-    task("Bring the field underlayment over the pan's side edges.", &["underlayment"], &["valley pan"], &[]),
+    with(
+        "edge cleats, two fasteners each",
+        task("Hook the pan's hems with cleats and fasten these beside the pan, two fasteners each.", &["pan held"], &["valley pan"], &[]),
+    ),
+    task("Bring the field underlayment over the pan's side edges.", &["underlayment"], &["valley pan", "pan held"], &[]),
     with(
         "offset cleat",
         task("Strike the cleat lines each side of the centreline; tape, set and fasten the cleats.", &["hooks"], &["underlayment"], &["offset cleat", "cleat"]),
@@ -138,18 +154,22 @@ const HEADWALL: &[Task] = &[
     CLOSURES,
     TAPE_OVER,
     REGLET,
-    task(
-        "Set the flashing: flange on the seam tops, leg against the wall; fasten the leg near its top.",
-        &["flashing"],
-        &["tape over", "reglet"],
-        &["trim lower edge", "leg"],
-    ),
+    task("Set the flashing: flange on the seam tops, leg against the wall.", &["flashing"], &["tape over", "reglet"], &["trim lower edge", "leg, top edge"]),
+    with("leg fasteners", task("Fasten the leg near its top.", &["leg fastened"], &["flashing"], &["leg fasteners"])),
     with("rivets", task("Rivet the turned-down edge to the closures.", &["rivets"], &["flashing"], &[])),
-    task(COVER, &["cover"], &["flashing", "rivets"], &["cladding"]),
+    task(COVER, &["cover"], &["flashing", "leg fastened", "rivets"], &["cladding"]),
 ];
 const SIDEWALL: &[Task] = &[
     task("End the last panel at its line from the wall, and turn its edge up.", &["panels"], &["junction line"], &["panel edge"]),
-    with("Z", task("Lay tape, stand the Z on its line, and fasten it.", &["Z"], &["panels"], &["web of the Z", "tape under the Z", "screws of the Z"])),
+    with(
+        "Z",
+        task(
+            "Lay tape, stand the Z on its line, and fasten it; lay tape on its top flange.",
+            &["Z"],
+            &["panels"],
+            &["web of the Z", "tape under the Z", "screws of the Z"],
+        ),
+    ),
     with("tape under the flange", task("Lay tape on the pan where the flange lies on it.", &["flange tape"], &["panels"], &["tape under the flange"])),
     REGLET,
     task(
@@ -158,8 +178,9 @@ const SIDEWALL: &[Task] = &[
         &["panels", "Z", "flange tape", "reglet"],
         &["trim's edge"],
     ),
-    task("Fasten the leg near its top; rivet or fasten the flange.", &["leg fastened"], &["flashing"], &["leg", "fasteners of the flange"]),
-    task(COVER, &["cover"], &["leg fastened"], &["cladding"]),
+    task("Rivet or fasten the flange.", &["flange fastened"], &["flashing"], &["leg, top edge", "fasteners of the flange"]),
+    with("leg fasteners", task("Fasten the leg near its top.", &["leg fastened"], &["flange fastened"], &["leg fasteners"])),
+    task(COVER, &["cover"], &["flange fastened", "leg fastened"], &["cladding"]),
 ];
 const TRANSITION: &[Task] = &[
     task(
@@ -183,7 +204,8 @@ const TRANSITION: &[Task] = &[
     ),
     task("Set the closures between the seams, flange uphill, tabs against the seams; fasten them; tape on top.", &["closures"], &["closure tape"], &[]),
     task("Set the trim on the closures and on the upper deck or its packing.", &["transition trim", TOP_EDGE], &["closures"], &["trim top edge"]),
-    task("Fasten its top edge; rivet its turned-down edge to the closures.", &["trim fastened"], &["transition trim"], &["screws along the top edge"]),
+    task("Fasten its top edge.", &["trim fastened"], &["transition trim"], &["screws along the top edge"]),
+    with("rivets", task("Rivet its turned-down edge to the closures.", &["rivets"], &["trim fastened"], &[])),
     task(
         "Strike the cleat's front and back down from the trim's top edge; tape, set and fasten the cleat, its screws in the tape and over the deck.",
         &["offset cleat"],

@@ -35,8 +35,20 @@ pub const RIVET_REACH: Length = Length::inches_64(8);
 /// A rake trim's top runs past the top flange of its Z by at least this: 1/8 in.
 pub const Z_COVER_LEAST: Length = Length::inches_64(8);
 
+/// A wall flashing's flange reaches over the last panel beside the wall by at least this: 2 in.
+pub const SIDE_COVER_LEAST: Length = Length::inches(2);
+
+/// The fasteners of a cleat that hooks a pan's hem stand this far beside the pan: 1 in.
+pub const EDGE_CLEAT_FASTENERS: Length = Length::inches(1);
+
+/// Width of the tape between the top flange of a sidewall's Z and its flashing: 1/2 in.
+pub const Z_TAPE_WIDTH: Length = Length::inches_64(32);
+
 /// A valley pan reaches at least this far from its centreline on each side: 8 in.
 pub const VALLEY_LEG_LEAST: Length = Length::inches(8);
+
+/// Sealant tape, compressed, is no thicker than 1/4 in: what is thicker is packing, which screws squeeze out and heat lets creep.
+pub const TAPE_THICKEST: Length = Length::inches_64(16);
 
 /// A valley pan reaches at least this far beyond its cleat: 4 in.
 pub const VALLEY_BEYOND_CLEAT_LEAST: Length = Length::inches(4);

@@ -152,7 +152,10 @@ impl Calculation for BeadOrder {
         let volume = Volume::new(cubic_mm * 1e-9, VolumeUnit::CubicMetre)?;
         r.step(|| Step::new("volume").formula("section length").with("section", area).with("length", self.length).gives(volume).source(Source::geometry()));
         let tube_mm3 = self.tube.get(VolumeUnit::CubicMetre) * 1e9;
-        let length_per_tube = Length::from_mm(tube_mm3 / square_mm).map_err(|e| e.under("tube"))?;
+        let length_per_tube = Length::from_mm(tube_mm3 / square_mm).map_err(|_| {
+            let error = Error::new(ErrorKind::Overflow, format!("one tube fills more of a bead of {area} than can be told"));
+            error.at("tube").value_of(self.tube).accepts("what fills at most 9 223 372 m")
+        })?;
         let tubes = whole(cubic_mm * (1.0 + self.waste_ratio), tube_mm3, "tube")?;
         r.step(|| {
             Step::new("tubes")

@@ -175,8 +175,9 @@ impl Calculation for TapeLine {
                 .gives(surface)
                 .source(Source::geometry())
         });
-        let per_bay = (surface + self.lap.station(self.laps_per_bay, 1)?).length()?;
-        let total = per_bay.station(self.bays, 1).map_err(|e| e.under("bays"))?;
+        let laps = times(self.lap, self.laps_per_bay, "laps_per_bay")?;
+        let per_bay = (surface + laps).length().map_err(|e| e.under("laps_per_bay"))?;
+        let total = times(per_bay, self.bays, "bays")?;
         r.step(|| {
             Step::new("tape of the line")
                 .formula("bays (surface + laps lap)")
@@ -219,6 +220,14 @@ impl Calculation for TapeLine {
         }
         Ok(TapeNeed { straight_per_bay, per_bay, total, ordered, rolls, splices, cautions })
     }
+}
+
+/// So many of a length of tape.
+fn times(length: Length, count: u32, path: &str) -> Result<Length, Error> {
+    length.station(count, 1).map_err(|_| {
+        let error = Error::new(ErrorKind::Overflow, format!("more tape than can be told: so many of {length}"));
+        error.at(path).value_of(count).accepts("at most 9 223 372 m in all")
+    })
 }
 
 /// Whether the surface changes its face between two pieces.

@@ -81,6 +81,20 @@ fn bad_input_names_its_field() {
 }
 
 #[test]
+fn more_than_can_be_told_names_its_field() {
+    let refused = |change: fn(&mut TapeLine)| {
+        let mut t = tape(90.0);
+        change(&mut t);
+        let e = t.compute().unwrap_err();
+        (e.kind(), e.path().to_owned(), e.value().map(str::to_owned))
+    };
+    let most = Some("4294967295".to_owned());
+    assert_eq!(refused(|t| (t.laps_per_bay, t.lap) = (u32::MAX, Length::feet(10))), (ErrorKind::Overflow, "laps_per_bay".into(), most.clone()));
+    assert_eq!(refused(|t| t.bays = u32::MAX), (ErrorKind::TooLarge, "roll".into(), Some("229053448".into())));
+    assert_eq!(refused(|t| (t.bays, t.section) = (u32::MAX, vec![piece(30_000, 0)])), (ErrorKind::Overflow, "bays".into(), most));
+}
+
+#[test]
 fn caution_numbers_are_this_rooms_and_differ() {
     for (i, c) in ALL.iter().enumerate() {
         assert_eq!(usize::from(c.number), 5100 + i);

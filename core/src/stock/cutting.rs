@@ -3,7 +3,8 @@
 use super::bound::lower_bound;
 use super::cautions::NOT_PROVEN;
 use super::input::Cutting;
-use super::pack::{Load, pack};
+use super::many::pack_all;
+use super::pack::Load;
 use super::plan::{CutPlan, Measure, PieceCount, ScrapReport, StickPlan};
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Caution, Recorder, Seen, Source, Step};
@@ -49,7 +50,10 @@ fn lost() -> Error {
 
 /// A length so many times, exact.
 fn times(length: Length, n: u32) -> Result<Length, Error> {
-    length.station(n, 1)
+    length.station(n, 1).map_err(|_| {
+        let error = Error::new(ErrorKind::Overflow, "the total is too large").at("pieces").value_of(format!("{n} of {length}"));
+        error.accepts("at most 9 223 372 m in all")
+    })
 }
 
 impl Calculation for Cutting {
@@ -62,12 +66,12 @@ impl Calculation for Cutting {
     fn run<R: Recorder>(&self, r: &mut R) -> Result<CutPlan, Error> {
         let problem = self.problem()?;
         let bound = lower_bound(&problem);
-        let loads = pack(&problem);
+        let loads = pack_all(&problem);
         let mut groups: BTreeMap<(usize, Vec<usize>), (Load, u32)> = BTreeMap::new();
-        for mut load in loads {
+        for (mut load, count) in loads {
             // Longest first; equal lengths in the order of the input.
             load.kinds.sort_by_key(|&k| (core::cmp::Reverse(problem.sizes.get(k).map_or(0, |s| s.0)), k));
-            groups.entry((load.stock, load.kinds.clone())).or_insert((load, 0)).1 += 1;
+            groups.entry((load.stock, load.kinds.clone())).or_insert((load, 0)).1 += count;
         }
         let mut sticks = groups.values().map(|(load, count)| self.stick(load, *count)).collect::<Result<Vec<_>, Error>>()?;
         sticks.sort_by_key(|s| (s.stock, core::cmp::Reverse(s.count)));
@@ -89,7 +93,8 @@ impl Calculation for Cutting {
         for p in &self.pieces {
             made += times(p.length, p.count)?;
         }
-        let (bought, made) = (bought.length()?, made.length()?);
+        let total = |sum: Sum| sum.length().map_err(|e| e.under("pieces"));
+        let (bought, made) = (total(bought)?, total(made)?);
         let scrap_ratio = 1.0 - made.mm() / bought.mm();
         let scrap = ScrapReport { bought, pieces: made, kerf: kerf.length()?, end_loss: ends.length()?, offcuts: offcuts.length()?, scrap_ratio };
         let (takes, lowest) = (self.measure(value)?, self.measure(bound)?);

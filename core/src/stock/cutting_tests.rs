@@ -104,6 +104,8 @@ fn bad_input_names_its_field() {
     assert_eq!((e.kind(), e.path(), e.value()), (ErrorKind::Impossible, "pieces[0].length", Some("3073.4 mm")));
     let e = cutting(vec![stock(120, None)], &[(12, u32::MAX)], Length::ZERO).compute().unwrap_err();
     assert_eq!((e.kind(), e.path()), (ErrorKind::TooLarge, "pieces"));
+    let e = cutting(vec![stock(120, None)], &[(12, 900_000_000)], Length::ZERO).compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::Overflow, "pieces"));
     let mut c = cutting(vec![stock(120, Some(u64::MAX))], &[(120, 3)], Length::ZERO);
     assert_eq!(c.compute().unwrap_err().kind(), ErrorKind::Overflow);
     c.stock[0] = StockLength { label: "all".into(), length: Length::MAX, cost: None };
@@ -118,6 +120,37 @@ fn a_large_order_of_distinct_lengths_is_planned() {
     let plan = c.compute().unwrap();
     check(&c, &plan);
     assert!(plan.scrap.scrap_ratio < 0.05, "{}", plan.scrap.scrap_ratio);
+}
+
+#[test]
+fn a_cutting_of_a_million_pieces_is_near_its_bound_and_loses_none() {
+    let mut c = cutting(vec![stock(120, None), stock(144, None)], &[(14, 700_000), (9, 299_999), (37, 12_345)], Length::inches_64(4));
+    c.pieces.extend((0..40).map(|i| Piece { label: i.to_string(), length: Length::inches_64(500 + (i * 7919) % 3_000), count: 1 + u32::try_from(i).unwrap() }));
+    let plan = c.compute().unwrap();
+    check(&c, &plan);
+    let (Measure::Length(takes), Measure::Length(bound)) = (plan.takes, plan.bound) else { panic!("lengths") };
+    assert!(takes >= bound && takes.mm() < bound.mm() * 1.015, "{takes} {bound}");
+    // A hundredth of each is packed at once: the whole takes no more than a hundred times that.
+    let mut part = c.clone();
+    part.pieces.truncate(3);
+    part.pieces.iter_mut().for_each(|p| p.count = p.count.div_ceil(100));
+    let Measure::Length(packed) = part.compute().unwrap().takes else { panic!("a length") };
+    let odd = Length::feet(12).mm() * 820.0;
+    assert!(takes.mm() < packed.mm() * 100.0 + odd, "{takes} {packed}");
+    // Counts alone add nothing to the plan.
+    assert!(plan.sticks.len() < 2_000, "{}", plan.sticks.len());
+    // Ten thousand and one are cut as ten thousand are.
+    let plan = |n| cutting(vec![stock(120, None)], &[(12, n)], Length::ZERO).compute().unwrap();
+    assert_eq!((plan(10_000).stick_count(), plan(10_001).stick_count(), plan(9_000_000).stick_count()), (1_000, 1_001, 900_000));
+}
+
+#[test]
+fn more_lengths_than_are_packed_at_once_are_cut() {
+    let mut c = cutting(vec![stock(120, None)], &[], Length::ZERO);
+    c.pieces = (0..6_000).map(|i| Piece { label: i.to_string(), length: Length::from_pm(300_000_000_000 + i * 29_000_000), count: 2 }).collect();
+    let plan = c.compute().unwrap();
+    check(&c, &plan);
+    assert!(plan.scrap.scrap_ratio < 0.06, "{}", plan.scrap.scrap_ratio);
 }
 
 #[test]

@@ -4,7 +4,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::units::Length;
 
 /// The most pieces that one cutting may ask for.
-pub const MAX_PIECES: u32 = 10_000;
+pub const MAX_PIECES: u32 = 1_000_000_000;
 
 /// A stick that can be bought, in any number.
 ///

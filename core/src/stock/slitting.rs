@@ -1,12 +1,15 @@
 //! Blanks from coil: which girths lie side by side across the coil's width, and what drops off.
 
 use super::cautions::DROPS_NOT_PROVEN;
-use super::input::{Cutting, MAX_PIECES, Piece, StockLength};
+use super::input::{Cutting, Piece, StockLength};
 use super::plan::{CutPlan, Measure, PieceCount};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::{Area, AreaUnit, Length, Sum};
 use std::collections::BTreeMap;
+
+/// The most blanks that one slitting may ask for.
+pub const MAX_BLANKS: u32 = 10_000;
 
 /// A flat blank that is needed.
 ///
@@ -39,7 +42,7 @@ pub struct Blank {
 /// # Errors
 /// Computing refuses, with the field: no blank ([`ErrorKind::Missing`]); a width, girth, length or count of zero or less, a negative edge trim, or one that
 /// leaves nothing of the coil ([`ErrorKind::OutOfRange`]); a girth wider than what is left of the coil ([`ErrorKind::Impossible`]); more than
-/// [`MAX_PIECES`] blanks ([`ErrorKind::TooLarge`]). All faults are told at once.
+/// [`MAX_BLANKS`] blanks ([`ErrorKind::TooLarge`]). All faults are told at once.
 ///
 /// ```
 /// use seamwright::record::Calculation;
@@ -233,12 +236,12 @@ impl Slitting {
             }
             total += u64::from(blank.count);
         }
-        if total > u64::from(MAX_PIECES) {
+        if total > u64::from(MAX_BLANKS) {
             faults.add(
                 Error::new(ErrorKind::TooLarge, "too many blanks in one slitting list")
                     .at("blanks")
                     .value_of(total)
-                    .accepts(format!("at most {MAX_PIECES} in all")),
+                    .accepts(format!("at most {MAX_BLANKS} in all")),
             );
         }
         faults.check()?;

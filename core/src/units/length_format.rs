@@ -161,6 +161,20 @@ impl LengthFormat {
         self.rounding
     }
 
+    /// The same layout, rounded this way.
+    ///
+    /// ```
+    /// use seamwright::units::{Length, LengthFormat, Rounding};
+    /// let (even, tie) = (LengthFormat::parse("in/16")?, Length::parse("17/32\"")?);
+    /// assert_eq!(tie.format(even)?.as_str(), "1/2\"");
+    /// assert_eq!(tie.format(even.rounding_by(Rounding::HalfAway))?.as_str(), "9/16\"");
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    #[must_use]
+    pub const fn rounding_by(self, rounding: Rounding) -> LengthFormat {
+        LengthFormat { style: self.style, rounding }
+    }
+
     /// The step that this format shows; a picometre for the exact form.
     #[must_use]
     pub fn step(&self) -> Length {

@@ -407,9 +407,19 @@ impl<'a> Section<'a> {
         let (low, top) = (self.frame.along(wall, low), self.frame.along(wall, top));
         self.near("the leg", top - low, length(&asked["leg"]));
         self.near("the leg's top edge", self.struck("second", "leg, top edge"), top);
-        let fasteners = self.at("second", "leg fasteners");
-        self.near("the leg's fasteners", fasteners, top - length(&asked["fasteners_below_top"]));
-        self.least("the leg's fasteners over its bend", fasteners, low);
+        // A leg that goes with the panels stands free, and is behind its cover with its top.
+        let fastened = !asked["fasteners"].is_null();
+        let fasteners = if fastened { self.at("second", "leg fasteners") } else { top };
+        if fastened {
+            self.near("the leg's fasteners", fasteners, top - length(&asked["fasteners_below_top"]));
+            self.least("the leg's fasteners over its bend", fasteners, low);
+        } else {
+            assert!(
+                self.along("second", "leg fasteners").is_none() && self.line("second", "leg fasteners").is_none(),
+                "{}: a free leg has fasteners",
+                self.name
+            );
+        }
         if let Some(lower) = self.line("second", "cladding, lower edge") {
             self.near("the cladding", lower, top - length(&asked["cover"]["cladding"]["lap"]));
             self.least("the leg's fasteners behind the cladding", fasteners, lower);
@@ -423,7 +433,7 @@ impl<'a> Section<'a> {
             self.near("the reglet", self.frame.along(wall, corner), top + length(&reglet["above_leg"]));
             self.near("the reglet's line", self.struck("second", "reglet"), self.frame.along(wall, corner));
             self.near("the reglet's bead", self.at("second", "reglet bead"), self.frame.along(wall, corner));
-            self.least("the lap over the leg", top - self.frame.along(wall, foot), length_or(&reglet["least_lap"], 101.6));
+            self.least("the lap over the leg", top - self.frame.along(wall, foot), length_or(&reglet["least_lap"]["least"], 101.6));
             self.least("the leg's fasteners behind the counterflashing", fasteners, self.frame.along(wall, foot));
         }
     }
@@ -459,6 +469,9 @@ impl<'a> Section<'a> {
         let outer = frame.along(on, flashing.ends("flange").0);
         self.near("the trim's edge", self.struck("first", "trim's edge"), outer);
         self.near("the rivets in the middle of the Z's top flange", self.at("first", "rivets"), f64::midpoint(outer, frame.along(on, web)));
+        self.near("the tape over the Z", self.at("first", "tape over the Z"), self.at("first", "rivets"));
+        let half = length_or(&asked["trim_tape_width"], 12.7) / 2.0;
+        self.least("the tape on the Z's top flange", self.at("first", "rivets") - half, outer + flashing.thickness());
         let (top, _) = z.ends("top flange");
         self.near("the Z's top flange inside the drip", frame.along(on, top) - outer, flashing.thickness());
     }
@@ -524,7 +537,7 @@ impl<'a> Section<'a> {
                 self.least(
                     "the pan beyond the cleat",
                     self.struck(side, "pan edge"),
-                    self.struck(side, "cleat back") + length_or(&self.detail[side]["least_beyond"], 101.6),
+                    self.struck(side, "cleat back") + length_or(&self.detail[side]["least_beyond"]["least"], 101.6),
                 );
             }
         }

@@ -8,7 +8,7 @@ from .trim import Profile
 from .units import Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -249,7 +249,7 @@ class CurbBack:
     >>> top_edge = {"hem": '1/2"', "screws_below": "1 in", "screws": row}
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
-    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under, "least_beyond": "4 in",
+    >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under,
     ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
     ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
@@ -374,12 +374,12 @@ class ExpansionAcross:
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
     >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
     ...     "fold": '1 3/4"'}
-    >>> flashing = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
+    >>> detail = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
     ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
     >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
     >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
     >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
-    >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "detail": {"lap": lap, "flashing": flashing}})
+    >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "lap": lap, "detail": detail})
     >>> [format(end.end.fold, "in/16") for end in joint.compute().ends]
     ['0"', '1 3/4"']
     """
@@ -701,27 +701,6 @@ class Hip:
         """
 
 @final
-class JointMoves:
-    """
-    What moves at an expansion joint from the laying temperature, both sides together.
-    """
-    def __eq__(self, value: object, /) -> bool: ...
-    def __hash__(self, /) -> int: ...
-    def __ne__(self, value: object, /) -> bool: ...
-    def __reduce__(self, /) -> tuple[Any, tuple]: ...
-    def __repr__(self, /) -> str: ...
-    @property
-    def closes(self, /) -> Length:
-        """
-        How far the sides come together from the laying temperature to the hottest.
-        """
-    @property
-    def opens(self, /) -> Length:
-        """
-        How far they part from the laying temperature to the coldest.
-        """
-
-@final
 class JunctionTrim:
     """
     A trim of the section, with where it lies.
@@ -802,18 +781,13 @@ class Levels:
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, built_up: Length | str | None = None, underlayment: Length | str | None = None, stand_off: Length | str | None = None, pan: Length | str | None = None, seam_height: Length | str | None = None, closure_metal: Length | str | None = None, tape: Length | str | None = None) -> Levels: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Length, Length, Length, Length, Length, Length, Length]]: ...
+    def __new__(cls, /, *, underlayment: Length | str | None = None, stand_off: Length | str | None = None, pan: Length | str | None = None, seam_height: Length | str | None = None, closure_metal: Length | str | None = None, tape: Length | str | None = None) -> Levels: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Length, Length, Length, Length, Length, Length]]: ...
     def __repr__(self, /) -> str: ...
     @staticmethod
-    def _restored(built_up: Length | str, underlayment: Length | str, stand_off: Length | str, pan: Length | str, seam_height: Length | str, closure_metal: Length | str, tape: Length | str) -> Levels:
+    def _restored(underlayment: Length | str, stand_off: Length | str, pan: Length | str, seam_height: Length | str, closure_metal: Length | str, tape: Length | str) -> Levels:
         """
         For unpickling.
-        """
-    @property
-    def built_up(self, /) -> Length:
-        """
-        Packing over the deck under all of the plane: its top is the deck to everything that follows.
         """
     @property
     def closure_metal(self, /) -> Length:
@@ -1435,9 +1409,9 @@ class Sidewall:
     >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> upstand = {"what": "upstand", "least": "6 in", "source": {"user": {"note": "the wall's drawing"}}}
     >>> cover = {"cladding": {"lap": "6 in", "rule": upstand | {"least": "4 in"}, "clearance": "1 in"}}
-    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners": row, "fasteners_below_top": "1 in", "cover": cover}
+    >>> wall = {"leg": "9 in", "stands_out": '1/8"', "upstand": upstand, "fasteners_below_top": "1 in", "cover": cover}
     >>> on_z = {"web_from_wall": "3 in", "foot": '1 1/4"', "web_to_screws": '5/8"', "tape_width": '7/8"', "tape_beneath": '1/16"', "bites": "panel",
-    ...     "screws": row, "cover": '1/8"', "rivets": row}
+    ...     "screws": row, "cover": '3/4"', "rivets": row}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
     >>> detail = {"sheet": sheet, "edge": {"turned-up": {"height": '1 3/4"'}}, "edge_from_wall": '1/2"', "flange": {"on-z": on_z}, "drip": drip,
     ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": "4 in"}}}

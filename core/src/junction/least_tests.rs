@@ -1,0 +1,231 @@
+//! Every least of every kind: what is just enough passes, and a millimetre more is refused with the part, the line, the distance, the source and the cure.
+
+use super::test_sections::{len, slope};
+use super::{
+    PanelSide, PipeSpacing, SidewallFlange, Solved, WallCover, WallRule, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests,
+    high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
+};
+use crate::error::{Error, ErrorKind};
+use crate::record::{Calculation, Source};
+use crate::units::Length;
+
+/// A rule of a kind: where a section that breaks it is refused, the rule as the kind has it, and the section with another in its place.
+struct Case {
+    kind: &'static str,
+    path: &'static str,
+    own: WallRule,
+    with: Box<dyn Fn(WallRule) -> Result<Solved, Error>>,
+}
+
+macro_rules! cases {
+    ($out:ident: $($kind:literal, $path:literal, $asked:expr, $($rule:ident).+;)+) => {$(
+        let asked = $asked;
+        let own = asked.$($rule).+.clone();
+        $out.push(Case { kind: $kind, path: $path, own, with: Box::new(move |rule| {
+            let mut asked = asked.clone();
+            asked.$($rule).+ = rule;
+            asked.compute()
+        }) });
+    )+};
+}
+
+fn cases() -> Vec<Case> {
+    let mut out = Vec::new();
+    let s = slope(30.0);
+    cases! { out:
+        "eave", "detail.flange.width", eave_tests::asked(s), detail.on_deck;
+        "eave", "detail.face.depth", eave_tests::asked(s), detail.below_deck;
+        "rake", "detail.inner.cover", rake_tests::asked(), detail.z_cover;
+        "rake", "detail.face.depth", rake_tests::asked(), detail.below_deck;
+        "ridge", "detail.first.flange", ridge_tests::asked(s, s), detail.first.cover;
+        "ridge", "detail.second.flange", ridge_tests::asked(s, slope(20.0)), detail.second.cover;
+        "hip", "detail.first.flange", covered_tests::hip("6:12", "8:12", 90.0), detail.first.cover;
+        "hip", "detail.second.flange", covered_tests::hip("6:12", "8:12", 90.0), detail.second.cover;
+        "high side", "detail.end.flange", high_side_tests::asked(s), detail.end.cover;
+        "high side", "detail.face.depth", high_side_tests::asked(s), detail.below_deck;
+        "headwall and curb front", "detail.end.flange", covered_tests::headwall("4:12"), detail.end.cover;
+        "headwall and curb front", "detail.wall.leg", covered_tests::headwall("4:12"), detail.wall.upstand;
+        "sidewall and curb side", "detail.flange.on-z.cover", sidewall_tests::raised(), detail.cover;
+        "sidewall and curb side", "detail.flange.on-pan.width", sidewall_tests::on_pan(), detail.cover;
+        "sidewall and curb side", "detail.wall.leg", sidewall_tests::raised(), detail.wall.upstand;
+        "valley", "detail.first.leg", valley_tests::valley("6:12", "6:12"), detail.first.least_leg;
+        "valley", "detail.second.leg", valley_tests::valley("6:12", "6:12"), detail.second.least_beyond;
+        "valley", "detail.open_width", valley_tests::valley("6:12", "6:12"), detail.least_open_width;
+        "transition", "detail.end.flange", transition_tests::transition("3:12", "8:12"), detail.end.cover;
+        "curb back", "detail.reach", curb_back_tests::curb(slope(20.0)), detail.under_panels;
+        "curb back", "detail.reach", curb_back_tests::curb(slope(20.0)), detail.least_beyond;
+        "curb back", "detail.wall.leg", curb_back_tests::curb(slope(20.0)), detail.wall.upstand;
+        "step", "riser", step_tests::step(15.0, 0.0), detail.lower.upstand;
+        "step", "detail.lower.end.flange", step_tests::step(15.0, 0.0), detail.lower.end.cover;
+        "step", "detail.upper.face.depth", step_tests::step(15.0, 0.0), detail.lower.lap;
+        "expansion along", "detail.turn_up", expansion_tests::along(), detail.upstand;
+        "expansion along", "detail.drop", expansion_tests::along(), detail.lap;
+    }
+    // Rules inside a choice.
+    let on_wall = |cover: WallCover, set: fn(&mut WallCover, WallRule)| {
+        move |rule: WallRule| {
+            let mut wall = covered_tests::headwall("4:12");
+            wall.detail.wall.cover = cover.clone();
+            set(&mut wall.detail.wall.cover, rule);
+            wall.compute()
+        }
+    };
+    let lap = |cover: &mut WallCover, rule: WallRule| {
+        if let WallCover::Cladding { rule: own, .. } = cover {
+            *own = rule;
+        }
+    };
+    let reglet = || WallCover::Reglet(covered_tests::reglet());
+    let least_lap = |cover: &mut WallCover, rule: WallRule| {
+        if let WallCover::Reglet(c) = cover {
+            c.least_lap = rule;
+        }
+    };
+    let tongue = |cover: &mut WallCover, rule: WallRule| {
+        if let WallCover::Reglet(c) = cover {
+            c.rule = rule;
+        }
+    };
+    let cladding = covered_tests::headwall("4:12").detail.wall.cover;
+    for (path, own, with) in [
+        ("detail.wall.cover.cladding.lap", WallRule::UFGS_BEHIND_CLADDING, on_wall(cladding, lap)),
+        ("detail.wall.cover.reglet.face", WallRule::LAP_OVER_LEG, on_wall(reglet(), least_lap)),
+        ("detail.wall.cover.reglet.tongue", WallRule::UFGS_INTO_WALL, on_wall(reglet(), tongue)),
+    ] {
+        out.push(Case { kind: "headwall and curb front", path, own, with: Box::new(with) });
+    }
+    let over = coping_tests::coping().detail.roof_side.over.unwrap().rule;
+    let coping = |rule| {
+        let mut coping = coping_tests::coping();
+        coping.detail.roof_side.over.as_mut().unwrap().rule = rule;
+        coping.compute()
+    };
+    out.push(Case { kind: "coping", path: "detail.roof_side.depth", own: over, with: Box::new(coping) });
+    out
+}
+
+/// What a refusal says there is, and by how much it is too little.
+fn told(message: &str) -> (Length, Length) {
+    let (_, figures) = message.rsplit_once(": ").unwrap();
+    let (have, short) = figures.split_once(", too little by ").unwrap();
+    (len(have), len(short))
+}
+
+#[test]
+fn what_is_just_enough_passes_and_a_millimetre_more_is_refused() {
+    for Case { kind, path, own, with } in cases() {
+        let asks = |least: Length| with(WallRule { least, ..own.clone() });
+        asks(own.least).unwrap_or_else(|e| panic!("{kind} at its own rule: {e}"));
+        let all =
+            |e: &Error| std::iter::once(e).chain(e.others()).filter(|e| e.path() == path && e.message().contains("too little")).cloned().collect::<Vec<_>>();
+        let refused = asks(len("100 m")).unwrap_err();
+        let found = all(&refused);
+        let (have, _) = told(found.first().unwrap_or_else(|| panic!("{kind}, {path}: {refused}")).message());
+        let just = asks(have);
+        assert!(just.is_ok(), "{kind}, {path}: {have} of {have}: {}", just.unwrap_err());
+        let more = (have + len("1 mm")).length().unwrap();
+        let e = asks(more).unwrap_err();
+        let [e, ..] = &all(&e)[..] else { panic!("{kind}, {path}: {e}") };
+        assert_eq!((e.kind(), told(e.message())), (ErrorKind::Impossible, (have, len("1 mm"))), "{kind}: {e}");
+        assert!(e.message().contains(&*own.what), "{kind}: {e}");
+        assert!(e.allowed().unwrap().contains(&own.source.to_string()), "{kind}: {e}");
+        assert!(e.cure().unwrap().contains("mm"), "{kind}: {e}");
+    }
+}
+
+#[test]
+fn a_pipe_keeps_off_the_next_by_its_rule() {
+    let mut pipe = pipe_tests::pipe();
+    let rule = WallRule::NAVFAC_APART;
+    pipe.next = Some(PipeSpacing { distance: rule.least, rule: rule.clone() });
+    assert!(pipe.compute().is_ok());
+    pipe.next = Some(PipeSpacing { distance: (rule.least - len("1 mm")).length().unwrap(), rule });
+    let e = pipe.compute().unwrap_err();
+    assert_eq!((e.path(), told(e.message()).1), ("next.distance", len("1 mm")));
+}
+
+#[test]
+fn a_joint_across_laps_its_movement_by_its_rule() {
+    let mut joint = expansion_tests::across();
+    let e = {
+        let mut all = joint.clone();
+        all.detail.lap.least = len("100 m");
+        all.compute().unwrap_err()
+    };
+    let (have, _) = told(e.message());
+    joint.detail.lap.least = have;
+    assert!(joint.compute().is_ok());
+    joint.detail.lap.least = (have + len("1 mm")).length().unwrap();
+    assert_eq!(told(joint.compute().unwrap_err().message()), (have, len("1 mm")));
+}
+
+/// The clauses themselves: UFGS-07600 3.1.6.2 (3 in for a lap without solder), the residential code's R905.2.8.5 (2 in up the deck, 1/4 in below it) and R905.2.8.3
+/// (4 in by 4 in), the copper association's manuals (3 in on the roof, 4 in open).
+#[test]
+fn clauses_by_their_figures() {
+    for (rule, inches, place) in [
+        (WallRule::UFGS_UNSOLDERED, "3 in", "3.1.6.2"),
+        (WallRule::IRC_OVER_EDGE_METAL, "2 in", "R905.2.8.5"),
+        (WallRule::IRC_BELOW_DECK, "1/4 in", "R905.2.8.5"),
+        (WallRule::IRC_BASE_WIDTH, "4 in", "R905.2.8.3"),
+        (WallRule::IRC_BASE_HEIGHT, "4 in", "R905.2.8.3"),
+        (WallRule::COPPER_EAVE_STRIP, "3 in", "par. 52-55"),
+        (WallRule::COPPER_VALLEY_OPEN, "4 in", "par. 29"),
+    ] {
+        assert!(WallRule::ALL.contains(&rule), "{rule:?}");
+        assert_eq!(rule.least, len(inches));
+        assert!(rule.source.to_string().contains(place), "{rule:?}");
+    }
+    assert!(WallRule::ALL.iter().all(|r| r.source != Source::CommonPractice));
+}
+
+/// 500 mm asked beyond what the panels hook is refused with the rule that asks it.
+#[test]
+fn a_rule_that_no_pan_keeps_is_named() {
+    let mut v = valley_tests::valley("6:12", "6:12");
+    v.detail.first.least_beyond = WallRule::given("snow country", len("500 mm"), Source::user());
+    let e = v.compute().unwrap_err();
+    assert_eq!(e.path(), "detail.first.leg");
+    assert!(e.message().starts_with("snow country: "), "{e}");
+    assert!(e.allowed().unwrap().starts_with("500 mm or more"), "{e}");
+    assert!(e.cure().unwrap().ends_with("or another rule as least_beyond"), "{e}");
+}
+
+/// Tape thicker than a seal is said wherever a section has tape of a thickness.
+#[test]
+fn thick_tape_is_said_at_every_kind() {
+    let said = |solved: Result<Solved, Error>| -> Vec<(String, String)> {
+        let solved = solved.unwrap();
+        let thick = solved.cautions.iter().filter(|c| c.code() == super::TAPE_TOO_THICK);
+        thick.map(|c| (c.subject().to_owned(), c.to_string())).collect()
+    };
+    let mut rake = rake_tests::asked();
+    assert!(said(rake.compute()).is_empty());
+    rake.detail.z.tape = len("20 mm");
+    rake.levels.tape = len("10 mm");
+    let out = said(rake.compute());
+    assert_eq!(out.iter().map(|s| s.0.as_str()).collect::<Vec<_>>(), ["detail.z.tape", "levels.tape"]);
+    assert!(out[0].1.contains("20 mm") && out[0].1.contains("13.65 mm"), "{}", out[0].1);
+    let mut t = transition_tests::transition("3:12", "8:12");
+    t.detail.cleat.tape = len("20 mm");
+    assert_eq!(said(t.compute())[0].0, "detail.cleat.tape");
+    let mut s = sidewall_tests::raised();
+    if let SidewallFlange::OnZ { tape_beneath, .. } = &mut s.detail.flange {
+        *tape_beneath = len("7 mm");
+    }
+    assert!(matches!(s.detail.edge, PanelSide::TurnedUp { .. }));
+    assert_eq!(said(s.compute())[0].0, "detail.flange.on-z.tape_beneath");
+    let mut ridge = ridge_tests::asked(slope(30.0), slope(30.0));
+    ridge.detail.first.closure.tape_beneath = len("7 mm");
+    assert_eq!(said(ridge.compute())[0].0, "detail.first.closure.tape_beneath");
+    let mut v = valley_tests::valley("6:12", "6:12");
+    if let super::ValleyHook::OffsetCleat { cleat, .. } = &mut v.detail.second.hook {
+        cleat.tape = len("7 mm");
+    }
+    assert_eq!(said(v.compute())[0].0, "detail.second.hook.offset-cleat.cleat.tape");
+    let mut c = curb_back_tests::curb(slope(20.0));
+    if let super::ValleyHook::OffsetCleat { cleat, .. } = &mut c.detail.hook {
+        cleat.tape = len("7 mm");
+    }
+    assert_eq!(said(c.compute())[0].0, "detail.hook.offset-cleat.cleat.tape");
+}
