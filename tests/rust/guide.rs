@@ -229,6 +229,18 @@ fn pages() -> Vec<PathBuf> {
     out
 }
 
+/// Every section of the guide keeps its own rules, as they are held against each other by name.
+#[test]
+fn the_rules_of_every_section_can_be_kept() {
+    let samples = junction_samples::all().expect("samples that are solved");
+    for sample in &samples {
+        let (kind, input) = (sample.calculation.trim_start_matches("junction."), &sample.input);
+        let rooms = seamwright::job::compute_json("junction.rule-check", &format!(r#"{{"junctions": [{{"{kind}": {input}}}]}}"#));
+        let rooms = rooms.unwrap_or_else(|e| panic!("{}: {e}", sample.name));
+        assert!(kind == "pipe" || rooms.contains("\"spare\""), "{}", sample.name);
+    }
+}
+
 #[test]
 fn every_kind_of_junction_has_a_page_with_a_worked_example() {
     let index = std::fs::read_to_string(folder().join("README.md")).expect("the index");

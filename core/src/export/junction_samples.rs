@@ -150,7 +150,7 @@ fn offset_cleat() -> Result<OffsetCleat, Error> {
 
 fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
     let cover = if is_let_in {
-        WallCover::Reglet(Counterflashing {
+        WallCover::Reglet(Box::new(Counterflashing {
             tongue: inch("2")?,
             rule: WallRule::UFGS_INTO_WALL,
             above_leg: inch("1")?,
@@ -160,7 +160,7 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
             wedges: Some(FastenerRow::UFGS_WEDGES),
             bead_width: inch("1/4")?,
             bead_depth: inch("1/4")?,
-        })
+        }))
     } else {
         WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("1")? }
     };

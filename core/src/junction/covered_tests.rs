@@ -226,14 +226,14 @@ fn an_upstand_is_measured_square_to_the_pan() {
 #[test]
 fn a_reglet_covers_the_leg() {
     let mut w = headwall("4:12");
-    w.detail.wall.cover = WallCover::Reglet(reglet());
+    w.detail.wall.cover = WallCover::Reglet(Box::new(reglet()));
     let solved = w.compute().unwrap();
     let [foot, corner, tongue] = solved.trim("counterflashing").unwrap().corners[..] else { panic!() };
     let top = *solved.trim("headwall flashing").unwrap().corners.last().unwrap();
     assert!((top.x.mm() - corner.x.mm() - 2.0 * 0.024 * 25.4).abs() < 1e-9, "its hem lies on the outer face of the leg");
     assert!((corner.z.mm() - top.z.mm() - 25.4).abs() < 1e-9 && (top.z.mm() - foot.z.mm() - 4.0 * 25.4).abs() < 1e-9);
     assert!((tongue.x.mm() - 50.8).abs() < 1e-9);
-    w.detail.wall.cover = WallCover::Reglet(Counterflashing { tongue: len("1 1/2\""), face: len("4\""), ..reglet() });
+    w.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing { tongue: len("1 1/2\""), face: len("4\""), ..reglet() }));
     let e = w.compute().unwrap_err();
     assert_eq!(paths(&e), ["detail.wall.cover.reglet.tongue", "detail.wall.cover.reglet.face"]);
     w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
@@ -245,14 +245,14 @@ fn a_reglet_covers_the_leg() {
 #[test]
 fn wedges_hold_a_counterflashing() {
     let mut w = headwall("12:12");
-    w.detail.wall.cover = WallCover::Reglet(reglet());
+    w.detail.wall.cover = WallCover::Reglet(Box::new(reglet()));
     let at = |w: &Headwall, name: &str| w.compute().unwrap().along.iter().find(|a| a.name == name).cloned();
     let (wedges, bead) = (at(&w, "reglet wedges").unwrap(), at(&w, "reglet bead").unwrap());
     assert_eq!((wedges.side, wedges.from_line), (Side::Second, bead.from_line));
     assert!(matches!(wedges.what, Along::Fasteners { spacing, .. } if spacing == len("18\"")));
-    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: None, ..reglet() });
+    w.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing { wedges: None, ..reglet() }));
     assert!(at(&w, "reglet wedges").is_none());
-    w.detail.wall.cover = WallCover::Reglet(Counterflashing { wedges: Some(FastenerRow { spacing: Length::ZERO, ..row() }), ..reglet() });
+    w.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing { wedges: Some(FastenerRow { spacing: Length::ZERO, ..row() }), ..reglet() }));
     assert_eq!(w.compute().unwrap_err().path(), "detail.wall.cover.reglet.wedges.spacing");
 }
 
@@ -299,7 +299,7 @@ fn published_wall_rules() {
 fn what_is_asked_is_read_back() {
     let h = hip("6:12", "8:12", 90.0);
     assert_eq!(serde_json::from_str::<Hip>(&serde_json::to_string(&h).unwrap()).unwrap(), h);
-    for cover in [headwall("4:12").detail.wall.cover, WallCover::Reglet(reglet())] {
+    for cover in [headwall("4:12").detail.wall.cover, WallCover::Reglet(Box::new(reglet()))] {
         let mut w = headwall("4:12");
         w.detail.wall.cover = cover;
         let text = serde_json::to_string(&w).unwrap();

@@ -199,7 +199,7 @@ fn every_fault_is_told_at_once() {
 #[test]
 fn a_counterflashing_covers_the_leg() {
     let mut c = four_twelve();
-    c.detail.wall.cover = WallCover::Reglet(Counterflashing {
+    c.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
@@ -209,7 +209,7 @@ fn a_counterflashing_covers_the_leg() {
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
-    });
+    }));
     let solved = c.compute().unwrap();
     assert_eq!(solved.trims.iter().map(|t| &*t.name).collect::<Vec<_>>(), ["back pan", "counterflashing", "offset cleat"]);
     assert!(solved.along.iter().any(|a| a.name == "reglet bead"));

@@ -75,7 +75,7 @@ fn cases() -> Vec<Case> {
             *own = rule;
         }
     };
-    let reglet = || WallCover::Reglet(covered_tests::reglet());
+    let reglet = || WallCover::Reglet(Box::new(covered_tests::reglet()));
     let least_lap = |cover: &mut WallCover, rule: WallRule| {
         if let WallCover::Reglet(c) = cover {
             c.least_lap = rule;

@@ -58,7 +58,7 @@ fn kinds(a: f64, b: f64, stand_off: Length) -> Vec<(&'static str, Result<Solved,
     headwall.roof.pitch = first;
     headwall.detail.wall.leg = len("20\"");
     let mut let_in = headwall.clone();
-    let_in.detail.wall.cover = WallCover::Reglet(covered_tests::reglet());
+    let_in.detail.wall.cover = WallCover::Reglet(Box::new(covered_tests::reglet()));
     let mut rake = rake_tests::asked();
     rake.levels.stand_off = stand_off;
     let mut valley = valley_tests::valley("6:12", "6:12");

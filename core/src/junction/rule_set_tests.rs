@@ -17,7 +17,7 @@ fn all() -> Vec<JunctionInput> {
     let mut receiver = valley_tests::valley("6:12", "8:12");
     receiver.detail.first.hook = valley_tests::receiver();
     let mut reglet = covered_tests::headwall("4:12");
-    reglet.detail.wall.cover = super::WallCover::Reglet(covered_tests::reglet());
+    reglet.detail.wall.cover = super::WallCover::Reglet(Box::new(covered_tests::reglet()));
     vec![
         JunctionInput::Coping(Box::new(coping_tests::coping())),
         JunctionInput::CurbBack(Box::new(curb_back_tests::curb(slope(20.0)))),

@@ -205,7 +205,7 @@ fn walls_high_sides_rakes_and_hips() {
     let headwall = covered_tests::headwall("4:12");
     let rise = headwall.roof.pitch.angle().degrees();
     let at = [side(Side::First, rise, Water::Away, headwall.roof.levels)];
-    for cover in [headwall.detail.wall.cover.clone(), WallCover::Reglet(covered_tests::reglet())] {
+    for cover in [headwall.detail.wall.cover.clone(), WallCover::Reglet(Box::new(covered_tests::reglet()))] {
         let mut asked = headwall.clone();
         asked.detail.wall.cover = cover;
         asked.detail.wall.leg = len("20\"");

@@ -229,7 +229,7 @@ fn a_z_has_room_for_the_tape_on_it() {
 #[test]
 fn a_counterflashing_follows_the_leg() {
     let mut s = raised();
-    s.detail.wall.cover = WallCover::Reglet(Counterflashing {
+    s.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
@@ -239,7 +239,7 @@ fn a_counterflashing_follows_the_leg() {
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
-    });
+    }));
     let solved = s.compute().unwrap();
     let got: Vec<(f64, f64)> = solved.trim("counterflashing").unwrap().corners.iter().map(|p| (inches(p.x), inches(p.z))).collect();
     // Off the leg's outer face by the layer of its hem.
@@ -267,7 +267,7 @@ fn what_is_asked_is_read_back() {
 #[test]
 fn what_a_job_leaves_out_is_common_practice() {
     let mut detail = raised().detail;
-    detail.wall.cover = WallCover::Reglet(Counterflashing {
+    detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
         rule: WallRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
@@ -277,7 +277,7 @@ fn what_a_job_leaves_out_is_common_practice() {
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
         bead_depth: len("1/4\""),
-    });
+    }));
     let left_out = ["/drip/turn", "/drip/hem", "/wall/cover/reglet/least_lap", "/wall/cover/reglet/hem"];
     assert_eq!(read_without(&detail, &left_out), detail);
 }

@@ -27,7 +27,7 @@ fn sections() -> Vec<(SectionKind, Solved)> {
     let mut ridge = ridge_tests::asked(slope(25.0), slope(30.0));
     ridge.detail.vent = RidgeVent::Vented { slot: len("1\""), open_ratio: 0.4 };
     let mut let_in = covered_tests::headwall("4:12");
-    let_in.detail.wall.cover = WallCover::Reglet(covered_tests::reglet());
+    let_in.detail.wall.cover = WallCover::Reglet(Box::new(covered_tests::reglet()));
     let transition = transition_tests::transition("3:12", "8:12").compute().unwrap();
     let mut screwed = coping_tests::coping();
     screwed.detail.roof_side.hold = CopingHold::Screws(coping_tests::screws());
