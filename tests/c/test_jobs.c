@@ -81,9 +81,15 @@ static void the_ropewalk_gives_its_panels_and_expansion_joints(void)
     gives_its_figures("ropewalk", 300);
 }
 
+static void the_maltings_gives_its_panels_and_joints_across_them(void)
+{
+    gives_its_figures("maltings", 300);
+}
+
 int main(void)
 {
     RUN(the_annexe_gives_its_panels_copings_step_and_pipe);
     RUN(the_ropewalk_gives_its_panels_and_expansion_joints);
+    RUN(the_maltings_gives_its_panels_and_joints_across_them);
     return closing_line();
 }

@@ -9,13 +9,14 @@ from typing import Any
 
 import pytest
 from seamwright.job import Job, Packet
+from seamwright.units import Length
 
 ROOT = Path(__file__).resolve().parents[2]
-JOBS = ("annexe", "ropewalk")
+JOBS = ("annexe", "ropewalk", "maltings")
 # Parts of a packet whose classes have the names of its document all the way down.
 TYPED = re.compile(
     r"(paperwork|metals|temperatures|summary|copings|coping_corners|pipes|clips|order)\b"
-    r"|planes\[\d+\]\.(name|laid\.(groups|panels))|junctions\[\d+\]\.(name|kind|along\.length|section|rides|along\.struck)|trims\[\d+\]"
+    r"|planes\[\d+\]\.(name|laid\.(groups|panels))|junctions\[\d+\]\.(name|kind|along\.length|section|moves|rides|along\.struck)|trims\[\d+\]"
 )
 # What a class says with one attribute more, or names by itself: an end of a run with the number or the name of what it meets, a source in words.
 OWN = re.compile(r"\.run\.ends\[|\.source|\.rule\.spaced|\.pieces\.plate\b")
@@ -70,7 +71,21 @@ def test_the_classes_give_the_same_figures(name: str) -> None:
 def test_the_jobs_have_what_they_are_examples_of() -> None:
     annexe, ropewalk = PACKETS["annexe"], PACKETS["ropewalk"]
     assert (len(annexe.copings), len(annexe.coping_corners), len(annexe.pipes)) == (2, 1, 1) and "step" in {j.kind for j in annexe.junctions}
+    assert "expansion-across" in {j.kind for j in PACKETS["maltings"].junctions}
     assert "expansion-along" in {j.kind for j in ropewalk.junctions} and not (ropewalk.copings or ropewalk.coping_corners or ropewalk.pipes)
+
+
+def test_trims_that_cross_a_joint_slide_by_what_it_opens() -> None:
+    """Steel moves 6.7e-6 of its length for each degF, as handbooks have it: 122 ft over 90 degF."""
+    packet = PACKETS["ropewalk"]
+    joint = next(j for j in packet.junctions if j.name == "expansion joint 1")
+    assert joint.moves is not None and abs(joint.moves.opens.get("in") - 6.7e-6 * 122 * 12 * 90) < 1e-6 and joint.moves.opens == joint.moves.closes
+    (eaves,) = [(c, p) for c in packet.corners.corners for p in c.pairs if p.rule == "slides" and "eave" in p.first and p.joint == joint.name]
+    corner, pair = eaves
+    assert (pair.over, {pair.first, pair.second}) == ("eave 1", {"eave 1", "eave 2"})
+    laps = {line.name: line.allowance for line in corner.lines}
+    assert laps["eave 1"] == joint.moves.opens + Length("4 in") and laps["eave 2"] == Length("0 in")
+    assert all(j.moves is None for j in packet.junctions if not j.kind.startswith("expansion"))
 
 
 def riding() -> Packet:

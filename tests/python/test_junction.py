@@ -183,8 +183,8 @@ def test_what_lies_along_says_only_what_it_has() -> None:
 
 
 def test_levels_add_up() -> None:
-    levels = Levels(underlayment='1/16"', stand_off='1/8"', pan=Length("0.024 in"), seam_height='1 3/4"', closure_metal="0.024 in", tape='1/16"')
-    parts = [levels.underlayment, levels.stand_off, levels.pan, levels.seam_height, levels.closure_metal, levels.tape]
+    levels = Levels(built_up="2 in", underlayment='1/16"', stand_off='1/8"', pan=Length("0.024 in"), seam_height='1 3/4"', closure_metal="0.024 in", tape='1/16"')
+    parts = [levels.built_up, levels.underlayment, levels.stand_off, levels.pan, levels.seam_height, levels.closure_metal, levels.tape]
     assert levels.compute() == Length.total(parts)
     height, sheet = levels.explain()
     assert height == levels.compute() and len(sheet.steps()) == 1

@@ -281,7 +281,7 @@ def test_heat_is_checked_where_the_job_gives_temperatures() -> None:
 def test_corners_name_their_lines() -> None:
     corners = packet().corners
     kinds = {pair.rule for corner in corners.corners for pair in corner.pairs}
-    assert kinds <= {"laps", "mitred", "runs-on", "covered", "no-rule"} and "laps" in kinds
+    assert kinds <= {"laps", "mitred", "runs-on", "slides", "covered", "no-rule"} and "laps" in kinds
     for corner in corners.corners:
         assert len(corner.pairs) == len(corner.lines) * (len(corner.lines) - 1) // 2
         for line in corner.lines:

@@ -193,7 +193,7 @@ def expansion_across(draw: random.Random) -> Stands:
     document["roof"] = {"pitch": text, "levels": layers}
     # Two planes of one slope: the packing is as high as the flange on the lower seams lies.
     packing = sum(mm(layers, name) for name in layers)
-    document["detail"]["packing"] = f"{packing:.9f} mm"
+    document["detail"]["flashing"]["packing"] = f"{packing:.9f} mm"
     sin, cos = math.sin(math.radians(a)), math.cos(math.radians(a))
     return ExpansionAcross.from_dict(document).compute(), [half_plane(a, -1.0), translate(half_plane(a, 1.0), -packing * sin, packing * cos)], document
 
@@ -331,7 +331,7 @@ def test_a_joints_flashing_lies_on_its_packing_and_its_cleat_on_its_tape() -> No
     for solved, (_, packing), document in all_built("expansion-across"):
         trim, cleat = (strip(named(solved, name)) for name in ("transition trim", "offset cleat"))
         apart(trim, packing, 0.0, "the flashing and the packing")
-        apart(cleat, trim, length(document["detail"]["cleat"]["tape"]), "the cleat and the flashing")
+        apart(cleat, trim, length(document["detail"]["flashing"]["cleat"]["tape"]), "the cleat and the flashing")
 
 
 def test_a_joints_cleats_lie_on_their_curbs_and_its_cap_on_both() -> None:

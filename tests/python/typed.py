@@ -7,7 +7,7 @@ import seamwright
 from seamwright import InputError
 from seamwright.assembly import Bay, ClipRule, ClosureGroup, CopingMeets, FastenerRow, LineAssembly, StruckLine, TeeOnRun
 from seamwright.job import CopingCornerItem, CopingItem, Job, JunctionItem, Metals, Packet, Paperwork, PipeItem, Progress, Temperatures, TrimItem
-from seamwright.junction import Eave, JunctionTrim, Pipe, SectionPoint, SideEnd, Solved
+from seamwright.junction import Eave, JointMoves, JunctionTrim, Pipe, SectionPoint, SideEnd, Solved
 from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
 from seamwright.metal import Gauge
 from seamwright.movement import CapMoves
@@ -87,7 +87,7 @@ def of_a_job(job: Job) -> None:
     assert_type((packet.metals, packet.temperatures, packet.paperwork), tuple[Metals, Temperatures | None, Paperwork])
     assert_type((packet.metals.panel.gauge, packet.metals.panel.surface_mass), tuple[Gauge | None, SurfaceMass])
     assert_type((packet.clips[0].rule, packet.clips[0].rule.supports), tuple[ClipRule, list[Length] | None])
-    assert_type(packet.junctions[0].rides, CapMoves | None)
+    assert_type((packet.junctions[0].moves, packet.junctions[0].rides), tuple[JointMoves | None, CapMoves | None])
 
 
 def of_a_junction(eave: Eave) -> None:

@@ -11,7 +11,7 @@ use seamwright_tests::root;
 use serde_json::Value;
 use std::fmt::Write;
 
-const JOBS: &[&str] = &["annexe", "ropewalk"];
+const JOBS: &[&str] = &["annexe", "ropewalk", "maltings"];
 
 /// The parts of a packet whose figures are pinned, whole; `*` is any number.
 const PARTS: &[&str] = &[
@@ -54,8 +54,8 @@ const PARTS: &[&str] = &[
     "order",
 ];
 /// The same of a line of these kinds alone.
-const KINDS: &[&str] = &["step", "expansion-along"];
-const OF_KINDS: &[&str] = &["section.trims.*.name", "along.struck.*.name", "along.struck.*.from_start.read", "along.trims", "rides"];
+const KINDS: &[&str] = &["step", "expansion-along", "expansion-across"];
+const OF_KINDS: &[&str] = &["section.trims.*.name", "along.struck.*.name", "along.struck.*.from_start.read", "along.trims", "moves", "rides"];
 
 /// Whether a path begins with this pattern, step by step.
 fn begins(path: &[String], pattern: &str) -> bool {

@@ -64,6 +64,7 @@ fn rule(rule: &PairRule) -> &'static str {
         PairRule::Laps { .. } => "laps",
         PairRule::Mitred => "mitred",
         PairRule::RunsOn => "runs-on",
+        PairRule::Slides { .. } => "slides",
         PairRule::Covered { .. } => "covered",
         PairRule::NoRule => "no-rule",
     }
@@ -83,9 +84,14 @@ part! {
     rule(pair) -> &'static str = rule(&pair.rule);
     /// The line on top: the one that laps over the other, or the third that covers both.
     over(pair) -> Option<String> = match &pair.rule {
-        PairRule::Laps { over, .. } => Some(over.clone()),
+        PairRule::Laps { over, .. } | PairRule::Slides { over, .. } => Some(over.clone()),
         PairRule::Covered { by } => Some(by.clone()),
         PairRule::Mitred | PairRule::RunsOn | PairRule::NoRule => None,
+    };
+    /// The expansion joint over which they slide.
+    joint(pair) -> Option<String> = match &pair.rule {
+        PairRule::Slides { joint, .. } => Some(joint.clone()),
+        _ => None,
     };
     /// Between the two lines at the corner.
     between(pair) -> Angle = Angle(pair.between);

@@ -8,7 +8,7 @@ use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
 use crate::given::Text;
 use crate::json::{dict, written};
-use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
+use crate::junction::{JointMoves, Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
 use crate::movement::CapMoves;
 use crate::names::{hash_written, name_of};
@@ -284,6 +284,8 @@ part! {
     along(item, here) -> LineAssembly = here.one("along", &item.along);
     /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known; else ``None``.
     pan_end(item, here) -> Option<PanEndCut> = item.pan_end.as_ref().map(|end| here.one("pan_end", end));
+    /// What moves there over the year, at an expansion joint; else ``None``.
+    moves(item, here) -> Option<JointMoves> = item.moves.as_ref().map(|moves| here.one("moves", moves));
     /// What its cap must let pass over the year, where its closures ride with panels that move and the job gives temperatures; else ``None``.
     rides(item, here) -> Option<CapMoves> = item.rides.as_ref().map(|moves| here.one("rides", moves));
     /// The sealed line of each side, from one end of the line to the other.

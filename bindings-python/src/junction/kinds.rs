@@ -281,12 +281,12 @@ kind! {
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
     /// ...     "fold": '1 3/4"'}
-    /// >>> detail = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
+    /// >>> flashing = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
     /// ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
     /// >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
     /// >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
     /// >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
-    /// >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "lap": lap, "detail": detail})
+    /// >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "detail": {"lap": lap, "flashing": flashing}})
     /// >>> [format(end.end.fold, "in/16") for end in joint.compute().ends]
     /// ['0"', '1 3/4"']
     ExpansionAcross

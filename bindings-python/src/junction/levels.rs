@@ -32,8 +32,10 @@ fn layer(given: Option<Given<Length>>, name: &str) -> PyResult<seamwright::units
 #[pymethods]
 impl Levels {
     #[new]
-    #[pyo3(signature = (*, underlayment=None, stand_off=None, pan=None, seam_height=None, closure_metal=None, tape=None))]
+    #[pyo3(signature = (*, built_up=None, underlayment=None, stand_off=None, pan=None, seam_height=None, closure_metal=None, tape=None))]
+    #[allow(clippy::too_many_arguments, reason = "one for each layer, by name")]
     fn new(
+        built_up: Option<Given<Length>>,
         underlayment: Option<Given<Length>>,
         stand_off: Option<Given<Length>>,
         pan: Option<Given<Length>>,
@@ -42,6 +44,7 @@ impl Levels {
         tape: Option<Given<Length>>,
     ) -> PyResult<Levels> {
         Ok(Levels(core_junction::Levels {
+            built_up: layer(built_up, "built_up")?,
             underlayment: layer(underlayment, "underlayment")?,
             stand_off: layer(stand_off, "stand_off")?,
             pan: layer(pan, "pan")?,
@@ -49,6 +52,12 @@ impl Levels {
             closure_metal: layer(closure_metal, "closure_metal")?,
             tape: layer(tape, "tape")?,
         }))
+    }
+
+    /// Packing over the deck under all of the plane: its top is the deck to everything that follows.
+    #[getter]
+    fn built_up(&self) -> Length {
+        Length(self.0.built_up)
     }
 
     /// Underlayment on the deck.
@@ -104,15 +113,16 @@ impl Levels {
     }
 
     #[allow(clippy::type_complexity, reason = "the layers in their order")]
-    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (Length, Length, Length, Length, Length, Length))> {
+    fn __reduce__<'py>(slf: &Bound<'py, Self>) -> PyResult<(Bound<'py, PyAny>, (Length, Length, Length, Length, Length, Length, Length))> {
         let l = slf.get();
-        let layers = (l.underlayment(), l.stand_off(), l.pan(), l.seam_height(), l.closure_metal(), l.tape());
+        let layers = (l.built_up(), l.underlayment(), l.stand_off(), l.pan(), l.seam_height(), l.closure_metal(), l.tape());
         Ok((slf.get_type().getattr("_restored")?, layers))
     }
 
     /// For unpickling.
     #[staticmethod]
     fn _restored(
+        built_up: Given<Length>,
         underlayment: Given<Length>,
         stand_off: Given<Length>,
         pan: Given<Length>,
@@ -120,6 +130,6 @@ impl Levels {
         closure_metal: Given<Length>,
         tape: Given<Length>,
     ) -> PyResult<Levels> {
-        Levels::new(Some(underlayment), Some(stand_off), Some(pan), Some(seam_height), Some(closure_metal), Some(tape))
+        Levels::new(Some(built_up), Some(underlayment), Some(stand_off), Some(pan), Some(seam_height), Some(closure_metal), Some(tape))
     }
 }

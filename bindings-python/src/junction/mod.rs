@@ -3,6 +3,7 @@
 mod adjoining;
 mod kinds;
 mod levels;
+mod moves;
 mod pipe;
 mod solved;
 mod water;
@@ -13,6 +14,7 @@ pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };
 pub(crate) use levels::Levels;
+pub(crate) use moves::JointMoves;
 pub(crate) use pipe::{BeadSize, Pipe, PipePlan};
 pub(crate) use solved::{AlongLine, JunctionTrim, LayoutLine, SectionPoint, SideEnd, Solved, datum_line};
 pub(crate) use water::{FacePath, PathCheck, PathFault, PathLap, RowShelter, WaterCheck, WaterPath};

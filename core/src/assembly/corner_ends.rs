@@ -23,6 +23,16 @@ pub enum PairRule {
     Mitred,
     /// They are of one kind and in one straight line: lapped as along a line.
     RunsOn,
+    /// They are of one kind and in one straight line, and an expansion joint parts them: the one laps loose over the other, so that they slide. The lap when laid is
+    /// the upper one's allowance here.
+    Slides {
+        /// The upper: along the panels that on the side on which the joint's cap is fixed, across them that on the upper plane.
+        over: String,
+        /// The lower.
+        under: String,
+        /// The joint.
+        joint: String,
+    },
     /// No rule sets them in order, and a third that laps over both covers them.
     Covered {
         /// The third line.
@@ -78,7 +88,7 @@ pub(super) fn cut_at(rule: &PairRule, between: Angle) -> Option<Angle> {
         PairRule::Laps { .. } if between.degrees() > STRAIGHT => Angle::SQUARE,
         PairRule::Laps { .. } => Angle::of_degrees(between.degrees().min(180.0 - between.degrees())),
         PairRule::Mitred => Angle::of_degrees(between.degrees() / 2.0),
-        PairRule::RunsOn => Angle::SQUARE,
+        PairRule::RunsOn | PairRule::Slides { .. } => Angle::SQUARE,
         PairRule::Covered { .. } | PairRule::NoRule => return None,
     })
 }

@@ -3,7 +3,7 @@
 //! Upper over lower, all the way down: the ridge over hips, valleys and rakes; the hip over valley and eave; the valley's pan and the rake over the
 //! eave; a transition's trim over the eave beside it; a wall's flashing over all that is below it, the headwall's and a step's over the sidewall's; at a curb back over
 //! side over front, and its sides over the lines that end at it but those that come down on it from above. At a transition the upper plane's rake, hip, valley or expansion joint laps over its trim, and that over the lower
-//! plane's; an expansion joint lies under ridge and hip, and over valley and eave. A step's upper edge is an eave's. Where no rule of kinds stands, what comes down to the corner laps over
+//! plane's, and the flashing of a joint across the panels is as such a trim; a joint along them lies under ridge and hip, and over valley and eave. A step's upper edge is an eave's. Where no rule of kinds stands, what comes down to the corner laps over
 //! what goes down from it. Common practice, no published source.
 
 use crate::roof::{Line, LineKind};
@@ -26,6 +26,7 @@ const OVER: &[(LineKind, &[LineKind])] = &[
     (LineKind::Eave, &[LineKind::CurbSide]),
     (LineKind::SteepToShallow, BELOW_A_TRANSITION),
     (LineKind::ShallowToSteep, BELOW_A_TRANSITION),
+    (LineKind::ExpansionAcross, BELOW_A_TRANSITION),
     (LineKind::Headwall, BELOW_A_HEADWALL),
     (LineKind::Sidewall, BELOW_WALLS),
     // The flashing at a riser's foot is a headwall's to the plane below it.
@@ -48,6 +49,7 @@ const BELOW_A_HEADWALL: &[LineKind] = &[
     LineKind::ShallowToSteep,
     LineKind::Rake,
     LineKind::ExpansionAlong,
+    LineKind::ExpansionAcross,
     LineKind::Eave,
 ];
 
@@ -62,6 +64,7 @@ const BELOW_WALLS: &[LineKind] = &[
     LineKind::Valley,
     LineKind::SteepToShallow,
     LineKind::ShallowToSteep,
+    LineKind::ExpansionAcross,
     LineKind::Rake,
     LineKind::Eave,
     LineKind::CurbSide,
@@ -92,7 +95,8 @@ pub(super) struct Standing<'a> {
 
 /// Whether one line's trim laps over another's: by their kinds, or, where a transition meets what goes on across it, by which of its planes that belongs to.
 pub(super) fn line_over(over: &Standing<'_>, under: &Standing<'_>, tolerance: f64) -> bool {
-    let crossed = |at: &Standing<'_>| at.line.crossing().filter(|_| matches!(at.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep));
+    let crossed =
+        |at: &Standing<'_>| at.line.crossing().filter(|_| matches!(at.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::ExpansionAcross));
     let climbs = |at: &Standing<'_>, plane: usize| {
         matches!(at.kind, LineKind::Rake | LineKind::Hip | LineKind::Valley | LineKind::ExpansionAlong) && at.line.sides().any(|s| s.plane == plane)
     };

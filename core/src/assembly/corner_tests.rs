@@ -9,7 +9,7 @@ use crate::units::{Angle, Length};
 use std::collections::BTreeSet;
 
 fn corners(roof: &Roof) -> RoofCorners {
-    Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual() }.compute().unwrap()
+    Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute().unwrap()
 }
 
 /// Whether no trim of a corner lies, by way of others, over itself: such trims could not be set one after the other.
@@ -50,7 +50,7 @@ fn check(name: &str, roof: &Roof) -> RoofCorners {
         for l in &corner.lines {
             let of = |p: &&super::CornerPair| p.first == l.name || p.second == l.name;
             let takes = corner.pairs.iter().filter(of).any(|p| match &p.rule {
-                PairRule::Laps { over, .. } => *over == l.name,
+                PairRule::Laps { over, .. } | PairRule::Slides { over, .. } => *over == l.name,
                 PairRule::Mitred => true,
                 PairRule::RunsOn => p.first == l.name,
                 PairRule::Covered { .. } | PairRule::NoRule => false,
@@ -87,7 +87,7 @@ fn over(roof: &str, one: &str, other: &str) -> String {
     let pairs = corners(&roof).corners.into_iter().flat_map(|c| c.pairs);
     let found = pairs.into_iter().find(|p| p.first.starts_with(one) && p.second.starts_with(other) || p.first.starts_with(other) && p.second.starts_with(one));
     match found.unwrap().rule {
-        PairRule::Laps { over, .. } => over.trim_end_matches(|c: char| c.is_ascii_digit() || c == ' ').to_owned(),
+        PairRule::Laps { over, .. } | PairRule::Slides { over, .. } => over.trim_end_matches(|c: char| c.is_ascii_digit() || c == ' ').to_owned(),
         rule => format!("{rule:?}"),
     }
 }

@@ -5,6 +5,7 @@ use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at};
 use super::corner_rules::{Standing, comes_down_on, line_over};
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
+use crate::junction::JointMoves;
 use crate::practice::assembly as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::roof::{Line, LineKind, Vertex};
@@ -77,7 +78,7 @@ impl CornerAllowances {
 /// The corners of a roof, from its lines.
 ///
 /// At each, every two lines are set in order by [`laps_over`](super::laps_over), what goes on across a transition by which of its planes it belongs to; two of one kind run on where they lie in one
-/// straight line, lap where one comes down on the other, or are mitred. Of two that no rule of kinds sets in order, what comes down to the corner laps over what goes down from it; else a
+/// straight line, or slide where an expansion joint parts them, the lap longer by what the joint opens in the cold; lap where one comes down on the other, or are mitred. Of two that no rule of kinds sets in order, what comes down to the corner laps over what goes down from it; else a
 /// third may cover both. A step ends at two corners on each side: with the trims of its lower plane at the riser's foot, and with those of its upper plane, as an eave, at the top of it.
 /// A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
 /// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets. A line that ends alone has a corner of its own, where its trim is capped.
@@ -97,7 +98,7 @@ impl CornerAllowances {
 ///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
 /// ])
 /// .compute()?;
-/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual() }.compute()?;
+/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute()?;
 /// assert_eq!(corners.corners.len(), 6);
 /// let ridge = roof.lines().iter().position(|l| l.name == "ridge 1").unwrap();
 /// assert_eq!((corners.ends[ridge].at_start, corners.ends[ridge].at_end), (Length::inches(4), Length::inches(4)));
@@ -113,6 +114,8 @@ pub struct Corners<'a> {
     pub tolerance: Length,
     /// What trims run on.
     pub allowances: &'a CornerAllowances,
+    /// What moves at expansion joints, each by the number of its line; one that is not given is taken not to move.
+    pub joints: &'a [(usize, JointMoves)],
 }
 
 /// An end of a line.
@@ -222,6 +225,11 @@ fn near(a: Vertex, b: Vertex, tolerance: f64) -> bool {
     x * x + y * y + z * z <= tolerance * tolerance
 }
 
+/// The plane whose lines lap over those beyond a joint: along the panels the one on which its cap is fixed, across them the upper one.
+fn laps_from(joint: &Line) -> Option<usize> {
+    if joint.kind == LineKind::ExpansionAcross { joint.crossing().map(|(upper, _)| upper) } else { Some(joint.side.plane) }
+}
+
 /// An end of a line, at its own height or on top of its riser.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 struct Place {
@@ -291,6 +299,25 @@ impl<'a> Corners<'a> {
         here.z < there.z && !cluster.iter().any(takes)
     }
 
+    /// The expansion joint at a corner that parts lines of this one's kind, by its number.
+    fn joint_between(&self, line: &Line, cluster: &[Place]) -> Option<(usize, &'a Line)> {
+        let is_joint = |l: &Line| matches!(l.kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross) && l.kind != line.kind;
+        cluster.iter().filter_map(|k| Some((k.line, self.lines.get(k.line)?))).find(|(_, l)| is_joint(l))
+    }
+
+    /// How far it opens in the cold.
+    fn opens(&self, joint: usize) -> Length {
+        self.joints.iter().find(|(line, _)| *line == joint).map_or(Length::ZERO, |(_, moves)| moves.opens)
+    }
+
+    /// Two trims in one straight line: lapped, or loose where a joint parts them.
+    fn goes_on(&self, p: &Line, q: &Line, cluster: &[Place]) -> PairRule {
+        let Some((_, joint)) = self.joint_between(p, cluster) else { return PairRule::RunsOn };
+        let is_over = |line: &Line| line.sides().any(|s| Some(s.plane) == laps_from(joint));
+        let (over, under) = if is_over(q) && !is_over(p) { (q, p) } else { (p, q) };
+        PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
+    }
+
     fn pair(&self, a: Place, b: Place, cluster: &[Place]) -> Option<CornerPair> {
         let (p, q) = (self.standing(a)?, self.standing(b)?);
         let between = self.between(a, b)?;
@@ -302,7 +329,7 @@ impl<'a> Corners<'a> {
         let rule = match () {
             () if over(&p, &q) => laps(&p, &q),
             () if over(&q, &p) => laps(&q, &p),
-            () if alike && between.degrees() > STRAIGHT => PairRule::RunsOn,
+            () if alike && between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
             () if comes_down_on(&p, &q, tolerance) => laps(&p, &q),
             () if comes_down_on(&q, &p, tolerance) => laps(&q, &p),
             () if alike => PairRule::Mitred,
@@ -312,16 +339,18 @@ impl<'a> Corners<'a> {
         Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, cut, source: Source::CommonPractice })
     }
 
-    fn corner(&self, cluster: &[Place], none: &mut WithoutRule, number: usize) -> Option<Corner> {
-        let at = self.at(*cluster.first()?)?.1;
+    fn corner(&self, cluster: &[Place], none: &mut WithoutRule, number: usize) -> Result<Option<Corner>, Error> {
+        let standing: Option<Vec<Standing<'_>>> = cluster.iter().map(|place| self.standing(*place)).collect();
+        let (Some(standing), Some((_, at, _))) = (standing, cluster.first().and_then(|place| self.at(*place))) else { return Ok(None) };
         let mut pairs = Vec::new();
         let mut takes = vec![false; cluster.len()];
         let mut closed = vec![TrimEnd::Capped; cluster.len()];
+        let mut slides = vec![Length::ZERO; cluster.len()];
         let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
         let mut close = |k: usize, how: TrimEnd| closed.get_mut(k).map(|c| *c = (*c).max(how));
-        for (i, a) in cluster.iter().enumerate() {
-            for (j, b) in cluster.iter().enumerate().skip(i + 1) {
-                let pair = self.pair(*a, *b, cluster)?;
+        for (i, (a, p)) in cluster.iter().zip(&standing).enumerate() {
+            for (j, (b, q)) in cluster.iter().zip(&standing).enumerate().skip(i + 1) {
+                let Some(pair) = self.pair(*a, *b, cluster) else { return Ok(None) };
                 match &pair.rule {
                     PairRule::Laps { over, .. } => {
                         let (over, under) = if *over == pair.first { (i, j) } else { (j, i) };
@@ -329,22 +358,28 @@ impl<'a> Corners<'a> {
                     }
                     PairRule::Mitred => _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
                     PairRule::RunsOn => _ = (take(i), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
+                    PairRule::Slides { over, .. } => {
+                        let upper = if *over == pair.first { i } else { j };
+                        _ = (take(upper), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined));
+                        let opens = self.joint_between(p.line, cluster).map(|(joint, _)| self.opens(joint));
+                        if let (Some(slot), Some(opens)) = (slides.get_mut(upper), opens) {
+                            *slot = opens.max(*slot);
+                        }
+                    }
                     PairRule::Covered { .. } => _ = (close(i, TrimEnd::Covered), close(j, TrimEnd::Covered)),
                     PairRule::NoRule => {
-                        let (p, q) = (self.standing(*a)?.kind, self.standing(*b)?.kind);
-                        none.entry((p.min(q), p.max(q))).or_insert((0, number, at)).0 += 1;
+                        none.entry((p.kind.min(q.kind), p.kind.max(q.kind))).or_insert((0, number, at)).0 += 1;
                         _ = (close(i, TrimEnd::Undecided), close(j, TrimEnd::Undecided));
                     }
                 }
                 pairs.push(pair);
             }
         }
-        let has = |kind| cluster.iter().filter_map(|k| self.standing(*k)).any(|s| s.kind == kind);
-        for (i, place) in cluster.iter().enumerate() {
+        let has = |kind| standing.iter().any(|s| s.kind == kind);
+        for (i, (place, s)) in cluster.iter().zip(&standing).enumerate() {
             if self.runs_out(*place, cluster) {
                 take(i);
             }
-            let s = self.standing(*place)?;
             if s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
                 close(i, TrimEnd::Outlet);
             } else if matches!(s.kind, LineKind::Sidewall | LineKind::CurbSide) && s.rise > 0.0 && has(LineKind::Eave) {
@@ -352,13 +387,12 @@ impl<'a> Corners<'a> {
             }
         }
         let mut lines = Vec::with_capacity(cluster.len());
-        for ((place, takes), closed) in cluster.iter().zip(takes).zip(closed) {
-            let s = self.standing(*place)?;
-            let allowance = if takes { self.allowances.of(s.kind) } else { Length::ZERO };
+        for ((((place, s), takes), closed), slides) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides) {
+            let allowance = if takes { (self.allowances.of(s.kind) + slides).length()? } else { Length::ZERO };
             let above = s.line.riser.filter(|_| place.is_above);
             lines.push(CornerLine { line: place.line, name: s.line.name.clone(), kind: s.line.kind, end: place.end, above, allowance, closed });
         }
-        Some(Corner { at, lines, pairs })
+        Ok(Some(Corner { at, lines, pairs }))
     }
 }
 
@@ -379,7 +413,7 @@ impl Calculation for Corners<'_> {
         let mut ends = vec![LineEnds::default(); self.lines.len()];
         let mut upper_ends = ends.clone();
         for cluster in self.clusters() {
-            corners.extend(self.corner(&cluster, &mut none, corners.len()));
+            corners.extend(self.corner(&cluster, &mut none, corners.len())?);
         }
         for line in corners.iter().flat_map(|c| &c.lines) {
             if let Some(e) = if line.above.is_some() { &mut upper_ends } else { &mut ends }.get_mut(line.line) {

@@ -1,5 +1,6 @@
 //! The crew's sheet of each line of a packet.
 
+use super::crew_joints;
 use super::crew_page::{CautionNote, CrewSheet, FastenerLine, MaterialLine, StrikeLine};
 use super::crew_water;
 use super::junction_drawing::JunctionDrawing;
@@ -44,7 +45,11 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
     let title = format!("{}, {}: {}", junction.name, planes.join(" to "), long.string(junction.along.length)?);
     // A transition is long: smaller than this its drawing could not be read.
-    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step) { 118_000 } else { 82_000 };
+    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross) {
+        118_000
+    } else {
+        82_000
+    };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
     sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(height))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {
@@ -66,6 +71,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
     materials(packet, junction, &mut sheet)?;
     sheet.steps = steps(&junction.work, drawing);
     sheet.steps.extend(movement(packet, junction, format)?);
+    sheet.steps.extend(crew_joints::steps(packet, junction, format)?);
     sheet.water = crew_water::lines(packet, junction, format)?;
     let seals: Vec<_> = junction.sealed.iter().filter_map(crate::assembly::SideSeal::caution).collect();
     for c in junction.section.cautions.iter().chain(&junction.along.cautions).chain(&junction.water.cautions).chain(&seals) {
@@ -165,7 +171,7 @@ fn movement(packet: &Packet, junction: &JunctionItem, format: LengthFormat) -> R
 }
 
 /// To the degree, in the scale of the notation's system.
-fn temperature(format: LengthFormat, temperature: Temperature) -> String {
+pub(super) fn temperature(format: LengthFormat, temperature: Temperature) -> String {
     let scale = if format.is_inch() { TemperatureScale::Fahrenheit } else { TemperatureScale::Celsius };
     format!("{:.0} {}", temperature.get(scale), scale.symbol())
 }

@@ -127,6 +127,7 @@ fn corners(packet: &Packet, junction: &JunctionItem, format: LengthFormat, out: 
                     PairRule::Laps { .. } => said.push(format!("under {other}")),
                     PairRule::Mitred => said.push(format!("mitred to {other}{}", angle(pair))),
                     PairRule::RunsOn => said.push(format!("lapped with {other}")),
+                    PairRule::Slides { over, .. } => said.push(format!("loose {} {other}", if *over == here.name { "over" } else { "under" })),
                     PairRule::Covered { .. } => {}
                     PairRule::NoRule => said.push(format!("with {other} DECIDE")),
                 }

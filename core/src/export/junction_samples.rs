@@ -5,12 +5,12 @@ use crate::error::{Error, ErrorKind};
 use crate::export::{Other, SectionPlane};
 use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
-    DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAlong, ExpansionAlongDetail, FastenerRow,
-    FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip, JointSide, Levels, OffsetCleat,
-    PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge,
-    RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower,
-    StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover,
-    WallLeg, WallRule, WideningPan,
+    DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
+    ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
+    JointSide, Levels, OffsetCleat, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge,
+    RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step,
+    StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide,
+    ValleyWidening, WallCover, WallLeg, WallRule, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -484,7 +484,7 @@ fn expansion_along() -> Result<Sample, Error> {
 
 fn expansion_across() -> Result<Sample, Error> {
     let side = roof("3:12")?;
-    let detail = PitchTransitionDetail {
+    let flashing = PitchTransitionDetail {
         sheet: SHEET,
         end: top_end("10", "1")?,
         seam_bead: None,
@@ -500,10 +500,9 @@ fn expansion_across() -> Result<Sample, Error> {
     let joint = ExpansionAcross {
         roof: side,
         to_fixed: Length::feet(50),
+        below_to_fixed: practice::movement::FAR_SIDE_TO_FIXED,
         range: range()?,
-        clearance: practice::movement::CLEARANCE,
-        lap: WallRule::SLIDING_LAP,
-        detail,
+        detail: ExpansionAcrossDetail { clearance: practice::movement::CLEARANCE, lap: WallRule::SLIDING_LAP, flashing },
     };
     let plane = plane(rise("3:12")?)?;
     sample("expansion joint across the panels", "junction.expansion-across", &joint, plane, Other::Plane(plane))

@@ -23,6 +23,7 @@ mod blank_dxf;
 mod blank_svg;
 mod coping_sheets;
 mod course_list;
+mod crew_joints;
 mod crew_page;
 mod crew_sheets;
 mod crew_water;

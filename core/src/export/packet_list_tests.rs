@@ -98,6 +98,27 @@ fn a_joint_along_the_panels_has_its_sheet_and_its_place_on_the_plan() {
     }
     assert!(!sheet.contains("laps of the joint cleat"), "cleats butt");
     assert!(text("plan.svg").contains(">expansion joint<"));
+    // 122 ft over 90 degF both ways at 6.7e-6 /degF: 0.883 in, beside the 4 in of a corner.
+    assert!(sheet.contains("closes by 7/8") && sheet.contains("in the cold from metal at 70 degF"));
+    let (west, east) = (text("crew/eave-1.html"), text("crew/eave-2.html"));
+    assert!(west.contains("At expansion joint 1 run the trim 4 7/8") && west.contains("on over that of eave 2, loose"));
+    assert!(east.contains("under that of eave 1: no fastener in its last 5 3/4"));
+}
+
+#[test]
+fn a_joint_across_the_panels_has_its_sheet_and_its_packing_in_the_order() {
+    let json = include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/maltings_job.json"));
+    let files = packet_files(&Job::from_json(json).unwrap().compute().unwrap(), None).unwrap();
+    let text = |name: &str| String::from_utf8(files.iter().find(|f| f.name == name).unwrap_or_else(|| panic!("{name}")).bytes.clone()).unwrap();
+    let sheet = text("crew/expansion-joint-across-1.html");
+    for said in ["south lower to south upper", "deck built up by 1 15/16", "panel nose", "Build the deck above the joint up", "The joint closes by 5/16"] {
+        assert!(sheet.contains(said), "{said}");
+    }
+    assert!(text("plan.svg").contains(">expansion joint across<"));
+    assert!(text("lists/order.csv").contains("packing over the deck"));
+    // The ridge stands on packing on both sides, and a rake above the joint higher than the one below it.
+    assert_eq!(text("crew/ridge-1.html").matches("built-up deck").count(), 2);
+    assert!(text("crew/rake-3.html").contains("It lies 1 15/16") && text("crew/rake-1.html").contains("so that both slide"));
 }
 
 /// 17/32 in lies half way between two sixteenths: the demo's tape reads 9/16, and no paper says 1/2.

@@ -16,9 +16,9 @@ pub(super) fn drawing<'a>(packet: &Packet, pipe: &'a PipeItem, levels: Levels) -
     JunctionDrawing::new(&pipe.name, &pipe.made.section, plane, Other::Plane(plane), packet.paperwork.small())
 }
 
-/// The layers of the deck that a pipe goes through: every section of the packet stands on the same.
+/// The layers of the deck that a pipe goes through: every section of the packet stands on the same, but for what builds a deck up.
 pub(super) fn levels(packet: &Packet) -> Result<Levels, Error> {
-    let first = packet.junctions.first().map(|j| j.first.levels);
+    let first = packet.junctions.first().map(|j| Levels { built_up: Length::ZERO, ..j.first.levels });
     first.ok_or_else(|| Error::new(ErrorKind::Missing, "a packet without a line has no section to show a pipe in").at("junctions"))
 }
 

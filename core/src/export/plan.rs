@@ -45,6 +45,7 @@ pub(super) const fn look(kind: LineKind) -> Look {
         LineKind::CurbBack => Look::dashed("#7a2e8a", 1.1, &[2.0, 2.4]),
         LineKind::Step => Look::dashed("#00695c", 1.0, &[6.0, 1.8, 1.2, 1.8]),
         LineKind::ExpansionAlong => Look::dashed("#00695c", 1.4, &[3.0, 2.0, 3.0, 4.0]),
+        LineKind::ExpansionAcross => Look::dashed("#00695c", 1.4, &[8.0, 2.0, 2.0, 2.0]),
         LineKind::Unknown => Look::dashed("#c2185b", 1.3, &[0.2, 2.4]),
     }
 }

@@ -38,9 +38,13 @@ fn band(name: &'static str, axis: &Axis, (from, to): (f64, f64), inner: (f64, f6
 
 /// A band with square ends at a height: its outer face, and how thick it is.
 pub(super) fn band_at(name: &'static str, axis: &Axis, (from, to): (f64, f64), (face, thick): (f64, f64), pitch: f64) -> Band {
-    let raised = band(name, axis, (from, to), (from, to), thick, pitch);
-    let up = |p: Point| (p.0 + axis.n.0 * face, p.1 + axis.n.1 * face);
-    Band { name, ring: raised.ring.into_iter().map(up).collect(), hatch: raised.hatch.into_iter().map(|(a, b)| (up(a), up(b))).collect() }
+    raised(band(name, axis, (from, to), (from, to), thick, pitch), axis, face)
+}
+
+/// A band so far out.
+fn raised(band: Band, axis: &Axis, by: f64) -> Band {
+    let up = |p: Point| (p.0 + axis.n.0 * by, p.1 + axis.n.1 * by);
+    Band { name: band.name, ring: band.ring.into_iter().map(up).collect(), hatch: band.hatch.into_iter().map(|(a, b)| (up(a), up(b))).collect() }
 }
 
 /// The decks, from a slot at the line on where there is one, and the wall or the face on the other side.
@@ -84,6 +88,15 @@ pub(super) fn bands(planes: &[(Axis, f64)], slot: f64, other: &Other, axes: &Axe
     out
 }
 
+/// What builds a deck up, from the far end of its plane to the line or to the slot there, cut off square or plumb, whichever is shorter.
+pub(super) fn packing(axis: &Axis, top: f64, (far, slot): (f64, f64)) -> Option<Band> {
+    let near = far.signum() * slot;
+    let plumb = near + top * axis.d.1 / axis.d.0;
+    let above = if far < 0.0 { near.min(plumb) } else { near.max(plumb) };
+    let ends = |near: f64| (near.min(far), near.max(far));
+    (top > 0.0).then(|| raised(band("built-up deck", axis, ends(above), ends(near), top, 7.0), axis, top))
+}
+
 /// The wall under a coping, so thick, its top along the line from the outer axis' start to the inner's.
 pub(super) fn wall_under(inner: &Axis, outer: &Axis, metal: &[Metal]) -> Band {
     let low = metal.iter().flat_map(|m| &m.outline).map(|p| outer.of(*p).0).fold(10.0, f64::max) + BEYOND;
@@ -119,16 +132,16 @@ fn undersides(axis: &Axis, thick: f64, other: &Axis, other_thick: f64) -> Option
 }
 
 /// The underlayment from the far end of a plane to the line or to the slot there: over the edge of a trim that lies on the deck, and on from there no further than a lap.
-pub(super) fn underlayment(axis: &Axis, levels: &Levels, (far, slot): (f64, f64), metal: &[Metal], scale: f64) -> Vec<Point> {
+pub(super) fn underlayment(axis: &Axis, (levels, deck): (&Levels, f64), (far, slot): (f64, f64), metal: &[Metal], scale: f64) -> Vec<Point> {
     const OVER: f64 = 9.0;
-    let own = (levels.underlayment.mm() * scale).max(0.45) - 0.1;
+    let own = deck + (levels.underlayment.mm() * scale).max(0.45) - 0.1;
     let step = if far < 0.0 { 0.5 } else { -0.5 };
     let mut out = vec![axis.at(far, own)];
     let mut a = far;
     let mut lapped = 0.0;
     while a.abs() > slot + 0.3 && (a > 0.0) == (far > 0.0) {
-        let on_deck = metal.iter().flat_map(|m| heights(&m.outline, axis, a)).filter(|(low, _)| *low < 0.2 + levels.underlayment.mm() * scale * 0.5);
-        let top = on_deck.filter(|(_, high)| *high > -0.5).map(|(_, high)| high).fold(None, |t: Option<f64>, h| Some(t.map_or(h, |t| t.max(h))));
+        let on_deck = metal.iter().flat_map(|m| heights(&m.outline, axis, a)).filter(|(low, _)| *low < deck + 0.2 + levels.underlayment.mm() * scale * 0.5);
+        let top = on_deck.filter(|(_, high)| *high > deck - 0.5).map(|(_, high)| high).fold(None, |t: Option<f64>, h| Some(t.map_or(h, |t| t.max(h))));
         match top {
             Some(top) => {
                 if lapped == 0.0 {

@@ -46,6 +46,8 @@ pub(super) struct Panel {
 /// What the layers of a side are on paper.
 #[derive(Debug, Clone, Copy)]
 pub(super) struct Layers {
+    /// Height of the top of what builds the deck up.
+    pub(super) built_up: f64,
     /// Height of the pan's middle.
     pub(super) pan: f64,
     /// Height of the seam tops above the pan's middle.
@@ -55,11 +57,13 @@ pub(super) struct Layers {
 }
 
 impl Layers {
-    pub(super) fn of(levels: &Levels, scale: f64) -> Layers {
-        let below = (levels.underlayment.mm() + levels.stand_off.mm()) * scale;
-        let pan = (below + levels.pan.mm() * scale / 2.0).max(LEAST_PAN);
+    /// Over an axis that is drawn on top of so much of what builds the deck up.
+    pub(super) fn of(levels: &Levels, raised: Length, scale: f64) -> Layers {
+        let built_up = (levels.built_up.mm() - raised.mm()).max(0.0) * scale;
+        let below = built_up + (levels.underlayment.mm() + levels.stand_off.mm()) * scale;
+        let pan = (below + levels.pan.mm() * scale / 2.0).max(built_up + LEAST_PAN);
         let seam_top = below + (levels.pan.mm() + levels.seam_height.mm()) * scale;
-        Layers { pan, seam: (seam_top - pan).max(0.0), closure: seam_top + levels.closure_metal.mm() * scale }
+        Layers { built_up, pan, seam: (seam_top - pan).max(0.0), closure: seam_top + levels.closure_metal.mm() * scale }
     }
 }
 

@@ -3,7 +3,7 @@
 use super::fold::Point;
 use super::labels::Area;
 use super::section_adjoining::{self, Neighbour};
-use super::section_axis::{Axes, Axis, Other, SectionPlane};
+use super::section_axis::{Axes, Axis, Other, SectionPlane, built_up};
 use super::section_balloons::{self, Figure, Placed, RADIUS, Wanted};
 use super::section_dims::{self, LineRead, Row, Struck};
 use super::section_ground::{self, Band, DECK};
@@ -114,7 +114,9 @@ impl Asked<'_> {
         out.into_iter()
             .map(|(side, axis, plane)| {
                 let far = axis.panels * self.far(side, &axis, scale);
-                PlaneSide { side, axis, plane, layers: Layers::of(&plane.levels, scale), far }
+                // Where the junction itself builds the second deck up, its axis lies on top of that.
+                let raised = built_up(self.solved).filter(|_| side == Side::Second).unwrap_or_default();
+                PlaneSide { side, axis, plane, layers: Layers::of(&plane.levels, raised, scale), far }
             })
             .collect()
     }
@@ -196,10 +198,12 @@ impl Asked<'_> {
         let neighbours = section_adjoining::neighbours(self.solved, &self.axes, self.other, &panels, &metal, scale);
         let extents: Vec<(Axis, f64)> = planes.iter().map(|p| (p.axis, p.far)).collect();
         let mut bands = section_ground::bands(&extents, slot, self.other, &self.axes, &metal);
+        bands.extend(planes.iter().filter_map(|p| section_ground::packing(&p.axis, p.layers.built_up, (p.far, slot))));
         if let (Other::WallTop, Some(outside)) = (self.other, &self.axes.second) {
             bands.push(section_ground::wall_under(&self.axes.first, outside, &metal));
         }
-        let underlayment = planes.iter().map(|p| section_ground::underlayment(&p.axis, &p.plane.levels, (p.far, slot), &metal, scale)).collect();
+        let underlayment =
+            planes.iter().map(|p| section_ground::underlayment(&p.axis, (&p.plane.levels, p.layers.built_up), (p.far, slot), &metal, scale)).collect();
 
         let top = |p: &PlaneSide<'_>| {
             let seam = if self.cut() == Cut::Along { p.layers.seam } else { 0.0 };

@@ -4,6 +4,7 @@ use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
 use super::input::{Job, Paperwork};
+use super::joints;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil, fastener_rows};
@@ -24,7 +25,7 @@ use crate::assembly::{LineAssembly, PlanePanels, RoofCorners, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{AlongLine, SectionWork, Side, Solved};
 use crate::layout::EdgeUse;
-use crate::panel::PanelEnd;
+use crate::panel::{Hold, PanelEnd};
 use crate::pitch::SlopeRule;
 use crate::record::{Calculation, Caution, Off, Recorder, Source, Worksheet};
 use crate::roof::{Line, LineKind, Roof};
@@ -83,8 +84,9 @@ impl Job {
         self.junctions.check(&roof)?;
         teller.tell(Stage::Roof, 1, 1)?;
 
-        let drawn = Sections { job: self, roof: &roof };
+        self.check_joint_holds(&roof)?;
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
+        let drawn = Sections { job: self, roof: &roof, built_up: joints::built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
         let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
@@ -96,7 +98,9 @@ impl Job {
 
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
-        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r))?;
+        let heat = self.heat(r, &wiring, &solved)?;
+        let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat))?;
+        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
         let seal = |line: &Line| match self.junctions.of(line)?.detail {
             Detail::Valley(d) => Some(d.end),
@@ -104,8 +108,9 @@ impl Job {
         };
         let pan_ends = foot.ends(r, seal, &mut corners)?;
         let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners, &pan_ends))?;
-        let (clips, heat) = self.planes(r, teller, &wiring, &junctions)?;
+        let clips = self.clips(r, teller, &wiring)?;
         for junction in &mut junctions {
+            junction.moves = moves.iter().find(|(line, _)| *line == junction.line).map(|(_, moves)| *moves);
             junction.rides = rides::of(r, self, junction, &planes, &heat)?;
         }
         let pipes = self.pipes(r, &roof, &planes, &heat, &mut scheduled)?;
@@ -127,6 +132,7 @@ impl Job {
             pipes: &pipes,
             clips: &clips,
             underlayment: underlayment.as_ref(),
+            built_up: &drawn.built_up,
         };
         let order = bought.lines()?;
         teller.tell(Stage::Order, 1, 1)?;
@@ -334,6 +340,7 @@ impl Job {
                         section: solved,
                         along,
                         pan_end: pan_end.map(|(_, cut)| cut.clone()),
+                        moves: None,
                         rides: None,
                         sealed: Vec::new(),
                         water,
@@ -347,22 +354,23 @@ impl Job {
         Ok(out)
     }
 
-    fn planes<R: Recorder>(
-        &self,
-        r: &mut R,
-        teller: &mut Teller<'_>,
-        wiring: &Wiring<'_>,
-        junctions: &[JunctionItem],
-    ) -> Result<(Vec<PlaneClips>, Vec<PlaneHeat>), Error> {
-        let pinned: Vec<usize> = junctions.iter().filter(|j| along_the_seams(j.kind) && j.pins()).map(|j| j.line).collect();
+    /// Where the panels of every plane are held, and how they move.
+    fn heat<R: Recorder>(&self, r: &mut R, wiring: &Wiring<'_>, solved: &[Option<Solved>]) -> Result<Vec<PlaneHeat>, Error> {
+        let lines = wiring.roof.lines().iter().zip(solved).enumerate();
+        let pins = |solved: &Solved| solved.ends.iter().any(|e| e.end.hold == Hold::Pins);
+        let pinned: Vec<usize> =
+            lines.filter(|(_, (line, solved))| along_the_seams(line.kind) && solved.as_ref().is_some_and(pins)).map(|(number, _)| number).collect();
+        (0..wiring.planes.len()).map(|plane| wiring.heat(r, plane, &pinned)).collect()
+    }
+
+    fn clips<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, wiring: &Wiring<'_>) -> Result<Vec<PlaneClips>, Error> {
         let of = wiring.planes.len();
-        let (mut clips, mut heat) = (Vec::with_capacity(of), Vec::with_capacity(of));
+        let mut clips = Vec::with_capacity(of);
         for plane in 0..of {
             clips.push(wiring.clips(r, plane)?);
-            heat.push(wiring.heat(r, plane, &pinned)?);
             teller.tell(Stage::Clips, plane + 1, of)?;
         }
-        Ok((clips, heat))
+        Ok(clips)
     }
 
     fn trims<R: Recorder>(
@@ -471,9 +479,9 @@ fn section_sides(line: &Line, sections: &Sections<'_>) -> Result<(SectionSide, O
         let side = line.sides().find(|s| s.plane == plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a side is missing").value_of(&line.name))?;
         Ok(side.backing.degrees())
     };
-    let first = SectionSide { plane: order.first, rise: Angle::degrees_from(backing(order.first)?)?, levels: sections.levels() };
+    let first = SectionSide { plane: order.first, rise: Angle::degrees_from(backing(order.first)?)?, levels: sections.levels(order.first) };
     let second = match order.second {
-        Some(plane) => Some(SectionSide { plane, rise: Angle::degrees_from(-backing(plane)?)?, levels: sections.levels() }),
+        Some(plane) => Some(SectionSide { plane, rise: Angle::degrees_from(-backing(plane)?)?, levels: sections.levels(plane) }),
         None => None,
     };
     Ok((first, second))

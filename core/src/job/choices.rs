@@ -2,8 +2,8 @@
 
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{
-    CurbBackDetail, EaveDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail, RidgeDetail,
-    SidewallDetail, StepDetail, ValleyDetail,
+    CurbBackDetail, EaveDetail, ExpansionAcrossDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail, PitchTransitionDetail, RakeDetail,
+    RidgeDetail, SidewallDetail, StepDetail, ValleyDetail,
 };
 use crate::roof::{Line, LineKind, Roof};
 
@@ -49,6 +49,8 @@ pub enum Detail {
     Step(Box<StepDetail>),
     /// An expansion joint along the panels.
     ExpansionAlong(Box<ExpansionAlongDetail>),
+    /// An expansion joint across the panels.
+    ExpansionAcross(Box<ExpansionAcrossDetail>),
 }
 
 impl Detail {
@@ -80,6 +82,7 @@ impl Detail {
             Detail::CurbBack(_) => LineKind::CurbBack,
             Detail::Step(_) => LineKind::Step,
             Detail::ExpansionAlong(_) => LineKind::ExpansionAlong,
+            Detail::ExpansionAcross(_) => LineKind::ExpansionAcross,
         }
     }
 
@@ -101,6 +104,7 @@ impl Detail {
             Detail::CurbBack(_) => "curb-back",
             Detail::Step(_) => "step",
             Detail::ExpansionAlong(_) => "expansion-along",
+            Detail::ExpansionAcross(_) => "expansion-across",
         }
     }
 }

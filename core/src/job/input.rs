@@ -2,6 +2,7 @@
 
 use super::choices::JunctionChoices;
 use super::copings::CopingChoice;
+use super::joints::JointHold;
 use super::list_columns::{ListColumn, check_columns};
 use super::pipes::PipeChoice;
 use super::schedule::Schedule;
@@ -322,6 +323,9 @@ pub struct Job {
     /// The pipes through the roof.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub pipes: Vec<PipeChoice>,
+    /// How far from their expansion joints planes are held, where that is other than taken.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub joint_holds: Vec<JointHold>,
     /// What is bought and in which sizes.
     pub supplies: Supplies,
     /// The engineer's schedule; without it no spacing is engineered, and the packet says so on every line concerned.
@@ -379,6 +383,7 @@ impl Job {
     pub(super) fn layers(&self) -> Levels {
         let l = &self.levels;
         Levels {
+            built_up: Length::ZERO,
             underlayment: l.underlayment,
             stand_off: l.stand_off,
             pan: self.metals.panel.thickness(),

@@ -98,6 +98,7 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
             pipes: &[],
             clips: &p.clips,
             underlayment: None,
+            built_up: &[],
         }
         .lines()
         .unwrap();

@@ -11,7 +11,10 @@ mod choices;
 mod copings;
 mod input;
 #[cfg(test)]
+mod joint_across_tests;
+#[cfg(test)]
 mod joint_tests;
+mod joints;
 mod lay;
 mod list_columns;
 mod metals_meet;
@@ -74,6 +77,7 @@ pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, M
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
+pub use joints::JointHold;
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
 pub(crate) use list_columns::check_columns;

@@ -16,7 +16,7 @@ use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
 use crate::underlayment::Roll;
-use crate::units::{Length, LengthFormat, Mass, MassUnit};
+use crate::units::{AreaUnit, Length, LengthFormat, Mass, MassUnit};
 use std::collections::BTreeMap;
 
 /// What kind of thing a line of the order buys.
@@ -42,6 +42,8 @@ pub enum OrderGroup {
     Closures,
     /// Tape, gun sealant and plugs.
     Sealant,
+    /// What builds decks up.
+    Packing,
     /// Underlayment and membranes.
     Underlayment,
     /// Clips.
@@ -61,6 +63,7 @@ impl OrderGroup {
             OrderGroup::Pipes => "pipes",
             OrderGroup::Closures => "closures",
             OrderGroup::Sealant => "sealant",
+            OrderGroup::Packing => "packing",
             OrderGroup::Underlayment => "underlayment",
             OrderGroup::Clips => "clips",
             OrderGroup::Fasteners => "fasteners",
@@ -92,7 +95,7 @@ pub struct OrderLine {
     pub spec: String,
     /// How many.
     pub count: u64,
-    /// Of what: "each", "stick", "roll", "tube", "coil".
+    /// Of what: "each", "stick", "roll", "tube", "coil", "lot".
     pub unit: &'static str,
     /// The length of each; of a coil the whole.
     pub length: Option<Length>,
@@ -185,6 +188,8 @@ pub(super) struct Bought<'a> {
     pub(super) pipes: &'a [PipeItem],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
+    /// What builds the deck of each plane up.
+    pub(super) built_up: &'a [Length],
 }
 
 impl Bought<'_> {
@@ -198,6 +203,7 @@ impl Bought<'_> {
         self.boots(&mut out)?;
         self.closures(&mut out)?;
         self.sealant(&mut out)?;
+        self.packing(&mut out)?;
         self.underlayment(&mut out)?;
         self.clips(&mut out);
         self.fasteners(&mut out)?;
@@ -416,6 +422,21 @@ impl Bought<'_> {
         }
         if totals.plugs > 0 && supply.line.plugs {
             out.push(OrderLine::new(OrderGroup::Sealant, "seam plug", "hollow of a seam under a closure", count(totals.plugs), "each"));
+        }
+        Ok(())
+    }
+
+    /// What builds the deck up above a joint across the panels, under all of the plane.
+    fn packing(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        for plane in self.planes {
+            let Some(thick) = self.built_up.get(plane.plane).filter(|t| t.is_positive()) else { continue };
+            let area = plane.layout.outline.area();
+            let area = match self.format().is_inch() {
+                true => format!("{:.0} sq ft", area.get(AreaUnit::SquareFoot)),
+                false => format!("{:.1} m2", area.get(AreaUnit::SquareMetre)),
+            };
+            let spec = format!("all of {}, {} thick, {area}", plane.name, self.format().fine()?.string(*thick)?);
+            out.push(OrderLine::new(OrderGroup::Packing, "packing over the deck", spec, 1, "lot"));
         }
         Ok(())
     }

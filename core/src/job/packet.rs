@@ -10,10 +10,9 @@ use super::plane_work::{PlaneClips, PlaneHeat};
 use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
-use crate::junction::{Levels, Solved, WaterCheck, WorkStep};
+use crate::junction::{JointMoves, Levels, Solved, WaterCheck, WorkStep};
 use crate::metal::MetalMeeting;
 use crate::movement::CapMoves;
-use crate::panel::Hold;
 use crate::record::{Caution, Seen, Source};
 use crate::roof::{LineKind, Roof};
 use crate::units::{Angle, Area, Length, Mass};
@@ -91,6 +90,9 @@ pub struct JunctionItem {
     /// How a valley's pan is cut, folded and sealed at its lower end, where the roof there is known.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub pan_end: Option<PanEndCut>,
+    /// At an expansion joint, what moves there over the year.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub moves: Option<JointMoves>,
     /// What its cap must let pass over the year, where its closures ride with panels that move and the job gives temperatures.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
     pub rides: Option<CapMoves>,
@@ -103,11 +105,6 @@ pub struct JunctionItem {
 }
 
 impl JunctionItem {
-    /// Whether a fastener of its section goes through a panel into the structure.
-    pub(super) fn pins(&self) -> bool {
-        self.section.ends.iter().any(|e| e.end.hold == Hold::Pins)
-    }
-
     /// Rows of fasteners whose spacing no engineer gave.
     pub fn not_engineered(&self) -> impl Iterator<Item = &str> {
         self.along.rows.iter().filter(|r| !r.engineered).map(|r| r.name.as_str())

@@ -51,6 +51,7 @@ impl Detail {
             Detail::CurbBack(d) => d.asks(book, l),
             Detail::Step(d) => d.asks(book, l),
             Detail::ExpansionAlong(d) => d.asks(book, l),
+            Detail::ExpansionAcross(d) => d.asks(book, l),
         }
     }
 }

@@ -21,10 +21,12 @@ pub(super) struct Order {
     pub(super) second: Option<usize>,
 }
 
-/// The first side of a transition and of a step is the lower plane; elsewhere the order is the roof's own.
+/// The first side of a transition, of a step and of a joint across the panels is the lower plane; elsewhere the order is the roof's own.
 pub(super) fn order(line: &Line) -> Order {
     match (line.kind, line.crossing()) {
-        (LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step, Some((upper, lower))) => Order { first: lower, second: Some(upper) },
+        (LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross, Some((upper, lower))) => {
+            Order { first: lower, second: Some(upper) }
+        }
         _ => Order { first: line.side.plane, second: line.other().map(|s| s.plane) },
     }
 }
@@ -38,19 +40,22 @@ pub(super) const fn along_the_seams(kind: LineKind) -> bool {
 pub(super) struct Sections<'a> {
     pub(super) job: &'a Job,
     pub(super) roof: &'a Roof,
+    /// What builds each plane's deck up.
+    pub(super) built_up: Vec<Length>,
 }
 
 impl Sections<'_> {
-    pub(super) fn levels(&self) -> Levels {
-        self.job.layers()
+    /// The layers on the deck of a plane.
+    pub(super) fn levels(&self, plane: usize) -> Levels {
+        Levels { built_up: self.built_up.get(plane).copied().unwrap_or_default(), ..self.job.layers() }
     }
 
     fn plane(&self, number: usize) -> Result<&Plane, Error> {
         self.roof.planes().get(number).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(number))
     }
 
-    fn side(&self, plane: usize) -> Result<RoofSide, Error> {
-        Ok(RoofSide { pitch: self.plane(plane)?.pitch(), levels: self.levels() })
+    pub(super) fn side(&self, plane: usize) -> Result<RoofSide, Error> {
+        Ok(RoofSide { pitch: self.plane(plane)?.pitch(), levels: self.levels(plane) })
     }
 
     fn second(order: Order) -> Result<usize, Error> {
@@ -74,9 +79,13 @@ impl Sections<'_> {
             Detail::Eave(d) => Eave { roof: first()?, detail: (**d).clone() }.run(r),
             Detail::Ridge(d) => Ridge { first: first()?, second: second()?, detail: (**d).clone() }.run(r),
             Detail::HighEdge(d) => HighSide { roof: first()?, detail: (**d).clone() }.run(r),
-            Detail::Hip(d) => Hip { corner: self.corner(order)?, first: self.levels(), second: self.levels(), detail: (**d).clone() }.run(r),
+            Detail::Hip(d) => {
+                let (first, second) = (self.levels(order.first), self.levels(Self::second(order)?));
+                Hip { corner: self.corner(order)?, first, second, detail: (**d).clone() }.run(r)
+            }
             Detail::Valley(d) => {
-                Valley { corner: self.corner(order)?, first: self.levels(), second: self.levels(), length: Some(line.length), detail: (**d).clone() }.run(r)
+                let (first, second) = (self.levels(order.first), self.levels(Self::second(order)?));
+                Valley { corner: self.corner(order)?, first, second, length: Some(line.length), detail: (**d).clone() }.run(r)
             }
             Detail::Headwall(d) | Detail::CurbFront(d) => Headwall { roof: first()?, detail: (**d).clone() }.run(r),
             Detail::ShallowToSteep(d) | Detail::SteepToShallow(d) => PitchTransition { lower: first()?, upper: second()?, detail: (**d).clone() }.run(r),
@@ -84,6 +93,8 @@ impl Sections<'_> {
                 let riser = line.riser.ok_or_else(|| Error::new(ErrorKind::Internal, "a step without a riser").value_of(&line.name))?;
                 Step { lower: first()?, upper: second()?, riser, detail: (**d).clone() }.run(r)
             }
+            // What moves there is known once the panels are laid.
+            Detail::ExpansionAcross(d) => d.solve(first()?, r),
             Detail::CurbBack(d) => CurbBack { roof: first()?, width: line.length, detail: (**d).clone() }.run(r),
             Detail::Rake(_) | Detail::Sidewall(_) | Detail::CurbSide(_) | Detail::ExpansionAlong(_) => {
                 Err(Error::new(ErrorKind::Internal, "a line along the seams sets no panel end").value_of(line.kind))
@@ -98,7 +109,7 @@ impl Sections<'_> {
         let solved = match chosen.detail {
             Detail::Rake(d) => {
                 let edge = if on_seam { PanelEdge::Seam } else { PanelEdge::Ripped };
-                Rake { levels: self.levels(), edge, end_panel: width, detail: (**d).clone() }.run(r)
+                Rake { levels: self.levels(line.side.plane), edge, end_panel: width, detail: (**d).clone() }.run(r)
             }
             Detail::Sidewall(d) | Detail::CurbSide(d) => {
                 Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, detail: (**d).clone() }.run(r)
@@ -111,9 +122,9 @@ impl Sections<'_> {
 }
 
 impl Sections<'_> {
-    /// An expansion joint along the panels, from those on both sides of it. Each plane is taken as held at its side away from the joint, so that all of
-    /// its width moves there: the greatest movement that it can have.
-    fn joint<R: Recorder>(&self, r: &mut R, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<Solved, Error> {
+    /// An expansion joint along the panels, from those on both sides of it. Unless the job says where it is held, each plane is taken as held at its side away
+    /// from the joint, so that all of its width moves there: the greatest movement that it can have.
+    pub(super) fn along(&self, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<ExpansionAlong, Error> {
         let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
         let t = self.job.temperatures.ok_or_else(lost)?;
         let edge = detail.panel_edge()?;
@@ -133,20 +144,23 @@ impl Sections<'_> {
                 .cured_by("another start of the seams on that plane, under layout.planes")
                 .about(self.plane(of.plane)?.name()));
             }
-            Ok(JointSide { levels: self.levels(), to_fixed: left.max(right), first_seam })
+            let held = self.job.held(line, self.plane(of.plane)?.name());
+            Ok(JointSide { levels: self.levels(of.plane), to_fixed: held.unwrap_or_else(|| left.max(right)), first_seam })
         };
         let other = line.other().ok_or_else(lost)?;
-        let joint = ExpansionAlong {
-            first: side("first", &line.side)?,
-            second: side("second", other)?,
-            range: t.range(&self.job.metals.panel),
-            detail: detail.clone(),
-        };
+        let (first, second) = (side("first", &line.side)?, side("second", other)?);
+        Ok(ExpansionAlong { first, second, range: t.range(&self.job.metals.panel), detail: detail.clone() })
+    }
+
+    fn joint<R: Recorder>(&self, r: &mut R, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<Solved, Error> {
+        let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
+        let joint = self.along(line, detail, planes, chosen)?;
+        let other = line.other().ok_or_else(lost)?;
         for (of, side) in [(&line.side, &joint.first), (other, &joint.second)] {
             let name = self.plane(of.plane)?.name();
             r.step(|| {
                 let step = record::Step::new(format!("width of {name} that moves at the joint"))
-                    .formula("from the joint to the side of the plane away from it, where it is held");
+                    .formula("from the joint to where the plane is held: its side away from the joint, unless the job says another place");
                 step.gives(side.to_fixed).source(Source::geometry())
             });
         }
@@ -166,7 +180,7 @@ impl Sections<'_> {
 }
 
 /// An error's path from the section's own terms to the job's: to the detail, or to the line where the roof or its panels are what does not fit.
-fn placed(e: Error, line: &Line, chosen: &Chosen<'_>) -> Error {
+pub(super) fn placed(e: Error, line: &Line, chosen: &Chosen<'_>) -> Error {
     let line = format!("lines.{}", line.name);
     e.under(&line).moved(&format!("{line}.detail"), &chosen.path).moved(&format!("{line}.range"), "temperatures")
 }

@@ -16,6 +16,9 @@ pub(super) const ANNEXE: &[u8] = include_bytes!("../../examples/annexe_job.json"
 /// A long gable, parted half way by expansion joints along the panels.
 pub(super) const ROPEWALK: &[u8] = include_bytes!("../../examples/ropewalk_job.json");
 
+/// A deep gable, each slope parted by an expansion joint across its panels.
+pub(super) const MALTINGS: &[u8] = include_bytes!("../../examples/maltings_job.json");
+
 static DEMO_JOB: LazyLock<Job> = LazyLock::new(|| Job::from_json(DEMO).unwrap());
 static DEMO_PACKET: LazyLock<Packet> = LazyLock::new(|| DEMO_JOB.compute().unwrap());
 

@@ -9,7 +9,7 @@ use crate::assembly::{
     SeamSurface, StrikeChoice, TrimChoice,
 };
 use crate::error::Error;
-use crate::junction::{Side, Solved, TopEnd};
+use crate::junction::{JointMoves, Side, Solved, TopEnd};
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Line, Roof};
 use crate::units::Length;
@@ -44,10 +44,12 @@ impl<'a> Wiring<'a> {
         Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices })
     }
 
-    /// Where the lines meet.
-    pub(super) fn corners<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
+    /// Where the lines meet, with what moves at every expansion joint.
+    pub(super) fn corners<R: Recorder>(&self, r: &mut R, joints: &[(usize, JointMoves)]) -> Result<RoofCorners, Error> {
         let allowances = &self.job.supplies.trims.corners;
-        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances }.run(r).map_err(|e| e.moved("allowances", "supplies.trims.corners"))
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances, joints }
+            .run(r)
+            .map_err(|e| e.moved("allowances", "supplies.trims.corners"))
     }
 
     fn closure(&self, end: &TopEnd) -> ClosureChoice {
@@ -109,6 +111,7 @@ fn top_end(detail: &Detail, side: Side) -> Option<&TopEnd> {
         (Detail::Headwall(d) | Detail::CurbFront(d), Side::First) => Some(&d.end),
         (Detail::ShallowToSteep(d) | Detail::SteepToShallow(d), Side::First) => Some(&d.end),
         (Detail::Step(d), Side::First) => Some(&d.lower.end),
+        (Detail::ExpansionAcross(d), Side::First) => Some(&d.flashing.end),
         _ => None,
     }
 }

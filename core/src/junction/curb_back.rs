@@ -311,7 +311,7 @@ impl Calculation for CurbBack {
         let d = &self.detail;
         let slope = self.roof.pitch.angle();
         let fall = opposite_sign(slope)?;
-        let bed = Support { rise: fall, height: self.roof.levels.underlayment };
+        let bed = Support { rise: fall, height: self.roof.levels.bed()? };
         let face = Support { rise: fall, height: (bed.height + d.sheet.thickness).length()? };
         let corner = bed.meets(&d.wall.support()).map_err(|e| e.under("roof.pitch"))?;
         // Down the slope is toward +x here.

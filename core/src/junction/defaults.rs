@@ -22,6 +22,7 @@ lengths! {
     cleat_width => practice::junction::CLEAT_WIDTH,
     drip_clears_face => practice::junction::DRIP_CLEARS_FACE,
     edge_hem => practice::junction::EDGE_HEM,
+    far_side_to_fixed => practice::movement::FAR_SIDE_TO_FIXED,
     end_fold => practice::panel::END_FOLD,
     engagement => practice::movement::ENGAGEMENT,
     set_back => practice::closure::SET_BACK,

@@ -237,10 +237,10 @@ impl Calculation for Eave {
 
 impl Eave {
     /// How high over the deck the flange lies.
-    fn flange_level(&self) -> Length {
+    fn flange_level(&self) -> Result<Length, Error> {
         match self.detail.flange.lies {
-            FlangeLies::UnderUnderlayment => Length::ZERO,
-            FlangeLies::OverUnderlayment => self.roof.levels.underlayment,
+            FlangeLies::UnderUnderlayment => Ok(self.roof.levels.built_up),
+            FlangeLies::OverUnderlayment => self.roof.levels.bed(),
         }
     }
 
@@ -250,7 +250,7 @@ impl Eave {
         let slope = self.roof.pitch.angle();
         let (deck_rise, heading) = (opposite_sign(slope)?, opposite_sign(d.front.fall(slope)?)?);
         let outside = Support { rise: heading, height: (d.face.packing() + behind + d.sheet.thickness).length()? };
-        let on_flange = Support { rise: deck_rise, height: (self.flange_level() + d.sheet.thickness).length()? };
+        let on_flange = Support { rise: deck_rise, height: (self.flange_level()? + d.sheet.thickness).length()? };
         // The fold's lower layer hangs as far below the strip's top as the fold is open; the face is nearer there where the roof is steep.
         let hangs = on_flange.height + d.strip.sheet.thickness - d.panel.fold_opening - self.roof.levels.pan;
         let under = Support { rise: deck_rise, height: hangs.length()? };
@@ -268,7 +268,7 @@ impl Eave {
             Step::new("bend over the eave").formula("fall of the face - slope").with("fall", fall).with("slope", slope).gives(fall.degrees() - slope.degrees())
         });
 
-        let level = self.flange_level();
+        let level = self.flange_level()?;
         let deck = Support { rise: deck_rise, height: level };
         let corner = deck.meets(&Support { rise: heading, height: packing })?;
         // Down the slope is toward +x here, so that positions along the deck run down it.
@@ -331,7 +331,7 @@ impl Eave {
         self.check_panel(&mut faults, face_at)?;
 
         let p = &self.detail.panel;
-        let pan = Support { rise: deck_rise, height: (self.roof.levels.underlayment + self.roof.levels.stand_off).length()? };
+        let pan = Support { rise: deck_rise, height: self.roof.levels.under_pan()? };
         let nose = pan.point((p.overhang + p.gap).length()?)?;
         r.step(|| {
             Step::new("nose of the panel, level from the junction line")

@@ -4,6 +4,7 @@
 //! upper deck, which is built up by it under all of the upper panels; these hook an offset cleat on the flange. What is added here is the movement.
 
 use super::draft::{keep_under, refuse_short};
+use super::expansion_moves::JointMoves;
 use super::least::WallRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Solved};
@@ -12,6 +13,48 @@ use crate::error::{Error, Faults};
 use crate::movement::{EndMovement, HeatRange, MovingEnd};
 use crate::record::{Calculation, Recorder, Step};
 use crate::units::{Angle, Length};
+
+/// What is chosen at an expansion joint across the panels.
+///
+/// ```
+/// use seamwright::junction::{ExpansionAcrossDetail, WallRule};
+/// use seamwright::record::read_json;
+/// let joint = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/junctions/inputs/expansion-joint-across-the-panels.json"));
+/// let joint: serde_json::Value = serde_json::from_str(joint).unwrap();
+/// let detail: ExpansionAcrossDetail = read_json(joint["detail"].to_string().as_bytes(), 1 << 20)?;
+/// assert_eq!(detail.lap, WallRule::SLIDING_LAP);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct ExpansionAcrossDetail {
+    /// What must stay between the fold's nose and the cleat in the cold; in a job file [`CLEARANCE`](crate::practice::movement::CLEARANCE) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::clearance"))]
+    pub clearance: Length,
+    /// How far the upper panels must lap over the flashing beside their movement.
+    pub lap: WallRule,
+    /// The flashing, its packing over the upper deck, and the ends on both sides of it.
+    pub flashing: PitchTransitionDetail,
+}
+
+impl ExpansionAcrossDetail {
+    /// The plane above this one, built up by the packing.
+    pub(crate) fn upper(&self, lower: RoofSide) -> RoofSide {
+        let mut upper = lower;
+        upper.levels.built_up = self.flashing.packing;
+        upper
+    }
+
+    /// Flashing and ends over this roof, whatever moves there.
+    pub(crate) fn solve<R: Recorder>(&self, roof: RoofSide, r: &mut R) -> Result<Solved, Error> {
+        let transition = PitchTransition { lower: roof, upper: self.upper(roof), detail: self.flashing.clone() };
+        let solved = r.part(|| "flashing and ends".into(), |r| transition.run(r));
+        let mut solved = solved.map_err(|e| e.moved("detail", "detail.flashing").moved("lower", "roof").moved("upper", "roof"))?;
+        solved.adjoining.push(Adjoining::BuiltUp { height: self.flashing.packing });
+        Ok(solved)
+    }
+}
 
 /// An expansion joint across the panels as asked for.
 ///
@@ -22,7 +65,7 @@ use crate::units::{Angle, Length};
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bending, Bites, DripEdge, ExpansionAcross, FastenerRow, Levels, OffsetCleat, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     Bending, Bites, DripEdge, ExpansionAcross, ExpansionAcrossDetail, FastenerRow, Levels, OffsetCleat, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
 ///     TrimSheet, WallRule,
 /// };
 /// use seamwright::movement::HeatRange;
@@ -37,66 +80,69 @@ use crate::units::{Angle, Length};
 /// let mut joint = ExpansionAcross {
 ///     roof: RoofSide { pitch: Pitch::parse("3:12")?, levels },
 ///     to_fixed: Length::feet(50),
+///     below_to_fixed: practice::movement::FAR_SIDE_TO_FIXED,
 ///     range: HeatRange {
 ///         expansion: Expansion::parse("12e-6 /K")?,
 ///         coldest: Temperature::parse("-20 degC")?,
 ///         laid: Temperature::parse("20 degC")?,
 ///         hottest: Temperature::parse("70 degC")?,
 ///     },
-///     clearance: practice::movement::CLEARANCE,
-///     lap: WallRule::SLIDING_LAP,
-///     detail: PitchTransitionDetail {
-///         sheet,
-///         end: TopEnd {
-///             flange: Length::inches(9),
-///             cover: WallRule::UFGS_UNSOLDERED,
-///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
-///             closure: TopClosure {
-///                 set_back: practice::closure::SET_BACK,
-///                 face: Face::LeadingEdge,
-///                 lower_flange: inch("2 1/2\"")?,
-///                 top_flange: inch("1 1/8\"")?,
-///                 tape_width: inch("7/8\"")?,
-///                 tape_beneath: inch("1/16\"")?,
-///                 panel_margin: inch("1/2\"")?,
-///             },
-///             bites: Bites::Structure,
-///             screws: row.clone(),
-///             rivets: None,
-///             hollow_seams: false,
-///             cap_tape_width: inch("7/8\"")?,
-///             hold_back: Length::inches(1),
-///             clearance: inch("1/4\"")?,
-///             turn_up: practice::panel::TURN_UP,
-///             field_trim: Length::ZERO,
-///         },
-///         seam_bead: None,
-///         packing: (levels.seam_height + levels.pan).length()?,
-///         bending: Bending::Direct,
-///         unsupported_limit: Length::inches(2),
-///         upper_flange: Length::inches(11),
-///         top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
-///         cleat: OffsetCleat {
+///     detail: ExpansionAcrossDetail {
+///         clearance: practice::movement::CLEARANCE,
+///         lap: WallRule::SLIDING_LAP,
+///         flashing: PitchTransitionDetail {
 ///             sheet,
-///             width: Length::inches(5),
-///             tongue: Length::inches(2),
-///             rise: inch("1/4\"")?,
-///             tape_width: inch("1 1/2\"")?,
-///             tape: inch("1/16\"")?,
-///             screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
-///             screws: row,
-///             gap: inch("1/2\"")?,
-///             fold: inch("1 3/4\"")?,
-///             least_engagement: practice::movement::ENGAGEMENT,
+///             end: TopEnd {
+///                 flange: Length::inches(9),
+///                 cover: WallRule::UFGS_UNSOLDERED,
+///                 drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
+///                 closure: TopClosure {
+///                     set_back: practice::closure::SET_BACK,
+///                     face: Face::LeadingEdge,
+///                     lower_flange: inch("2 1/2\"")?,
+///                     top_flange: inch("1 1/8\"")?,
+///                     tape_width: inch("7/8\"")?,
+///                     tape_beneath: inch("1/16\"")?,
+///                     panel_margin: inch("1/2\"")?,
+///                 },
+///                 bites: Bites::Structure,
+///                 screws: row.clone(),
+///                 rivets: None,
+///                 hollow_seams: false,
+///                 cap_tape_width: inch("7/8\"")?,
+///                 hold_back: Length::inches(1),
+///                 clearance: inch("1/4\"")?,
+///                 turn_up: practice::panel::TURN_UP,
+///                 field_trim: Length::ZERO,
+///             },
+///             seam_bead: None,
+///             packing: (levels.seam_height + levels.pan).length()?,
+///             bending: Bending::Direct,
+///             unsupported_limit: Length::inches(2),
+///             upper_flange: Length::inches(11),
+///             top_edge: TopEdge { hem: practice::junction::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
+///             cleat: OffsetCleat {
+///                 sheet,
+///                 width: Length::inches(5),
+///                 tongue: Length::inches(2),
+///                 rise: inch("1/4\"")?,
+///                 tape_width: inch("1 1/2\"")?,
+///                 tape: inch("1/16\"")?,
+///                 screws_below_tape_edge: practice::junction::CLEAT_SCREWS_BELOW_TAPE_EDGE,
+///                 screws: row,
+///                 gap: inch("1/2\"")?,
+///                 fold: inch("1 3/4\"")?,
+///                 least_engagement: practice::movement::ENGAGEMENT,
+///             },
+///             front_below_top: Length::inches(8),
+///             head_lap: Length::inches(2),
 ///         },
-///         front_below_top: Length::inches(8),
-///         head_lap: Length::inches(2),
 ///     },
 /// };
 /// let solved = joint.compute()?;
 /// assert_eq!(solved.end(Side::Second).map(|e| e.fold), Some(inch("1 3/4\"")?));
 /// joint.to_fixed = Length::feet(200);
-/// assert_eq!(joint.compute().unwrap_err().path(), "detail.cleat.fold");
+/// assert_eq!(joint.compute().unwrap_err().path(), "detail.flashing.cleat.fold");
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -107,32 +153,82 @@ pub struct ExpansionAcross {
     pub roof: RoofSide,
     /// From the upper panels' lower end up to the line that fixes them.
     pub to_fixed: Length,
+    /// From the joint down to the line that fixes what carries the flashing, where that moves too; nothing where it is fixed, and in a job file
+    /// [`FAR_SIDE_TO_FIXED`](crate::practice::movement::FAR_SIDE_TO_FIXED) unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::far_side_to_fixed"))]
+    pub below_to_fixed: Length,
     /// The temperatures of the roof.
     pub range: HeatRange,
-    /// What must stay between the fold's nose and the cleat in the cold; in a job file [`CLEARANCE`](crate::practice::movement::CLEARANCE) unless given.
-    #[cfg_attr(feature = "serde", serde(default = "super::defaults::clearance"))]
-    pub clearance: Length,
-    /// How far the upper panels must lap over the flashing beside their movement.
-    pub lap: WallRule,
-    /// The flashing, its packing, and the ends on both sides of it.
-    pub detail: PitchTransitionDetail,
+    /// What is chosen.
+    pub detail: ExpansionAcrossDetail,
 }
 
 impl ExpansionAcross {
     /// The plane above, built up by the packing.
-    pub(super) fn upper(&self) -> Result<RoofSide, Error> {
-        let mut upper = self.roof;
-        upper.levels.stand_off = (upper.levels.stand_off + self.detail.packing).length()?;
-        Ok(upper)
+    pub(super) fn upper(&self) -> RoofSide {
+        self.detail.upper(self.roof)
     }
 
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.to_fixed.not_negative("to_fixed"));
-        faults.keep(self.clearance.not_negative("clearance"));
-        faults.keep(self.lap.least.not_negative("lap.least"));
+        faults.keep(self.below_to_fixed.not_negative("below_to_fixed"));
+        faults.keep(self.detail.clearance.not_negative("detail.clearance"));
+        faults.keep(self.detail.lap.least.not_negative("detail.lap.least"));
         keep_under(&mut faults, "range", self.range.check());
         faults.check()
+    }
+
+    /// What moves at the joint, against the fold, the gap and the lap that are given.
+    pub(crate) fn moves<R: Recorder>(&self, r: &mut R) -> Result<JointMoves, Error> {
+        self.check()?;
+        let (d, c) = (&self.detail.flashing, &self.detail.flashing.cleat);
+        let HeatRange { expansion, coldest, laid, hottest } = self.range;
+        let to_fixed = (self.to_fixed + self.below_to_fixed).length()?;
+        r.step(|| {
+            let step = Step::new("what moves at the joint").formula("from it to the fixed lines above and below");
+            step.with("above", self.to_fixed).with("below", self.below_to_fixed).gives(to_fixed)
+        });
+        let (end, clearance, engagement, meeting) = (MovingEnd::LowerHooked, self.detail.clearance, c.least_engagement, Angle::SQUARE);
+        let movement = EndMovement { end, expansion, to_fixed, coldest, laid, hottest, clearance, engagement, meeting };
+        let room = r.part(|| movement.title(), |r| movement.run(r))?;
+        let mut faults = Faults::default();
+        let short = room.least_fold - c.fold;
+        refuse_short(
+            &mut faults,
+            "detail.flashing.cleat.fold",
+            "the fold comes off its cleat in the heat: it is too short",
+            short,
+            c.fold,
+            "a longer fold, or joints nearer to each other",
+        )?;
+        let narrow = room.gap_when_laid - c.gap;
+        refuse_short(
+            &mut faults,
+            "detail.flashing.cleat.gap",
+            "the nose strikes the cleat in the cold: the gap when laid is too narrow",
+            narrow,
+            c.gap,
+            "a wider gap",
+        )?;
+        let travel = (room.closing + room.opening).length()?;
+        let lap = (d.front_below_top + c.gap - travel).length()?;
+        r.step(|| {
+            let step = Step::new("lap over the flashing beside the movement")
+                .formula("front below the top + gap - travel")
+                .with("front below the top", d.front_below_top);
+            step.with("gap", c.gap).with("travel", travel).with("least", self.detail.lap.least).gives(lap).source(self.detail.lap.source.clone())
+        });
+        let more = (self.detail.lap.least - lap).length()?;
+        self.detail.lap.check(
+            &mut faults,
+            "detail.flashing.front_below_top",
+            lap,
+            d.front_below_top,
+            format!("a front lower by {more}, and an upper flange as much longer"),
+        )?;
+        faults.check()?;
+        Ok(JointMoves { closes: room.opening, opens: room.closing })
     }
 }
 
@@ -144,45 +240,7 @@ impl Calculation for ExpansionAcross {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
-        self.check()?;
-        let (d, c) = (&self.detail, &self.detail.cleat);
-        let HeatRange { expansion, coldest, laid, hottest } = self.range;
-        let (end, to_fixed, clearance, meeting) = (MovingEnd::LowerHooked, self.to_fixed, self.clearance, Angle::SQUARE);
-        let movement = EndMovement { end, expansion, to_fixed, coldest, laid, hottest, clearance, engagement: c.least_engagement, meeting };
-        let room = r.part(|| movement.title(), |r| movement.run(r))?;
-        let mut faults = Faults::default();
-        let short = room.least_fold - c.fold;
-        refuse_short(
-            &mut faults,
-            "detail.cleat.fold",
-            "the fold comes off its cleat in the heat: it is too short",
-            short,
-            c.fold,
-            "a longer fold, or joints nearer to each other",
-        )?;
-        let narrow = room.gap_when_laid - c.gap;
-        refuse_short(&mut faults, "detail.cleat.gap", "the nose strikes the cleat in the cold: the gap when laid is too narrow", narrow, c.gap, "a wider gap")?;
-        let travel = (room.closing + room.opening).length()?;
-        let lap = (d.front_below_top + c.gap - travel).length()?;
-        r.step(|| {
-            let step = Step::new("lap over the flashing beside the movement")
-                .formula("front below the top + gap - travel")
-                .with("front below the top", d.front_below_top);
-            step.with("gap", c.gap).with("travel", travel).with("least", self.lap.least).gives(lap).source(self.lap.source.clone())
-        });
-        let more = (self.lap.least - lap).length()?;
-        self.lap.check(
-            &mut faults,
-            "detail.front_below_top",
-            lap,
-            d.front_below_top,
-            format!("a front lower by {more}, and an upper flange as much longer"),
-        )?;
-        faults.check()?;
-        let transition = PitchTransition { lower: self.roof, upper: self.upper()?, detail: d.clone() };
-        let solved = r.part(|| "flashing and ends".into(), |r| transition.run(r));
-        let mut solved = solved.map_err(|e| e.moved("lower", "roof").moved("upper", "roof"))?;
-        solved.adjoining.push(Adjoining::BuiltUp { height: d.packing });
-        Ok(solved)
+        self.moves(r)?;
+        self.detail.solve(self.roof, r)
     }
 }

@@ -6,6 +6,7 @@
 
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short};
 use super::drip::FacePlace;
+use super::expansion_moves::JointMoves;
 use super::fit::{self, Beside, Deck};
 use super::least::WallRule;
 use super::levels::Levels;
@@ -193,12 +194,6 @@ pub(super) const JOINT_CAP: &str = "joint cap";
 
 const CLEATS: (&str, &str) = ("joint cleat, fixed side", "joint cleat, sliding side");
 
-/// What moves at the joint from the laying temperature.
-struct Moves {
-    closes: Length,
-    opens: Length,
-}
-
 /// From the middle of the gap outward: a curb's faces, the turned-up edge, the cleat's leg.
 struct Places {
     inner: Length,
@@ -208,9 +203,9 @@ struct Places {
 }
 
 impl ExpansionAlong {
-    fn moves<R: Recorder>(&self, r: &mut R) -> Result<Moves, Error> {
-        let length = (self.first.to_fixed + self.second.to_fixed).length()?;
-        Ok(Moves { closes: self.range.warming(length, r)?, opens: self.range.cooling(length, r)? })
+    /// What moves at the joint.
+    pub(crate) fn moves<R: Recorder>(&self, r: &mut R) -> Result<JointMoves, Error> {
+        JointMoves::of(&self.range, (self.first.to_fixed + self.second.to_fixed).length()?, r)
     }
 
     /// The least gap between the curbs at the laying temperature.
@@ -274,7 +269,7 @@ impl ExpansionAlong {
     }
 
     /// The movement against gap and hook, the heights of each side's edge and of what covers it.
-    fn check_fit<R: Recorder>(&self, r: &mut R, moves: &Moves) -> Result<(), Error> {
+    fn check_fit<R: Recorder>(&self, r: &mut R, moves: &JointMoves) -> Result<(), Error> {
         let (d, mut faults) = (&self.detail, Faults::default());
         let wanted = (d.clearance + moves.closes).length()?;
         r.step(|| {

@@ -2,8 +2,8 @@
 
 use super::test_sections::{between, len, levels, mm, near, off, paths, roof, row, sheet, slope, top_end};
 use super::{
-    Bending, Bites, ExpansionAcross, ExpansionAlong, ExpansionAlongDetail, JointSide, OffsetCleat, PitchTransition, PitchTransitionDetail, Side, TopEdge,
-    TopEnd, WallRule,
+    Bending, Bites, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong, ExpansionAlongDetail, JointSide, OffsetCleat, PitchTransition,
+    PitchTransitionDetail, Side, TopEdge, TopEnd, WallRule,
 };
 use crate::error::ErrorKind;
 use crate::movement::HeatRange;
@@ -110,7 +110,7 @@ pub(super) fn across() -> ExpansionAcross {
         fold: len("40 mm"),
         least_engagement: len("10 mm"),
     };
-    let detail = PitchTransitionDetail {
+    let flashing = PitchTransitionDetail {
         sheet: sheet(),
         end: TopEnd { rivets: None, ..top_end() },
         seam_bead: None,
@@ -123,7 +123,8 @@ pub(super) fn across() -> ExpansionAcross {
         front_below_top: len("200 mm"),
         head_lap: len("50 mm"),
     };
-    ExpansionAcross { roof: roof(slope(15.0)), to_fixed: len("20 m"), range: range(), clearance: movement::CLEARANCE, lap: WallRule::SLIDING_LAP, detail }
+    let detail = ExpansionAcrossDetail { clearance: movement::CLEARANCE, lap: WallRule::SLIDING_LAP, flashing };
+    ExpansionAcross { roof: roof(slope(15.0)), to_fixed: len("20 m"), below_to_fixed: movement::FAR_SIDE_TO_FIXED, range: range(), detail }
 }
 
 #[test]
@@ -131,8 +132,8 @@ fn a_joint_across_the_panels_is_a_transition_of_one_slope_with_room_to_move() {
     let joint = across();
     let solved = joint.compute().unwrap();
     let mut built_up = joint.roof;
-    built_up.levels.stand_off = len("48 mm");
-    let same = PitchTransition { lower: joint.roof, upper: built_up, detail: joint.detail.clone() }.compute().unwrap();
+    built_up.levels.built_up = len("48 mm");
+    let same = PitchTransition { lower: joint.roof, upper: built_up, detail: joint.detail.flashing.clone() }.compute().unwrap();
     assert_eq!((&solved.trims, &solved.along, &solved.lines, &solved.ends), (&same.trims, &same.along, &same.lines, &same.ends));
     // One straight sheet in the plane of the seam tops, but for its drip.
     let trim = solved.trim("transition trim").unwrap();
@@ -149,19 +150,25 @@ fn faults_across_the_panels_are_told_by_how_much() {
         j.compute().unwrap_err()
     };
     // 20 m of steel over 90 K: 21.6 mm of travel, 9.6 of it below the laying temperature. 3.175 + 10 + 21.6 mm of fold.
-    let e = refused(&|j| j.detail.cleat.fold = len("34 mm"));
-    assert_eq!(e.path(), "detail.cleat.fold");
+    let e = refused(&|j| j.detail.flashing.cleat.fold = len("34 mm"));
+    assert_eq!(e.path(), "detail.flashing.cleat.fold");
     assert!(e.message().ends_with(" by 0.775 mm"), "{e}");
-    let e = refused(&|j| j.detail.cleat.gap = len("12 mm"));
-    assert_eq!(e.path(), "detail.cleat.gap");
+    // 1 m more below that moves: 1.08 mm more of travel.
+    let e = refused(&|j| (j.below_to_fixed, j.detail.flashing.cleat.fold) = (len("1 m"), len("35 mm")));
+    assert!(e.path() == "detail.flashing.cleat.fold" && e.message().ends_with(" by 0.855 mm"), "{e}");
+    let e = refused(&|j| j.detail.flashing.cleat.gap = len("12 mm"));
+    assert_eq!(e.path(), "detail.flashing.cleat.gap");
     assert!(e.message().ends_with(" by 0.775 mm"), "{e}");
     // 80 + 13 - 21.6 mm for 3 in.
-    let e = refused(&|j| j.detail.front_below_top = len("80 mm"));
-    assert_eq!((e.path(), e.message()), ("detail.front_below_top", "lap beside the movement: 71.4 mm, too little by 4.8 mm"));
-    let e = refused(&|j| j.detail.packing = len("40 mm"));
-    assert_eq!((e.path(), e.cure()), ("detail.packing", Some("packing of 48 mm")));
+    let e = refused(&|j| j.detail.flashing.front_below_top = len("80 mm"));
+    assert_eq!((e.path(), e.message()), ("detail.flashing.front_below_top", "lap beside the movement: 71.4 mm, too little by 4.8 mm"));
+    let e = refused(&|j| j.detail.flashing.packing = len("40 mm"));
+    assert_eq!((e.path(), e.cure()), ("detail.flashing.packing", Some("packing of 48 mm")));
     assert_eq!(refused(&|j| j.roof.levels.tape = len("-1 mm")).path(), "roof.levels.tape");
-    assert_eq!(paths(&refused(&|j| (j.to_fixed, j.clearance) = (len("-1 m"), len("-1 mm")))), ["to_fixed", "clearance"]);
+    assert_eq!(
+        paths(&refused(&|j| (j.to_fixed, j.below_to_fixed, j.detail.clearance) = (len("-1 m"), len("-2 m"), len("-1 mm")))),
+        ["to_fixed", "below_to_fixed", "detail.clearance"]
+    );
 }
 
 #[cfg(feature = "serde")]
@@ -172,7 +179,7 @@ fn joints_are_text_and_back() {
     a.detail.clearance = movement::CLEARANCE;
     a.detail.engagement = movement::ENGAGEMENT;
     assert_eq!(read_without(&a, &["/detail/clearance", "/detail/engagement"]), a);
-    assert_eq!(read_without(&across(), &["/clearance"]), across());
+    assert_eq!(read_without(&across(), &["/below_to_fixed", "/detail/clearance"]), across());
 }
 
 proptest! {

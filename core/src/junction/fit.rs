@@ -90,10 +90,12 @@ impl Line {
         (along * self.cos - height * self.sin, self.up + along * self.sin + height * self.cos)
     }
 
-    /// What lies behind the face from the line onto it, so far; its back is cut off at the line, where it meets what stands beside it.
-    fn solid(self, start: f64, to: f64) -> Convex {
-        let back = start + 2.0 * SOLID * to.signum();
-        Convex::four([self.point(start, 0.0), self.point(to, 0.0), self.point(to, -SOLID), self.point(back, -SOLID)])
+    /// What lies behind the face from the line onto it, so far, and packing of this height over it, cut off square or plumb, whichever is shorter; its back is
+    /// cut off at the line, where it meets what stands beside it.
+    fn solid(self, packing: f64, (start, to): (f64, f64)) -> Convex {
+        let (back, plumb) = (start + 2.0 * SOLID * to.signum(), start + packing * self.sin / self.cos);
+        let top = if to < 0.0 { start.min(plumb) } else { start.max(plumb) };
+        Convex::four([self.point(if packing > 0.0 { top } else { start }, packing), self.point(to, packing), self.point(to, -SOLID), self.point(back, -SOLID)])
     }
 
     fn block(self, (from, to): (f64, f64), (low, high): (f64, f64)) -> Convex {
@@ -147,10 +149,10 @@ impl<'a> Deck<'a> {
         let block = |(from, to): (f64, f64), heights: (f64, f64)| line.block((from * onto, to * onto), heights);
         let nose = solved.end(self.side).map_or(0.0, onto_deck);
         let far = nose.max(0.0) + SEEN;
-        out.push(whole("deck", Role::Solid, side, vec![line.solid(self.start * onto, far * onto)]));
+        out.push(whole("deck", Role::Solid, side, vec![line.solid(self.levels.built_up.mm(), (self.start * onto, far * onto))]));
         let Some(end) = solved.end(self.side) else { return };
         let l = self.levels;
-        let under = l.underlayment.mm() + l.stand_off.mm();
+        let under = l.built_up.mm() + l.underlayment.mm() + l.stand_off.mm();
         let (t, seam) = (l.pan.mm(), l.seam_height.mm());
         match &self.panels {
             Panels::Turned(asked) => {
@@ -389,7 +391,7 @@ pub(super) enum Beside {
 /// Refuses a section in which one part runs into another: the decks with their panels, and what stands beside them.
 pub(super) fn check(solved: &Solved, decks: &[Deck<'_>], beside: Beside) -> Result<Vec<Caution>, Error> {
     let mut bodies = Vec::with_capacity(16);
-    let solid = |name, rise| whole(name, Role::Solid, Some(Side::Second), vec![Line::at(rise).solid(0.0, 2.0 * SEEN)]);
+    let solid = |name, rise| whole(name, Role::Solid, Some(Side::Second), vec![Line::at(rise).solid(0.0, (0.0, 2.0 * SEEN))]);
     match beside {
         Beside::Nothing => {}
         Beside::Wall => bodies.push(solid("wall", Angle::SQUARE)),

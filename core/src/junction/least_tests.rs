@@ -149,13 +149,13 @@ fn a_joint_across_laps_its_movement_by_its_rule() {
     let mut joint = expansion_tests::across();
     let e = {
         let mut all = joint.clone();
-        all.lap.least = len("100 m");
+        all.detail.lap.least = len("100 m");
         all.compute().unwrap_err()
     };
     let (have, _) = told(e.message());
-    joint.lap.least = have;
+    joint.detail.lap.least = have;
     assert!(joint.compute().is_ok());
-    joint.lap.least = (have + len("1 mm")).length().unwrap();
+    joint.detail.lap.least = (have + len("1 mm")).length().unwrap();
     assert_eq!(told(joint.compute().unwrap_err().message()), (have, len("1 mm")));
 }
 

@@ -19,6 +19,9 @@ use crate::units::Length;
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields, default))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Levels {
+    /// Packing over the deck under all of the plane, as above an expansion joint across the panels: its top is the deck to everything that follows.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "is_none"))]
+    pub built_up: Length,
     /// Underlayment on the deck.
     pub underlayment: Length,
     /// From the underlayment to the underside of the pan, where clips stand the pan off.
@@ -33,11 +36,18 @@ pub struct Levels {
     pub tape: Length,
 }
 
+#[cfg(feature = "serde")]
+#[allow(clippy::trivially_copy_pass_by_ref, reason = "as serde asks")]
+fn is_none(layer: &Length) -> bool {
+    *layer == Length::ZERO
+}
+
 impl Levels {
     /// The layers by name, from the deck outward.
     #[must_use]
-    pub fn layers(&self) -> [(&'static str, Length); 6] {
+    pub fn layers(&self) -> [(&'static str, Length); 7] {
         [
+            ("built_up", self.built_up),
             ("underlayment", self.underlayment),
             ("stand_off", self.stand_off),
             ("pan", self.pan),
@@ -47,9 +57,19 @@ impl Levels {
         ]
     }
 
+    /// The underlayment's upper face above the deck: what metal on the underlayment lies on.
+    pub(super) fn bed(&self) -> Result<Length, Error> {
+        (self.built_up + self.underlayment).length()
+    }
+
+    /// The pan's underside above the deck.
+    pub(super) fn under_pan(&self) -> Result<Length, Error> {
+        (self.bed()? + self.stand_off).length()
+    }
+
     /// The pan's upper face above the deck: what drains.
     pub(super) fn pan_face(&self) -> Result<Length, Error> {
-        (self.underlayment + self.stand_off + self.pan).length()
+        (self.under_pan()? + self.pan).length()
     }
 
     /// From the pan's upper face to the trim's underside.

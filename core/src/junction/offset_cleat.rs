@@ -212,7 +212,7 @@ impl OffsetCleat {
         let addition = self.panel_addition()?;
         r.step(|| Step::new("a panel adds beyond the cleat's front").formula("gap + fold").with("gap", self.gap).with("fold", self.fold).gives(addition));
         let (_, top) = self.tongue_heights(place.on.height)?;
-        let lift = (top - place.panels.underlayment - place.panels.stand_off).length()?;
+        let lift = (top - place.panels.under_pan()?).length()?;
         r.step(|| {
             let step = Step::new("top of the cleat above the panels' own level").formula("tape + rise + its metal + what it stands on - level of the pan");
             step.with("tape", self.tape).with("rise", self.rise).with("stands on", place.on.height).gives(lift).source(Source::geometry())

@@ -77,7 +77,7 @@ pub(super) fn on_deck(solved: &Solved, of: &WaterSide, pile: &[FaceSheet<'_>], o
     let mine = || solved.along.iter().filter(|a| a.side == of.side);
     // Beside the slope a sidewall counts away from the roof, a rake onto it.
     let counts_away = of.water == Water::Along && mine().all(|a| a.from_line <= Length::ZERO);
-    let pan = (of.levels.underlayment + of.levels.stand_off + of.levels.pan).length()?;
+    let pan = of.levels.pan_face()?;
     for row in mine() {
         let Along::Fasteners { bites, .. } = row.what else { continue };
         let at = if counts_away { (-row.from_line).length()? } else { row.from_line };

@@ -7,8 +7,9 @@ use super::rule_set::{Part, RuleBook, chosen, rule};
 use super::sidewall_parts::{PanelSide, SidewallFlange};
 use super::whole::JunctionInput;
 use super::{
-    CopingDetail, CopingHold, CopingSide, CurbBackDetail, EaveDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail, Levels, OffsetCleat,
-    PitchTransitionDetail, RakeDetail, RidgeDetail, SidewallDetail, StepDetail, TopEdge, TopEnd, ValleyDetail, ValleyHook, WallCover, WallLeg,
+    CopingDetail, CopingHold, CopingSide, CurbBackDetail, EaveDetail, ExpansionAcrossDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail,
+    Levels, OffsetCleat, PitchTransitionDetail, RakeDetail, RidgeDetail, SidewallDetail, StepDetail, TopEdge, TopEnd, ValleyDetail, ValleyHook, WallCover,
+    WallLeg,
 };
 use crate::record::Calculation;
 use crate::units::Length;
@@ -326,6 +327,12 @@ impl StepDetail {
     }
 }
 
+impl ExpansionAcrossDetail {
+    pub(crate) fn asks(&self, book: &mut RuleBook, levels: &Levels) {
+        book.under("flashing", |b| self.flashing.asks(b, (levels, levels)));
+    }
+}
+
 impl ExpansionAlongDetail {
     pub(crate) fn asks(&self, book: &mut RuleBook, levels: &Levels) {
         let turn_up = || chosen("turn_up", self.turn_up);
@@ -370,7 +377,7 @@ impl JunctionInput {
             JunctionInput::Coping(c) => c.detail.asks(b),
             JunctionInput::CurbBack(c) => c.detail.asks(b, &c.roof.levels),
             JunctionInput::Eave(e) => e.detail.asks(b),
-            JunctionInput::ExpansionAcross(e) => e.detail.asks(b, (&e.roof.levels, &e.roof.levels)),
+            JunctionInput::ExpansionAcross(e) => e.detail.asks(b, &e.roof.levels),
             JunctionInput::ExpansionAlong(e) => e.detail.asks(b, &e.first.levels),
             JunctionInput::Headwall(h) => h.detail.asks(b, &h.roof.levels),
             JunctionInput::HighSide(h) => h.detail.asks(b, &h.roof.levels),

@@ -17,8 +17,6 @@ pub enum SectionKind {
     Line(LineKind),
     /// The cap on the top of a wall.
     Coping,
-    /// An expansion joint across the panels.
-    ExpansionAcross,
     /// A pipe through the roof.
     Pipe,
 }
@@ -27,7 +25,7 @@ impl SectionKind {
     /// Every kind.
     pub fn all() -> impl Iterator<Item = SectionKind> {
         let lines = LineKind::ALL.iter().copied().map(SectionKind::Line);
-        lines.chain([SectionKind::Coping, SectionKind::ExpansionAcross, SectionKind::Pipe])
+        lines.chain([SectionKind::Coping, SectionKind::Pipe])
     }
 }
 
@@ -42,7 +40,6 @@ impl fmt::Display for SectionKind {
         match self {
             SectionKind::Line(kind) => kind.fmt(f),
             SectionKind::Coping => f.pad("coping"),
-            SectionKind::ExpansionAcross => f.pad("expansion joint across the panels"),
             SectionKind::Pipe => f.pad("pipe"),
         }
     }

@@ -170,7 +170,7 @@ fn edge(end: &PanelEnd) -> Result<Length, Error> {
 pub(super) fn panels(solved: &Solved, of: &WaterSide) -> Result<Option<FaceSheet<'static>>, Error> {
     let Some(end) = solved.end(of.side) else { return Ok(None) };
     let edge = edge(end)?;
-    let under = (of.levels.underlayment + of.levels.stand_off).length()?;
+    let under = of.levels.under_pan()?;
     let (low, high) = if of.water == Water::Away { ((-SEEN - edge).length()?, (-edge).length()?) } else { (edge, (edge + SEEN).length()?) };
     Ok(Some(FaceSheet { name: PANELS, trim: None, low, high, heights: (under, under) }))
 }

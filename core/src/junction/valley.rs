@@ -445,16 +445,20 @@ impl Calculation for Valley {
         let cure = format!("an open width greater by {}, or another rule as least_open_width", (rule.least - open).length()?);
         rule.check(&mut faults, "detail.open_width", open, open, cure)?;
 
-        let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: self.detail.bed };
-        let s2 = Support { rise: two.backing, height: self.detail.bed };
+        let s1 = Support { rise: Angle::degrees_from(-one.backing.degrees())?, height: (self.first.built_up + self.detail.bed).length()? };
+        let s2 = Support { rise: two.backing, height: (self.second.built_up + self.detail.bed).length()? };
         let centre = s1.meets(&s2).map_err(|e| e.under("corner"))?;
         let (a1, a2) = (along(centre, s1.rise)?, along(centre, s2.rise)?);
         // Up the slope of side 1 is toward -x.
         let up = ((-a1).length()?, a2);
         let face = |support: Support| -> Result<Support, Error> { Ok(Support { height: (support.height + self.detail.sheet.thickness).length()?, ..support }) };
         r.step(|| {
-            let step = Step::new("centreline of the pan up each slope from the line").formula("bed tan((C1 + C2) / 2)");
-            step.with("bed", self.detail.bed).with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
+            let step = Step::new("centreline of the pan up each slope from the line");
+            let step = match s1.height == s2.height {
+                true => step.formula("bed tan((C1 + C2) / 2)").with("bed", s1.height),
+                false => step.formula("where the beds on both sides meet").with("bed 1", s1.height).with("bed 2", s2.height),
+            };
+            step.with("C1", one.backing).with("C2", two.backing).gives(up.0).source(Source::geometry())
         });
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);

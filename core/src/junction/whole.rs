@@ -104,7 +104,7 @@ impl JunctionInput {
             JunctionInput::Coping(_) => (SectionKind::Coping, "coping"),
             JunctionInput::CurbBack(_) => (Line(LineKind::CurbBack), "curb-back"),
             JunctionInput::Eave(_) => (Line(LineKind::Eave), "eave"),
-            JunctionInput::ExpansionAcross(_) => (SectionKind::ExpansionAcross, "expansion-across"),
+            JunctionInput::ExpansionAcross(_) => (Line(LineKind::ExpansionAcross), "expansion-across"),
             JunctionInput::ExpansionAlong(_) => (Line(LineKind::ExpansionAlong), "expansion-along"),
             JunctionInput::Headwall(_) => (Line(LineKind::Headwall), "headwall"),
             JunctionInput::HighSide(_) => (Line(LineKind::HighEdge), "high-side"),
@@ -186,7 +186,7 @@ impl JunctionInput {
             }
             JunctionInput::ExpansionAcross(c) => {
                 let rise = c.roof.pitch.angle();
-                vec![side(Side::First, rise, Away, &c.roof.levels), side(Side::Second, rise, Toward, &c.upper()?.levels)]
+                vec![side(Side::First, rise, Away, &c.roof.levels), side(Side::Second, rise, Toward, &c.upper().levels)]
             }
             JunctionInput::ExpansionAlong(c) => {
                 vec![side(Side::First, Angle::ZERO, Along, &c.first.levels), side(Side::Second, Angle::ZERO, Along, &c.second.levels)]

@@ -401,7 +401,6 @@ pub(super) const fn of_kind(kind: SectionKind) -> &'static [Task] {
     match kind {
         SectionKind::Line(kind) => of_line(kind),
         SectionKind::Coping => COPING,
-        SectionKind::ExpansionAcross => EXPANSION_ACROSS,
         SectionKind::Pipe => PIPE,
     }
 }
@@ -420,6 +419,7 @@ const fn of_line(kind: LineKind) -> &'static [Task] {
         LineKind::CurbBack => CURB_BACK,
         LineKind::Step => STEP,
         LineKind::ExpansionAlong => EXPANSION_ALONG,
+        LineKind::ExpansionAcross => EXPANSION_ACROSS,
         LineKind::Unknown => &[],
     }
 }

@@ -57,7 +57,7 @@ fn sections() -> Vec<(SectionKind, Solved)> {
         (SectionKind::Coping, screwed.compute().unwrap()),
         (SectionKind::Line(LineKind::Step), step.compute().unwrap()),
         (SectionKind::Line(LineKind::Step), step_over.compute().unwrap()),
-        (SectionKind::ExpansionAcross, expansion_tests::across().compute().unwrap()),
+        (SectionKind::Line(LineKind::ExpansionAcross), expansion_tests::across().compute().unwrap()),
         (SectionKind::Line(LineKind::ExpansionAlong), expansion_tests::along().compute().unwrap()),
         (SectionKind::Pipe, pipe_tests::pipe().compute().unwrap().section),
         (SectionKind::Line(LineKind::Headwall), vented.compute().unwrap()),

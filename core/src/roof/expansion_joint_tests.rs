@@ -1,4 +1,4 @@
-//! Expansion joints along the panels: what is one, and what is refused.
+//! Expansion joints along and across the panels: what is one, and what is refused.
 
 use super::{ExpansionJointInput, LineKind, PlaneInput, Point, RoofInput, Shape, Vertex, Wall, Water, cautions};
 use crate::error::ErrorKind;
@@ -59,6 +59,28 @@ fn a_joint_is_one_line_up_the_slope_between_planes_in_one() {
 }
 
 #[test]
+fn a_joint_on_a_level_line_runs_across_the_panels() {
+    use super::Outfall;
+    // 30 m to the right at 3:12; the joint lies 20 m along, and the lower plane is the one on the right.
+    let mut roof = roof();
+    roof.planes[0] = plan("west", &[(0, 0), (20_000, 0), (20_000, 8000), (0, 8000)], "3:12", 0.0, (20_000, 0, 3000));
+    roof.planes[1] = east(EAST, "3:12", 0.0, 3000);
+    let found = roof.compute().unwrap();
+    let line = found.line("expansion joint across 1").unwrap();
+    assert_eq!((line.kind, line.length, line.slope.degrees().abs() < 1e-9, line.riser), (LineKind::ExpansionAcross, mm(8000), true, None));
+    let (own, other) = (&line.side, line.other().unwrap());
+    assert_eq!((own.plane, other.plane, own.water, other.water), (1, 0, Water::Away, Water::Toward), "the lower plane is the line's own");
+    assert_eq!(line.crossing(), Some((0, 1)));
+    assert!((own.meeting_angle.degrees() - 90.0).abs() < 1e-9 && line.bend().unwrap().degrees().abs() < 1e-9);
+    assert!(found.drains().iter().any(|d| d.plane == 0 && d.to == Outfall::Plane(1)));
+    assert_eq!((found.lines_of(LineKind::Rake).count(), found.lines_of(LineKind::Eave).count(), found.lines_of(LineKind::HighEdge).count()), (4, 1, 1));
+    assert!(found.cautions().is_empty(), "{:?}", found.cautions());
+    // Without its name it is a line that cannot be told.
+    let plain = RoofInput { expansion_joints: vec![], ..roof }.compute().unwrap();
+    assert_eq!(plain.lines_of(LineKind::Unknown).count(), 1);
+}
+
+#[test]
 fn a_wall_on_a_joint_is_told_as_on_any_line_between_planes() {
     let mut walled = roof();
     walled.walls.push(Wall::new("fire wall", Point::new(mm(20_000), mm(0)), Point::new(mm(20_000), mm(8000))));
@@ -88,12 +110,21 @@ fn what_is_no_joint_is_refused_by_why_and_how_much() {
     });
     assert_eq!((e.kind(), e.path()), (ErrorKind::Geometry, "expansion_joints[0]"));
     assert!(e.message().contains("one plane") && e.value().unwrap().contains("28.07"), "{e}");
-    // In one plane that falls to the right: panels would end on the line.
+    // In one plane that falls to a corner: the line is neither along the fall nor level.
     let e = refused(&|r| {
-        r.planes[0] = plan("west", &[(0, 0), (20_000, 0), (20_000, 8000), (0, 8000)], "3:12", 0.0, (20_000, 0, 3000));
-        r.planes[1] = east(EAST, "3:12", 0.0, 3000);
+        r.planes[0] = plan("west", &[(0, 0), (20_000, 0), (20_000, 8000), (0, 8000)], "3:12", 315.0, (20_000, 0, 3000));
+        r.planes[1] = east(EAST, "3:12", 315.0, 3000);
     });
-    assert!(e.message().contains("with the fall") && e.value().unwrap().starts_with("90 deg"), "{e}");
+    assert!(e.message().contains("with the fall") && e.allowed().unwrap().starts_with("0 deg or 90 deg"), "{e}");
+    // In one plane that falls to the left, the fixed side is the upper one.
+    let e = refused(&|r| {
+        r.planes[0] = plan("west", &[(0, 0), (20_000, 0), (20_000, 8000), (0, 8000)], "3:12", 180.0, (20_000, 0, 3000));
+        r.planes[1] = east(EAST, "3:12", 180.0, 3000);
+    });
+    assert_eq!(
+        (e.kind(), e.path(), e.value(), e.cure()),
+        (ErrorKind::Geometry, "expansion_joints[0]", Some("east above west"), Some("the two names exchanged"))
+    );
     // Ten metres apart.
     let e = refused(&|r| r.planes[1] = plan("east", &[(30_000, 0), (40_000, 0), (40_000, 8000), (30_000, 8000)], "3:12", 270.0, (30_000, 0, 3000)));
     assert!(e.message().contains("do not meet") && e.value().unwrap().contains("east"), "{e}");

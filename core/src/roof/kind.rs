@@ -47,11 +47,12 @@ impl fmt::Display for Water {
 /// | curb front, side, back | the edges of a hole, below it, beside it and above it |
 /// | step | two planes that the roof names a step of: the lower end of the one plumb over the upper end of the other |
 /// | expansion joint | two planes in one that the roof names a joint of, the line along the fall of both |
+/// | expansion joint across | two planes in one that the roof names a joint of, the line level |
 ///
 /// ```
 /// use seamwright::roof::LineKind;
 /// assert_eq!(LineKind::SteepToShallow.to_string(), "steep-to-shallow transition");
-/// assert_eq!(LineKind::ALL.len(), 16);
+/// assert_eq!(LineKind::ALL.len(), 17);
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
@@ -87,6 +88,8 @@ pub enum LineKind {
     Step,
     /// An expansion joint along the panels, between two planes in one, named by the roof.
     ExpansionAlong,
+    /// An expansion joint across the panels, between two planes in one, named by the roof.
+    ExpansionAcross,
     /// A line that the geometry does not name; a caution says why.
     Unknown,
 }
@@ -109,6 +112,7 @@ impl LineKind {
         LineKind::CurbBack,
         LineKind::Step,
         LineKind::ExpansionAlong,
+        LineKind::ExpansionAcross,
         LineKind::Unknown,
     ];
 
@@ -131,6 +135,7 @@ impl LineKind {
             LineKind::CurbBack => "curb back",
             LineKind::Step => "step",
             LineKind::ExpansionAlong => "expansion joint",
+            LineKind::ExpansionAcross => "expansion joint across",
             LineKind::Unknown => "unknown",
         }
     }

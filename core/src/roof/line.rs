@@ -114,7 +114,7 @@ pub struct Line {
     pub slope: Angle,
     /// Between the two planes where there are two: below them at a ridge or hip, above them at a valley, 180 degrees or less.
     pub dihedral: Option<Angle>,
-    /// The plane that it belongs to: the first by number; at a step the lower one, at an expansion joint the one that its cap is fixed on.
+    /// The plane that it belongs to: the first by number; at a step the lower one, at an expansion joint the one that its cap or flashing is fixed on, across the panels the lower.
     pub side: Side,
     /// What is on its right.
     pub beyond: Beyond,

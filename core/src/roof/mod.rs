@@ -10,7 +10,7 @@
 //! | [`Line`], [`LineKind`] | ridge, hip, valley, transitions, eave, rake and the rest, with lengths and angles on each side |
 //! | [`Cricket`] | two small planes behind a hole, by their own pitch; a [`RoofInput`] takes them by the name of the hole |
 //! | [`StepInput`] | two planes of which the one ends plumb over the other |
-//! | [`ExpansionJointInput`] | two planes in one, with an expansion joint along their panels |
+//! | [`ExpansionJointInput`] | two planes in one, with an expansion joint along their panels or across them |
 //! | [`Drain`] | which line the water of a plane reaches, and where it goes |
 //! | [`MeasuredPlane`] | one plane by lengths between its corners, more than it needs, solved with what each is off |
 //! | [`JoinedPlanes`] | planes measured on the slope, joined edge to edge into a [`RoofInput`] |

@@ -76,7 +76,7 @@ pub struct RoofInput {
     /// Steps: planes of which the one ends plumb over the other.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub steps: Vec<StepInput>,
-    /// Expansion joints along the panels: planes in one that a joint parts.
+    /// Expansion joints, along the panels or across them: planes in one that a joint parts.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
     pub expansion_joints: Vec<ExpansionJointInput>,
     /// How far apart edges may lie and still be one; [`practice`](crate::practice::roof::TOLERANCE) unless given.

@@ -28,9 +28,10 @@ impl Asked {
                 off
             }
             "expansion-across" => {
-                let solved = as_transition(out, length(&detail["end"]["flange"]));
-                let mut off = section("steep-to-shallow", &solved, detail);
-                off.extend(Section::new(name, kind, &self.frame, out, detail).also(|s| s.expansion_across(&self.input)));
+                let flashing = &detail["flashing"];
+                let solved = as_transition(out, length(&flashing["end"]["flange"]));
+                let mut off = section("steep-to-shallow", &solved, flashing);
+                off.extend(Section::new(name, kind, &self.frame, out, flashing).also(|s| s.expansion_across(&self.input)));
                 off
             }
             _ => section(kind, out, detail),
@@ -100,7 +101,7 @@ fn asked_other(kind: &str, draw: &mut Draw) -> Asked {
         "expansion-across" => {
             input["roof"] = json!({"pitch": pitch(a), "levels": l1});
             let mut upper = l1.clone();
-            upper["stand_off"] = mm(length(&l1["stand_off"]) + length(&input["detail"]["packing"]));
+            upper["built_up"] = input["detail"]["flashing"]["packing"].clone();
             let like = "steep-to-shallow";
             let frame = Frame::new(origin, along, deck(like, (x, a), true, &l1), Some(deck(like, (x, a), false, &upper)));
             Asked { name: "junction.expansion-across", input, frame }
@@ -130,7 +131,13 @@ fn asked(demo: &Value, kind: &str, draw: &mut Draw) -> Asked {
     }
     let sheets = (draw.between(0.45, 0.9), draw.between(0.8, 1.2));
     let mut detail = drawn(demo, kind, draw, sheets);
-    let (l1, l2) = (levels(draw), levels(draw));
+    let (mut l1, mut l2) = (levels(draw), levels(draw));
+    // Packing under all of both planes; a transition has packing of its own.
+    if !kind.contains("-to-") && draw.toss() {
+        let packing = draw.between(0.0, 60.0);
+        l1["built_up"] = mm(packing);
+        l2["built_up"] = mm(packing + draw.between(0.0, 2.0));
+    }
     let azimuth = draw.between(0.0, 360.0).to_radians();
     let x = v(azimuth.cos(), azimuth.sin(), 0.0);
     let along = UP.cross(x);

@@ -187,7 +187,8 @@ pub(crate) fn other(kind: &str, draw: &mut Draw, (l1, l2): (&Value, &Value)) -> 
         }
         "expansion-across" => {
             out["to_fixed"] = mm(draw.between(2000.0, 9000.0));
-            let d = &mut out["detail"];
+            out["below_to_fixed"] = mm(draw.between(0.0, 1000.0));
+            let d = &mut out["detail"]["flashing"];
             d["packing"] = mm(top(l1));
             d["upper_flange"] = mm(draw.between(300.0, 380.0));
             d["end"]["flange"] = mm(draw.between(250.0, 350.0));

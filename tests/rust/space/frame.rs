@@ -7,6 +7,7 @@ use serde_json::Value;
 /// The layers on a deck, in millimetres.
 #[derive(Debug, Clone, Copy)]
 pub(crate) struct Layers {
+    pub(crate) built_up: f64,
     pub(crate) underlayment: f64,
     pub(crate) stand_off: f64,
     pub(crate) pan: f64,
@@ -19,6 +20,7 @@ impl Layers {
     pub(crate) fn read(json: &Value) -> Layers {
         let of = |name: &str| super::read::length_or(&json[name], 0.0);
         Layers {
+            built_up: of("built_up"),
             underlayment: of("underlayment"),
             stand_off: of("stand_off"),
             pan: of("pan"),
@@ -28,9 +30,14 @@ impl Layers {
         }
     }
 
+    /// Upper face of the underlayment above the deck.
+    pub(crate) fn bed(&self) -> f64 {
+        self.built_up + self.underlayment
+    }
+
     /// Upper face of the pan above the deck.
     pub(crate) fn pan_face(&self) -> f64 {
-        self.underlayment + self.stand_off + self.pan
+        self.bed() + self.stand_off + self.pan
     }
 
     /// Underside of a trim on the seam tops above the deck.

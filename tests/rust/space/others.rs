@@ -192,17 +192,17 @@ impl Section<'_> {
 
     /// What is beside that of a transition: the upper panels move, and neither strike the cleat nor come off it.
     pub(crate) fn expansion_across(&self, asked: &Value) {
-        let (range, to_fixed) = (&asked["range"], length(&asked["to_fixed"]));
+        let (range, to_fixed) = (&asked["range"], length(&asked["to_fixed"]) + length_or(&asked["below_to_fixed"], 0.0));
         let (heat, cold) = (moves(range, to_fixed, "hottest"), moves(range, to_fixed, "coldest"));
         let end = self.end("second").unwrap_or(&Value::Null);
         let front = self.at("second", "offset cleat, front");
         let gap = front - self.struck("second", "panel nose");
-        let clearance = length_or(&asked["clearance"], 3.175);
+        let clearance = length_or(&asked["detail"]["clearance"], 3.175);
         self.least("the gap in the cold", gap - cold, clearance);
-        let engaged = length_or(&asked["detail"]["cleat"]["least_engagement"], 9.525);
+        let engaged = length_or(&asked["detail"]["flashing"]["cleat"]["least_engagement"], 9.525);
         self.least("the fold engaged in the heat", length(&end["fold"]) - gap - heat, engaged);
         let top = self.struck("second", "trim top edge");
-        self.least("the lap beside the movement", top - (front - gap) - heat - cold, length(&asked["lap"]["least"]));
+        self.least("the lap beside the movement", top - (front - gap) - heat - cold, length(&asked["detail"]["lap"]["least"]));
     }
 
     pub(crate) fn expansion_along(&self) {

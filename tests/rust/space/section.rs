@@ -345,7 +345,7 @@ impl<'a> Section<'a> {
     fn eave(&self) {
         let (frame, on, l) = (self.frame, &self.frame.first, self.layers("first"));
         let (trim, strip) = (self.trim("eave trim"), self.trim("hook strip"));
-        let level = if self.detail["flange"]["lies"] == "over-underlayment" { l.underlayment } else { 0.0 };
+        let level = if self.detail["flange"]["lies"] == "over-underlayment" { l.bed() } else { l.built_up };
         self.lies(&trim, "deck flange", "first", level);
         self.face(&trim, "face", "drip");
         self.lies(&strip, "strip", "first", level + trim.thickness());
@@ -509,9 +509,9 @@ impl<'a> Section<'a> {
 
     fn valley(&self) {
         let pan = self.trim("valley pan");
-        let bed = length(&self.detail["bed"]);
+        let bed = |side: &str| length(&self.detail["bed"]) + self.layers(side).built_up;
         for (side, leg) in [("first", "leg 1"), ("second", "leg 2")] {
-            self.lies(&pan, leg, side, bed);
+            self.lies(&pan, leg, side, bed(side));
         }
         let mut cleats = self.trims("offset cleat").into_iter();
         // The open width runs from nose to nose along the pan, half of it on each side of the pan's centreline.
@@ -533,7 +533,7 @@ impl<'a> Section<'a> {
             let asked = &self.detail[side]["hook"]["offset-cleat"]["cleat"];
             if !asked.is_null() {
                 let cleat = cleats.next().unwrap_or_else(|| panic!("{}: no cleat", self.name));
-                self.cleat(side, &cleat, asked, bed + pan.thickness());
+                self.cleat(side, &cleat, asked, bed(side) + pan.thickness());
                 self.least(
                     "the pan beyond the cleat",
                     self.struck(side, "pan edge"),
@@ -577,7 +577,7 @@ impl<'a> Section<'a> {
 
     fn curb_back(&self) {
         let (pan, l) = (self.trim("back pan"), self.layers("first"));
-        self.lies(&pan, "pan", "first", l.underlayment);
+        self.lies(&pan, "pan", "first", l.bed());
         self.wall(&pan);
         let on = &self.frame.first;
         let (on_bed, low) = pan.ends("pan");
@@ -590,12 +590,12 @@ impl<'a> Section<'a> {
         self.near("the seams' ends", ends, self.struck("first", "panel nose") + length(&self.detail["seam_cut_back"]));
         let cleat = &self.detail["hook"]["offset-cleat"]["cleat"];
         if !cleat.is_null() {
-            return self.cleat("first", &self.trim("offset cleat"), cleat, l.underlayment + pan.thickness());
+            return self.cleat("first", &self.trim("offset cleat"), cleat, l.bed() + pan.thickness());
         }
         // A fold of the pan: its back where the pan leaves the bed, its front where the outer part begins, so high over it that the fold has its opening.
         let fold = &self.detail["hook"]["receiver-fold"];
         let (edge, front) = pan.ends("outer part 1");
-        let higher = l.underlayment + 2.0 * pan.thickness() + length(&fold["opening"]);
+        let higher = l.bed() + 2.0 * pan.thickness() + length(&fold["opening"]);
         for p in [edge, front] {
             self.near("the outer part over the deck", self.frame.height(on, p), higher);
         }

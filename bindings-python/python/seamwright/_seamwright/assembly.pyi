@@ -852,6 +852,11 @@ class CornerPair:
         The first line, by name.
         """
     @property
+    def joint(self, /) -> str | None:
+        """
+        The expansion joint over which they slide.
+        """
+    @property
     def over(self, /) -> str | None:
         """
         The line on top: the one that laps over the other, or the third that covers both.
@@ -859,7 +864,8 @@ class CornerPair:
     @property
     def rule(self, /) -> str:
         """
-        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
+        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``, or ``slides``
+        loose where an expansion joint parts them; ``covered`` by a third
         that laps over both; or ``no-rule`` sets them in order.
         """
     @property

@@ -1,0 +1,174 @@
+//! Expansion joints of a job: what builds the planes above them up, and what moves at them.
+
+use super::choices::{Chosen, Detail};
+use super::input::Job;
+use super::lay::PlaneLay;
+use super::plane_work::PlaneHeat;
+use super::sections::{Sections, order, placed};
+use crate::assembly::PanelEdge;
+use crate::error::{Error, ErrorKind, Faults};
+use crate::junction::{ExpansionAcross, ExpansionAcrossDetail, JointMoves};
+use crate::practice::movement::FAR_SIDE_TO_FIXED;
+use crate::record::{Recorder, Source, Step};
+use crate::roof::{Line, LineKind, Roof};
+use crate::units::Length;
+
+/// How far from an expansion joint one of its planes is held, where that is other than taken: along the panels all of the plane's width, across them of the
+/// upper panels what the layout gives, and of what lies below [`FAR_SIDE_TO_FIXED`](crate::practice::movement::FAR_SIDE_TO_FIXED).
+///
+/// ```
+/// use seamwright::job::{Job, JointHold};
+/// use seamwright::record::Calculation;
+/// use seamwright::units::Length;
+/// let mut job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/ropewalk_job.json")))?;
+/// let moves = |job: &Job| job.compute().map(|p| p.junction("expansion joint 1").and_then(|j| j.moves).map(|m| m.closes.mm()).unwrap_or_default());
+/// let all = moves(&job)?;
+/// // Held in its middle, the plane on the east moves half as far: three quarters of both are left.
+/// job.joint_holds = vec![JointHold { line: "expansion joint 1".into(), plane: "south east".into(), to_fixed: Length::parse("30' 6\"")? }];
+/// assert!((moves(&job)? - 0.75 * all).abs() < 1e-6);
+/// # Ok::<(), seamwright::error::Error>(())
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct JointHold {
+    /// The joint, by the name that the roof gives its line.
+    pub line: String,
+    /// The plane on one side of it, by name.
+    pub plane: String,
+    /// From the joint to where that side is held; nothing where it does not move.
+    pub to_fixed: Length,
+}
+
+const fn is_joint(kind: LineKind) -> bool {
+    matches!(kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross)
+}
+
+/// Kinds whose upper deck is where the roof has it.
+const fn lies_on_upper_deck(kind: LineKind) -> bool {
+    matches!(kind, LineKind::Step | LineKind::SteepToShallow | LineKind::ShallowToSteep)
+}
+
+/// What builds each plane's deck up: the packing of the joint across the panels below it.
+pub(super) fn built_up(roof: &Roof, chosen: &[Option<Chosen<'_>>]) -> Result<Vec<Length>, Error> {
+    let mut out: Vec<Option<(Length, &str)>> = vec![None; roof.planes().len()];
+    let mut faults = Faults::default();
+    let name = |plane: usize| roof.planes().get(plane).map_or("", |p| p.name());
+    for (line, chosen) in roof.lines().iter().zip(chosen) {
+        let (Some(Chosen { detail: Detail::ExpansionAcross(d), path }), Some(upper)) = (chosen, order(line).second) else { continue };
+        let (packing, Some(slot)) = (d.flashing.packing, out.get_mut(upper)) else { continue };
+        match slot {
+            Some((other, of)) if *other != packing => faults.add(
+                Error::new(ErrorKind::Conflict, format!("two joints build the deck of {} up, and not alike: {of} by {other}", name(upper)))
+                    .at(format!("{path}.flashing.packing"))
+                    .value_of(packing)
+                    .accepts(other.to_string())
+                    .about(&line.name),
+            ),
+            _ => *slot = Some((packing, &line.name)),
+        }
+    }
+    for line in roof.lines() {
+        if let Some((plane, _)) = line.crossing().filter(|_| lies_on_upper_deck(line.kind))
+            && let Some((packing, of)) = out.get(plane).copied().flatten()
+        {
+            faults.add(
+                Error::new(ErrorKind::Impossible, format!("metal of the {} lies on the deck of {}, which {of} builds up by {packing}", line.kind, name(plane)))
+                    .at(format!("lines.{}", line.name))
+                    .value_of(packing)
+                    .accepts("a deck that no joint builds up")
+                    .cured_by("planes that part otherwise, so that no joint lies below this line"),
+            );
+        }
+    }
+    faults.check()?;
+    Ok(out.into_iter().map(|of| of.map_or(Length::ZERO, |(packing, _)| packing)).collect())
+}
+
+impl Job {
+    /// Whether what holds planes beside joints names those that the roof has.
+    pub(super) fn check_joint_holds(&self, roof: &Roof) -> Result<(), Error> {
+        let mut faults = Faults::default();
+        let joints = || roof.lines().iter().filter(|l| is_joint(l.kind));
+        let name = |plane: usize| roof.planes().get(plane).map_or("", |p| p.name());
+        for (i, hold) in self.joint_holds.iter().enumerate() {
+            let path = format!("joint_holds[{i}]");
+            faults.keep(hold.to_fixed.not_negative(&format!("{path}.to_fixed")));
+            if self.joint_holds.iter().take(i).any(|o| (&o.line, &o.plane) == (&hold.line, &hold.plane)) {
+                let error = Error::new(ErrorKind::Conflict, "a side of a joint held twice").at(path).value_of(format!("{} on {}", hold.plane, hold.line));
+                faults.add(error.accepts("each side of each joint once"));
+                continue;
+            }
+            let Some(line) = joints().find(|l| l.name == hold.line) else {
+                let names = joints().map(|l| l.name.as_str()).collect::<Vec<_>>().join(", ");
+                let error = Error::new(ErrorKind::Unknown, "the roof has no expansion joint of this name").at(format!("{path}.line")).value_of(&hold.line);
+                faults.add(error.accepts(if names.is_empty() { "none: the roof names no expansion joint".to_owned() } else { names }));
+                continue;
+            };
+            if !line.sides().any(|s| name(s.plane) == hold.plane) {
+                let error = Error::new(ErrorKind::Unknown, "the joint has no plane of this name beside it").at(format!("{path}.plane")).value_of(&hold.plane);
+                faults.add(error.accepts(line.sides().map(|s| name(s.plane)).collect::<Vec<_>>().join(", ")));
+            }
+        }
+        faults.check()
+    }
+
+    /// How far from a joint a plane is held, where the job says so.
+    pub(super) fn held(&self, line: &Line, plane: &str) -> Option<Length> {
+        self.joint_holds.iter().find(|h| h.line == line.name && h.plane == plane).map(|h| h.to_fixed)
+    }
+}
+
+/// From the upper panels' lower ends at a joint across them to what holds them: of those that move the most, else of the longest.
+fn laid_to_fixed(number: usize, lay: &PlaneLay, heat: &PlaneHeat) -> Length {
+    let here = |edge: usize| lay.lines.get(edge) == Some(&number);
+    let moving = heat.movement.iter().flat_map(|m| &m.ends).filter(|e| e.end == PanelEdge::Lower && here(e.edge)).map(|e| e.to_fixed).max();
+    let longest = || lay.laid.panels.iter().filter(|p| p.lower.iter().any(|part| here(part.edge))).map(|p| p.finished).max();
+    moving.or_else(longest).unwrap_or_default()
+}
+
+/// A joint across the panels, from those that were laid above it.
+fn across<R: Recorder>(
+    r: &mut R,
+    drawn: &Sections<'_>,
+    (number, line): (usize, &Line),
+    detail: &ExpansionAcrossDetail,
+    (planes, heat): (&[PlaneLay], &[PlaneHeat]),
+) -> Result<JointMoves, Error> {
+    let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
+    let order = order(line);
+    let t = drawn.job.temperatures.ok_or_else(lost)?;
+    let (lay, heat) = order.second.and_then(|upper| planes.get(upper).zip(heat.get(upper))).ok_or_else(lost)?;
+    let below = planes.get(order.first).ok_or_else(lost)?;
+    let to_fixed = drawn.job.held(line, &lay.name).unwrap_or_else(|| laid_to_fixed(number, lay, heat));
+    r.step(|| {
+        let step = Step::new(format!("length of the panels of {} that moves at the joint", lay.name)).formula("from their lower ends to what holds them");
+        step.gives(to_fixed).source(Source::geometry())
+    });
+    let below_to_fixed = drawn.job.held(line, &below.name).unwrap_or(FAR_SIDE_TO_FIXED);
+    let roof = drawn.side(order.first)?;
+    ExpansionAcross { roof, to_fixed, below_to_fixed, range: t.range(&drawn.job.metals.panel), detail: detail.clone() }.moves(r)
+}
+
+/// What moves at every expansion joint, by its line, against the room that its detail has for it.
+pub(super) fn moves<R: Recorder>(
+    r: &mut R,
+    drawn: &Sections<'_>,
+    chosen: &[Option<Chosen<'_>>],
+    laid: (&[PlaneLay], &[PlaneHeat]),
+) -> Result<Vec<(usize, JointMoves)>, Error> {
+    let mut out = Vec::new();
+    let mut faults = Faults::default();
+    for (number, (line, chosen)) in drawn.roof.lines().iter().zip(chosen).enumerate() {
+        let Some(chosen) = chosen else { continue };
+        let found = match chosen.detail {
+            Detail::ExpansionAlong(d) => drawn.along(line, d, laid.0, chosen).and_then(|joint| joint.moves(&mut crate::record::Off)),
+            Detail::ExpansionAcross(d) => r.part(|| format!("movement at {}", line.name), |r| across(r, drawn, (number, line), d, laid)),
+            _ => continue,
+        };
+        let found = found.map_err(|e| placed(e, line, chosen).about(&line.name));
+        out.extend(faults.keep(found).map(|moves| (number, moves)));
+    }
+    faults.check()?;
+    Ok(out)
+}
