@@ -289,8 +289,8 @@ def test_corners_name_their_lines() -> None:
             assert ends[line.line][0 if line.end == "start" else 1] == line.allowance
             assert line.closed in {"capped", "kick-out", "joined", "covered", "outlet"}
         for pair in corner.pairs:
-            assert 0.0 < pair.between.get("deg") <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
-            assert pair.cut is None or 0.0 < pair.cut.get("deg") <= 90.0
+            assert 0.0 < pair.between.degrees <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
+            assert pair.cut is None or 0.0 < pair.cut.degrees <= 90.0
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:
@@ -299,9 +299,12 @@ def test_the_packet_finds_its_parts_by_name() -> None:
     assert p.junction("ridge 1") == next(j for j in p.junctions if j.name == "ridge 1")
     assert p.trim("T2") == p.trims[1]
     assert (p.plane("Porch"), p.junction("ridge 99"), p.trim("")) == (None, None, None)
-    assert p.lengths == LengthFormat(DOCUMENT["paperwork"]["lengths"])
-    assert p.details == LengthFormat(DOCUMENT["paperwork"].get("details", DOCUMENT["paperwork"]["lengths"]))
-    assert Job.from_dict(changed(DOCUMENT, "paperwork", "details", value="mm.1")).compute().details == LengthFormat("mm.1")
+    # What lies half way between two steps reads as the crew's tape reads it.
+    assert DOCUMENT["supplies"]["crew"]["tape"]["rounding"] == "half-away"
+    assert p.lengths == LengthFormat(DOCUMENT["paperwork"]["lengths"] + " half-away")
+    assert p.details == LengthFormat(DOCUMENT["paperwork"].get("details", DOCUMENT["paperwork"]["lengths"]) + " half-away")
+    assert Job.from_dict(changed(DOCUMENT, "paperwork", "details", value="mm.1")).compute().details == LengthFormat("mm.1 half-away")
+    assert Job.from_dict(changed(DOCUMENT, "paperwork", "details", value="mm.1 ceil")).compute().details == LengthFormat("mm.1 ceil")
     assert p.site and all(isinstance(text, str) for text in p.site)
     junction = p.junction("ridge 1")
     assert isinstance(junction, JunctionItem) and junction.second is not None

@@ -2,6 +2,7 @@
 
 use super::fold::Point;
 use super::junction_samples::{self, Sample};
+use super::labels::Area;
 use super::section_axis::{Axes, on_paper};
 use super::section_marks::Mark;
 use super::section_metal::{Piece, heights};
@@ -188,6 +189,17 @@ fn every_part_has_its_balloon_and_nothing_lies_on_anything() {
                     assert!(num::hypot(f.at.0 - g.at.0, f.at.1 - g.at.1) > 4.4, "{}: {} on {}", sample.name, f.text, g.text);
                 }
             }
+        }
+        // What two rows say at one place is written once, and no witness runs through the triangle of a pitch.
+        for (i, f) in figures.iter().enumerate() {
+            let twice = figures[..i].iter().any(|g| g.text == f.text && num::hypot(f.at.0 - g.at.0, f.at.1 - g.at.1) < 1.5);
+            assert!(!twice, "{}: {} twice", sample.name, f.text);
+        }
+        for slope in &scene.slopes {
+            let [a, b, c] = slope.corners;
+            let area = Area { low: (a.0.min(b.0), a.1.min(b.1)), high: (a.0.max(b.0), a.1.max(b.1)) };
+            let mut witnesses = scene.rows.iter().flat_map(|r| &r.witnesses).flat_map(|w| w.windows(2));
+            assert!(witnesses.all(|w| !area.is_hit_by(w[0], w[1])), "{}: a witness through the pitch at {c:?}", sample.name);
         }
     }
 }

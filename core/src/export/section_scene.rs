@@ -307,7 +307,7 @@ impl Asked<'_> {
             let is_upper = self.axes.riser.is_some() && p.side == Side::Second;
             let is_over = self.over();
             let touch = match () {
-                () if is_upper => p.axis.at(p.far + 9.0 * p.far.signum(), top / 2.0),
+                () if is_upper => p.axis.at(p.far + 9.0 * p.far.signum(), top + 4.0),
                 () if is_over => p.axis.at(p.far * 0.8, -DECK - 2.5),
                 () => p.axis.at(p.far * 0.8, top + 2.5),
             };
@@ -367,6 +367,8 @@ impl Scene {
 
     fn figure(&self) -> Figure {
         let mut figure = Figure::default();
+        // The mark of the junction line itself.
+        figure.chords.extend([((-1.9, 0.0), (1.9, 0.0)), ((0.0, -1.9), (0.0, 1.9))]);
         for band in &self.bands {
             figure.chords.extend(ring_chords(&band.ring));
             figure.solid.push(band.ring.clone());

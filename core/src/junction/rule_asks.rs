@@ -217,7 +217,8 @@ impl OffsetCleat {
         let row = chosen("screws_below_tape_edge", self.screws_below_tape_edge);
         book.ask([row], [chosen("tape_width", self.tape_width)], "wider tape, or screws nearer to its edge");
         book.ask([chosen("least_engagement", self.least_engagement), gap()], [fold()], "a longer fold, or a smaller gap");
-        book.ask([fold()], [gap(), chosen("tongue", self.tongue)], "a longer tongue, or a shorter fold");
+        // In the cold the whole fold goes under it.
+        book.ask([fold()], [chosen("tongue", self.tongue)], "a longer tongue, or a shorter fold");
         book.keeps_moving(fold(), gap());
         book.ask([chosen("the pan", pan).outside()], [chosen("rise", self.rise), chosen("tape", self.tape)], "a greater rise");
     }
@@ -230,7 +231,7 @@ impl ValleyHook {
             ValleyHook::ReceiverFold { depth, opening, gap, fold, least_engagement } => book.under("hook.receiver-fold", |b| {
                 let (fold, gap) = (|| chosen("fold", *fold), || chosen("gap", *gap));
                 b.ask([chosen("least_engagement", *least_engagement), gap()], [fold()], "a longer fold, or a smaller gap");
-                b.ask([fold()], [gap(), chosen("depth", *depth)], "a deeper receiver, or a shorter fold");
+                b.ask([fold()], [chosen("depth", *depth)], "a deeper receiver, or a shorter fold");
                 b.keeps_moving(fold(), gap());
                 b.ask([chosen("the pan", levels.pan).outside()], [chosen("opening", *opening)], "a wider opening");
             }),

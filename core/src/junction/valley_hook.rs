@@ -165,7 +165,9 @@ impl ValleyHook {
                 let path = "hook.receiver-fold.fold";
                 let cure = "a longer fold, or a smaller gap";
                 refuse_short(faults, path, "the fold engages too little", *gap + *least_engagement - *fold, *fold, cure)?;
-                refuse_short(faults, path, "the fold is longer than what it hooks", *fold - *gap - *depth, *fold, "a shorter fold")?;
+                // The cold draws the nose up against it, and the whole fold into it.
+                let what = "the fold strikes the back of the pan's in the cold";
+                refuse_short(faults, path, what, *fold - *depth, *fold, "a shorter fold, or a deeper fold of the pan")?;
                 let tight = place.cleat.panels.pan - *opening;
                 let what = "the panels' fold does not fit into the pan's";
                 refuse_short(faults, "hook.receiver-fold.opening", what, tight, *opening, "a wider opening")?;

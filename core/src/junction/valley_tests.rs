@@ -178,8 +178,11 @@ fn widths_are_refused_by_how_much() {
     let e = v.compute().unwrap_err();
     assert_eq!(paths(&e), ["detail.first.hook.offset-cleat.cleat.fold", "detail.second.hook.offset-cleat.cleat.fold"]);
     v.detail.first.hook = with(receiver(), len("1/2\""));
-    v.detail.second.hook = with(receiver(), len("2 1/4\""));
-    assert_eq!(paths(&v.compute().unwrap_err()), ["detail.first.hook.receiver-fold.fold", "detail.second.hook.receiver-fold.fold"]);
+    // Its depth of 1 1/2 in takes the whole fold in the cold, whatever the gap when laid.
+    v.detail.second.hook = with(receiver(), len("1 5/8\""));
+    let deep = v.compute().unwrap_err();
+    assert_eq!(paths(&deep), ["detail.first.hook.receiver-fold.fold", "detail.second.hook.receiver-fold.fold"]);
+    assert!(deep.others()[0].message().ends_with("in the cold by 3.175 mm"), "{deep}");
     assert!(e.message().ends_with("by 3.175 mm") && e.others()[0].message().ends_with("by 19.05 mm"), "{e}");
 }
 

@@ -791,9 +791,19 @@ class CornerLine:
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
     @property
+    def above(self, /) -> Length | None:
+        """
+        Along the upper edge of a step, how far over the line's own end the corner stands: its riser.
+        """
+    @property
     def allowance(self, /) -> Length:
         """
         What its trims run on here.
+        """
+    @property
+    def closed(self, /) -> str:
+        """
+        How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
         """
     @property
     def end(self, /) -> str:
@@ -826,6 +836,16 @@ class CornerPair:
     def __ne__(self, value: object, /) -> bool: ...
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def between(self, /) -> Angle:
+        """
+        Between the two lines at the corner.
+        """
+    @property
+    def cut(self, /) -> Angle | None:
+        """
+        From a trim's own line to the cut across its end, where one is cut to the other.
+        """
     @property
     def first(self, /) -> str:
         """
@@ -1246,6 +1266,11 @@ class RoofCorners:
     def ends(self, /) -> list[tuple[Length, Length]]:
         """
         For each line of the roof, in its order, what its trims run on beyond its start and its end.
+        """
+    @property
+    def upper_ends(self, /) -> list[tuple[Length, Length]]:
+        """
+        The same for the trims along the upper edge of each step; nothing at any other line.
         """
 
 @final
