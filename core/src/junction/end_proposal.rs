@@ -34,7 +34,7 @@ use crate::units::{Angle, Length, ShopRounding};
 /// assert_eq!((end.clearance_in_the_cold.to_string(), end.engagement_in_the_heat.to_string()), ("3.175 mm".into(), "9.525 mm".into()));
 /// // The junction goes on as it is, and is built.
 /// let JunctionInput::Eave(eave) = &proposed.of else { unreachable!() };
-/// assert_eq!((eave.detail.panel.gap, eave.compute()?.ends[0].end), (end.gap, end.end));
+/// assert_eq!((eave.detail.panel.gap, &eave.compute()?.ends[0].end), (end.gap, &end.end));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]

@@ -126,8 +126,8 @@ pub struct SidewallDetail {
 /// let roof = RoofSide { pitch: Pitch::parse("4:12")?, levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() } };
 /// let solved = Sidewall { roof, first_seam_from_wall: Length::inches(12), detail }.compute()?;
 /// let flashing = solved.trim("sidewall flashing").expect("a sidewall has a flashing");
-/// // The web stands 3 in from the wall and the flange covers it by 1/2 in.
-/// assert_eq!(flashing.profile.legs[1].length, Length::parse("3 1/2\"")?);
+/// // The web stands 3 in from the wall and the flange covers it by 3/4 in.
+/// assert_eq!(flashing.profile.legs[1].length, Length::parse("3 3/4\"")?);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
