@@ -20,7 +20,6 @@ use crate::units::{Angle, Length, Sum};
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[allow(clippy::large_enum_variant, reason = "one stands in a detail")]
 pub enum WallCover {
     /// The wall's cladding comes down over the leg.
     Cladding {
