@@ -117,7 +117,7 @@ impl SketchedRoof {
         SketchedRoof { planes, walls: Vec::new(), start: None, tolerance: None, mark_step: None }
     }
 
-    /// The sketch of a roof that is known, to measure it again: its planes in plan.
+    /// The sketch of a roof that is known, to measure it again: its planes in plan, whose corners lie as near as the roof's do.
     #[must_use]
     pub fn of(roof: &Roof) -> SketchedRoof {
         let plane = |p: &Plane| {
@@ -129,7 +129,7 @@ impl SketchedRoof {
         let over =
             |l: &&Line| l.other().is_none() && roof.planes().iter().any(|p| p.plan().edges().any(|e| lies_over([plan(l.start), plan(l.end)], [e.to, e.from])));
         let walls = roof.lines().iter().filter(over).map(|l| SketchedWall { from: plan(l.start), to: plan(l.end) }).collect();
-        SketchedRoof { walls, ..SketchedRoof::new(roof.planes().iter().map(plane).collect()) }
+        SketchedRoof { walls, tolerance: Some(roof.tolerance()), ..SketchedRoof::new(roof.planes().iter().map(plane).collect()) }
     }
 
     fn checked(&self) -> Result<(Vec<Outline>, usize, Length, Length), Error> {
