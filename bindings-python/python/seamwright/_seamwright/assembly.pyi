@@ -864,8 +864,7 @@ class CornerPair:
     @property
     def rule(self, /) -> str:
         """
-        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``, or ``slides``
-        loose where an expansion joint parts them; ``covered`` by a third
+        How they meet: one ``laps`` over the other; of one kind they are ``mitred``, or in one straight line ``runs-on``; ``covered`` by a third
         that laps over both; or ``no-rule`` sets them in order.
         """
     @property

@@ -3,7 +3,7 @@ The classes of `seamwright.job`.
 """
 
 from .assembly import ClipRule, ClipSchedule, CopingCorner, CopingPieces, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, RunOfCoping, SideSeal
-from .junction import BeadSize, Coping, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
+from .junction import BeadSize, Coping, JointMoves, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
 from .metal import MetalMeeting, Sheet
 from .movement import CapMoves
@@ -308,6 +308,11 @@ class JunctionItem:
     def line(self, /) -> int:
         """
         Number of the line in the roof.
+        """
+    @property
+    def moves(self, /) -> JointMoves | None:
+        """
+        What moves there over the year, at an expansion joint; else ``None``.
         """
     @property
     def name(self, /) -> str:

@@ -8,7 +8,7 @@ from .trim import Profile
 from .units import Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -374,12 +374,12 @@ class ExpansionAcross:
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
     >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
     ...     "fold": '1 3/4"'}
-    >>> detail = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
+    >>> flashing = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
     ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
     >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
     >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
     >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
-    >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "lap": lap, "detail": detail})
+    >>> joint = ExpansionAcross.from_dict({"roof": roof, "to_fixed": "50 ft", "range": temperatures, "detail": {"lap": lap, "flashing": flashing}})
     >>> [format(end.end.fold, "in/16") for end in joint.compute().ends]
     ['0"', '1 3/4"']
     """
@@ -701,6 +701,27 @@ class Hip:
         """
 
 @final
+class JointMoves:
+    """
+    What moves at an expansion joint from the laying temperature, both sides together.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def closes(self, /) -> Length:
+        """
+        How far the sides come together from the laying temperature to the hottest.
+        """
+    @property
+    def opens(self, /) -> Length:
+        """
+        How far they part from the laying temperature to the coldest.
+        """
+
+@final
 class JunctionTrim:
     """
     A trim of the section, with where it lies.
@@ -781,13 +802,18 @@ class Levels:
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, *, underlayment: Length | str | None = None, stand_off: Length | str | None = None, pan: Length | str | None = None, seam_height: Length | str | None = None, closure_metal: Length | str | None = None, tape: Length | str | None = None) -> Levels: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Length, Length, Length, Length, Length, Length]]: ...
+    def __new__(cls, /, *, built_up: Length | str | None = None, underlayment: Length | str | None = None, stand_off: Length | str | None = None, pan: Length | str | None = None, seam_height: Length | str | None = None, closure_metal: Length | str | None = None, tape: Length | str | None = None) -> Levels: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Length, Length, Length, Length, Length, Length, Length]]: ...
     def __repr__(self, /) -> str: ...
     @staticmethod
-    def _restored(underlayment: Length | str, stand_off: Length | str, pan: Length | str, seam_height: Length | str, closure_metal: Length | str, tape: Length | str) -> Levels:
+    def _restored(built_up: Length | str, underlayment: Length | str, stand_off: Length | str, pan: Length | str, seam_height: Length | str, closure_metal: Length | str, tape: Length | str) -> Levels:
         """
         For unpickling.
+        """
+    @property
+    def built_up(self, /) -> Length:
+        """
+        Packing over the deck under all of the plane: its top is the deck to everything that follows.
         """
     @property
     def closure_metal(self, /) -> Length:
