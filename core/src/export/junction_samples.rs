@@ -216,7 +216,7 @@ fn eave() -> Result<Sample, Error> {
             engagement: practice::movement::ENGAGEMENT,
             fixed: None,
         },
-        gutter: Some(GutterOpening { back: Length::ZERO, front: inch("5")? }),
+        gutter: Some(GutterOpening { back: Length::ZERO, front: inch("5")?, lip_clearance: practice::junction::GUTTER_LIP_CLEARANCE, lip: None }),
     };
     let input = Eave { roof: roof("4:12")?, detail };
     sample("eave", "junction.eave", &input, plane(-rise("4:12")?)?, Other::Fascia { fall: Angle::SQUARE })

@@ -25,6 +25,8 @@ lengths! {
     far_side_to_fixed => practice::movement::FAR_SIDE_TO_FIXED,
     end_fold => practice::panel::END_FOLD,
     engagement => practice::movement::ENGAGEMENT,
+    gutter_lip_below_plane => practice::junction::GUTTER_LIP_BELOW_PLANE,
+    gutter_lip_clearance => practice::junction::GUTTER_LIP_CLEARANCE,
     set_back => practice::closure::SET_BACK,
     skew_field_trim => practice::panel::SKEW_FIELD_TRIM,
     turn_up => practice::panel::TURN_UP,

@@ -5,7 +5,8 @@
 use super::cautions::{EAVE_PINNED, FLANGE_OVER_UNDERLAYMENT, FOLD_OVER_STRIP, NOSE_BEHIND_DRIP};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned, within};
 use super::drip::DripFace;
-use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+use super::eave_gutter::GutterOpening;
+use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, HookStrip};
 use super::fit::{self, Beside, Deck};
 use super::least::WallRule;
 use super::levels::RoofSide;
@@ -84,7 +85,7 @@ pub struct EaveDetail {
 ///
 /// # Errors
 /// Computing refuses what misses what it needs, by how much and with the cure: fasteners off the deck, a fold that is closed tight, holds too little
-/// or strikes the face, a nose that the gutter does not catch, a hem that misses its cleat; and every figure without meaning.
+/// or strikes the face, a nose that the gutter does not catch in the heat and in the cold, a gutter's lip that stands too high, a hem that misses its cleat; and every figure without meaning.
 ///
 /// ```
 /// use seamwright::junction::{
@@ -172,6 +173,9 @@ impl Eave {
         if let Some(fixed) = &p.fixed {
             faults.keep(fixed.up_the_slope.not_negative("detail.panel.fixed.up_the_slope"));
             keep_under(&mut faults, "detail.panel.fixed.fasteners", fixed.fasteners.check());
+        }
+        if let Some(gutter) = self.detail.gutter {
+            gutter.check(&mut faults);
         }
         let slope = self.roof.pitch.angle();
         if let Some(fall) = faults.keep(self.detail.front.fall(slope)) {
@@ -344,12 +348,7 @@ impl Eave {
                 .source(Source::geometry())
         });
         if let Some(gutter) = self.detail.gutter {
-            let cure = "another overhang, or a gutter set to it";
-            refuse_short(&mut faults, "detail.gutter.front", "the panel's nose passes the gutter's front lip", nose.x - gutter.front, gutter.front, cure)?;
-            refuse_short(&mut faults, "detail.gutter.back", "the panel's nose stands behind the gutter's back", gutter.back - nose.x, gutter.back, cure)?;
-            // What runs back on the panels drips off the trim.
-            let (what, cure) = ("the trim's drip stands behind the gutter's back", "a gutter nearer to the face, or a drip that clears it farther");
-            refuse_short(&mut faults, "detail.gutter.back", what, gutter.back - face.drip.x, gutter.back, cure)?;
+            gutter.check_under(r, &mut faults, p, &pan, face.drip.x)?;
         }
         faults.check()?;
 

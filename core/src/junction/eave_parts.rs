@@ -174,21 +174,3 @@ pub struct EavePanel {
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub fixed: Option<EaveFixing>,
 }
-
-/// Where a gutter's opening lies, level and square to the eave, from the junction line.
-///
-/// ```
-/// use seamwright::junction::GutterOpening;
-/// use seamwright::units::Length;
-/// let opening = GutterOpening { back: Length::inches(0), front: Length::inches(5) };
-/// assert!(opening.back < opening.front);
-/// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
-#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-pub struct GutterOpening {
-    /// Its back edge.
-    pub back: Length,
-    /// Its front lip.
-    pub front: Length,
-}

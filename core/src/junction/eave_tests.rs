@@ -1,9 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, degrees, face, len, levels, mm, near, off, paths, roof, row, sheet, slope};
-use super::{
-    Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip, Levels, Side, WallRule,
-};
+use super::{Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, HookStrip, Levels, Side, WallRule};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::Hold;
@@ -161,30 +159,6 @@ fn fasteners_must_find_the_deck() {
     assert_eq!(paths(&refused), ["detail.flange.fasteners_from_edge", "detail.strip.fasteners_from_edge"]);
     // 4 in wide and 1 1/4 in out leave 2 3/4 in on the deck.
     assert!(refused.others()[0].message().contains("6.35 mm"), "{refused}");
-}
-
-#[test]
-fn a_gutter_must_catch_the_nose() {
-    // On a level deck the nose stands overhang and gap out: 1 1/2 in.
-    let mut e = asked(slope(0.0));
-    e.detail.gutter = Some(GutterOpening { back: Length::ZERO, front: len("1 1/2\"") });
-    assert!(e.compute().is_ok());
-    e.detail.gutter = Some(GutterOpening { back: Length::ZERO, front: len("1 1/4\"") });
-    let refused = e.compute().unwrap_err();
-    assert_eq!(refused.path(), "detail.gutter.front");
-    assert!(refused.message().contains("by 6.35 mm"), "{refused}");
-    e.detail.gutter = Some(GutterOpening { back: len("2\""), front: len("5\"") });
-    assert_eq!(e.compute().unwrap_err().path(), "detail.gutter.back");
-    // The nose falls 1 1/2 in out, the drip between that and the face: a gutter that begins between them lets the drip's water down behind it.
-    e.detail.gutter = Some(GutterOpening { back: len("1 1/4\""), front: len("5\"") });
-    let drip = {
-        let mut free = e.clone();
-        free.detail.gutter = None;
-        free.compute().unwrap().trim("eave trim").unwrap().corners.last().unwrap().x
-    };
-    let refused = e.compute().unwrap_err();
-    assert_eq!((refused.path(), refused.others().len()), ("detail.gutter.back", 0));
-    assert!(refused.message().ends_with(&format!("drip stands behind the gutter's back by {}", (len("1 1/4\"") - drip).length().unwrap())), "{refused}");
 }
 
 #[test]

@@ -20,6 +20,7 @@ mod draft;
 mod drip;
 mod drip_edge;
 mod eave;
+mod eave_gutter;
 mod eave_parts;
 mod end_proposal;
 mod expansion_across;
@@ -79,6 +80,8 @@ mod covered_tests;
 #[cfg(test)]
 mod curb_back_tests;
 #[cfg(test)]
+mod eave_gutter_tests;
+#[cfg(test)]
 mod eave_tests;
 #[cfg(test)]
 mod end_proposal_tests;
@@ -135,7 +138,8 @@ pub use draft::{FastenerRow, TrimSheet};
 pub use drip::{ContinuousCleat, DripFace, DripHem};
 pub use drip_edge::DripEdge;
 pub use eave::{Eave, EaveDetail};
-pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, GutterOpening, HookStrip};
+pub use eave_gutter::{GutterLip, GutterOpening};
+pub use eave_parts::{DeckFlange, EaveFixing, EaveFront, EavePanel, FlangeLies, HookStrip};
 pub use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
 pub use expansion_across::{ExpansionAcross, ExpansionAcrossDetail};
 pub use expansion_along::{ExpansionAlong, ExpansionAlongDetail, JointSide};

@@ -78,7 +78,8 @@ impl EaveDetail {
         book.ask([rule("below_deck.least", &self.below_deck)], [chosen("face.depth", self.face.depth)], "a deeper face");
         self.face.asks(book, self.sheet);
         if let Some(gutter) = self.gutter {
-            book.ask([chosen("gutter.back", gutter.back)], [chosen("gutter.front", gutter.front)], "a gutter's front before its back");
+            let clear = chosen("gutter.lip_clearance", gutter.lip_clearance);
+            book.ask([chosen("gutter.back", gutter.back), clear], [chosen("gutter.front", gutter.front)], "a gutter's front before its back and the clearance");
         }
     }
 }

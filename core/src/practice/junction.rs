@@ -17,6 +17,12 @@ pub const CLEAT_SCREWS_BELOW_TAPE_EDGE: Length = Length::inches_64(32);
 /// The edge of a drip stands this far out from its face: 1/2 in.
 pub const DRIP_CLEARS_FACE: Length = Length::inches_64(32);
 
+/// The nose of the panels keeps at least this far behind a gutter's front lip, in the heat: 1/2 in. Common practice, no published source.
+pub const GUTTER_LIP_CLEARANCE: Length = Length::inches_64(32);
+
+/// A gutter's front lip stands at least this far below the plane of the roof, plumb: 1/2 in. Common practice, no published source.
+pub const GUTTER_LIP_BELOW_PLANE: Length = Length::inches_64(32);
+
 /// A flange's edge turns down square to the flange: 90 degrees.
 pub const DRIP_TURN: Angle = Angle::SQUARE;
 
