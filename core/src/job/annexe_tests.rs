@@ -2,10 +2,10 @@
 
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{ANNEXE, annexe_json, annexe_with, at, work};
+use super::test_jobs::{ANNEXE, annexe_json, annexe_with, at, near, refused, work};
 use super::*;
 use crate::assembly::{CopingCornerKind, CopingMeets, Fixing};
-use crate::error::{Error, ErrorKind};
+use crate::error::ErrorKind;
 use crate::junction::{CopingHold, FixedLine};
 use crate::record::Calculation;
 use crate::units::Length;
@@ -13,16 +13,6 @@ use serde_json::{Value, json};
 
 fn annexe() -> Packet {
     Job::from_json(ANNEXE).unwrap().compute().unwrap()
-}
-
-fn refused(json: &Value) -> Error {
-    let e = work(json).map(|p| p.summary).expect_err("refused");
-    assert_ne!(e.kind(), ErrorKind::Internal, "{e}");
-    e
-}
-
-fn near(a: Length, mm: f64) -> bool {
-    (a.mm() - mm).abs() < 1e-6
 }
 
 #[test]

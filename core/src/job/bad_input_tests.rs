@@ -2,17 +2,11 @@
 
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{DEMO, at, demo_json, demo_with, work};
+use super::test_jobs::{DEMO, at, demo_json, demo_with, refused, work};
 use super::*;
 use crate::error::{Error, ErrorKind};
 use crate::record::Calculation;
 use serde_json::{Value, json};
-
-fn refused(json: &Value) -> Error {
-    let e = work(json).map(|p| p.summary).expect_err("refused");
-    assert_ne!(e.kind(), ErrorKind::Internal, "{e}");
-    e
-}
 
 fn text_refused(text: &[u8]) -> Error {
     Job::from_json(text).and_then(|job| job.compute()).map(|p| p.summary).expect_err("refused")

@@ -2,10 +2,10 @@
 
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{MALTINGS, at, plane, work};
+use super::test_jobs::{MALTINGS, at, changed, inch, near, plane, refused, work};
 use super::*;
 use crate::assembly::{Fixing, PairRule};
-use crate::error::{Error, ErrorKind};
+use crate::error::ErrorKind;
 use crate::junction::Side;
 use crate::layout::EdgeUse;
 use crate::panel::{Hold, Reach};
@@ -24,25 +24,7 @@ fn maltings() -> Packet {
 }
 
 fn maltings_with(changes: &[(&str, Value)]) -> Value {
-    let mut json: Value = serde_json::from_slice(MALTINGS).unwrap();
-    for (path, value) in changes {
-        *at(&mut json, path) = value.clone();
-    }
-    json
-}
-
-fn refused(json: &Value) -> Error {
-    let e = work(json).map(|p| p.summary).expect_err("refused");
-    assert_ne!(e.kind(), ErrorKind::Internal, "{e}");
-    e
-}
-
-fn inch(v: f64) -> f64 {
-    v * 25.4
-}
-
-fn near(a: Length, mm: f64) -> bool {
-    (a.mm() - mm).abs() < 1e-6
+    changed(MALTINGS, changes)
 }
 
 /// At 3:12 a run of 4 is sqrt(17) up the slope, by Pythagoras.

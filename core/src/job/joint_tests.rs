@@ -2,9 +2,9 @@
 
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{ROPEWALK, at, work};
+use super::test_jobs::{ROPEWALK, changed, inch, near, refused, work};
 use super::*;
-use crate::error::{Error, ErrorKind};
+use crate::error::ErrorKind;
 use crate::junction::Side;
 use crate::layout::EdgeUse;
 use crate::panel::{Hold, Reach};
@@ -18,25 +18,7 @@ fn ropewalk() -> Packet {
 }
 
 fn ropewalk_with(changes: &[(&str, Value)]) -> Value {
-    let mut json: Value = serde_json::from_slice(ROPEWALK).unwrap();
-    for (path, value) in changes {
-        *at(&mut json, path) = value.clone();
-    }
-    json
-}
-
-fn refused(json: &Value) -> Error {
-    let e = work(json).map(|p| p.summary).expect_err("refused");
-    assert_ne!(e.kind(), ErrorKind::Internal, "{e}");
-    e
-}
-
-fn inch(v: f64) -> f64 {
-    v * 25.4
-}
-
-fn near(a: Length, mm: f64) -> bool {
-    (a.mm() - mm).abs() < 1e-6
+    changed(ROPEWALK, changes)
 }
 
 #[test]

@@ -19,13 +19,13 @@ use crate::units::Length;
 /// ```
 /// use seamwright::job::{Job, JointHold};
 /// use seamwright::record::Calculation;
-/// use seamwright::units::Length;
+/// use seamwright::units::{Length, LengthUnit};
 /// let mut job = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/ropewalk_job.json")))?;
-/// let moves = |job: &Job| job.compute().map(|p| p.junction("expansion joint 1").and_then(|j| j.moves).map(|m| m.closes.mm()).unwrap_or_default());
-/// let all = moves(&job)?;
+/// let closes = |job: &Job| job.compute().map(|p| p.junction("expansion joint 1").and_then(|j| j.moves).map(|m| m.closes).unwrap_or_default());
+/// let all = closes(&job)?.get(LengthUnit::Millimetre);
 /// // Held in its middle, the plane on the east moves half as far: three quarters of both are left.
 /// job.joint_holds = vec![JointHold { line: "expansion joint 1".into(), plane: "south east".into(), to_fixed: Length::parse("30' 6\"")? }];
-/// assert!((moves(&job)? - 0.75 * all).abs() < 1e-6);
+/// assert!((closes(&job)?.get(LengthUnit::Millimetre) - 0.75 * all).abs() < 1e-6);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]

@@ -3,8 +3,9 @@
 #![cfg(feature = "serde")]
 
 use super::{Job, Packet};
-use crate::error::Error;
+use crate::error::{Error, ErrorKind};
 use crate::record::Calculation;
+use crate::units::Length;
 use serde_json::{Value, json};
 use std::sync::LazyLock;
 
@@ -51,6 +52,31 @@ pub(super) fn read(json: &Value) -> Result<Job, Error> {
 
 pub(super) fn work(json: &Value) -> Result<Packet, Error> {
     read(json)?.compute()
+}
+
+/// What is said of a job that is refused, which is never that the library is at fault.
+pub(super) fn refused(json: &Value) -> Error {
+    let e = work(json).map(|p| p.summary).expect_err("refused");
+    assert_ne!(e.kind(), ErrorKind::Internal, "{e}");
+    e
+}
+
+/// Whether a length is this many millimetres, to a nanometre.
+pub(super) fn near(a: Length, mm: f64) -> bool {
+    (a.mm() - mm).abs() < 1e-6
+}
+
+pub(super) fn inch(v: f64) -> f64 {
+    v * 25.4
+}
+
+/// A job with some values replaced.
+pub(super) fn changed(job: &[u8], changes: &[(&str, Value)]) -> Value {
+    let mut json: Value = serde_json::from_slice(job).unwrap();
+    for (path, value) in changes {
+        *at(&mut json, path) = value.clone();
+    }
+    json
 }
 
 /// The value at this path, written as errors write it; null where a field is not there yet.

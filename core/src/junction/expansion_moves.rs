@@ -10,11 +10,11 @@ use crate::units::Length;
 /// ```
 /// use seamwright::job::Job;
 /// use seamwright::record::Calculation;
-/// use seamwright::units::Length;
+/// use seamwright::units::LengthUnit;
 /// let packet = Job::from_json(include_bytes!(concat!(env!("CARGO_MANIFEST_DIR"), "/examples/ropewalk_job.json")))?.compute()?;
 /// let moves = packet.junction("expansion joint 1").and_then(|j| j.moves).expect("it is a joint");
 /// // 122 ft of steel, 90 degF up and 90 degF down at 6.7e-6 /degF: 0.8828 in.
-/// assert!((moves.closes.mm() - 6.7e-6 * 122.0 * 304.8 * 90.0).abs() < 1e-6 && moves.opens == moves.closes);
+/// assert!((moves.closes.get(LengthUnit::Millimetre) - 6.7e-6 * 122.0 * 304.8 * 90.0).abs() < 1e-6 && moves.opens == moves.closes);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]

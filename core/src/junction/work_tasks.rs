@@ -176,9 +176,9 @@ const SIDEWALL: &[Task] = &[
         "Set the wall flashing from the bottom up, with the kick-out at its foot first where the eave dies into the wall.",
         &["flashing"],
         &["panels", "Z", "flange tape", "reglet"],
-        &["trim's edge"],
+        &["trim's edge", "leg, top edge"],
     ),
-    task("Rivet or fasten the flange.", &["flange fastened"], &["flashing"], &["leg, top edge", "fasteners of the flange"]),
+    task("Rivet or fasten the flange.", &["flange fastened"], &["flashing"], &["fasteners of the flange"]),
     with("leg fasteners", task("Fasten the leg near its top.", &["leg fastened"], &["flange fastened"], &["leg fasteners"])),
     task(COVER, &["cover"], &["flange fastened", "leg fastened"], &["cladding"]),
 ];

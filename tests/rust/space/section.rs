@@ -433,6 +433,9 @@ impl<'a> Section<'a> {
             self.near("the reglet", self.frame.along(wall, corner), top + length(&reglet["above_leg"]));
             self.near("the reglet's line", self.struck("second", "reglet"), self.frame.along(wall, corner));
             self.near("the reglet's bead", self.at("second", "reglet bead"), self.frame.along(wall, corner));
+            if let Some(wedges) = self.along("second", "reglet wedges") {
+                self.near("the reglet's wedges", length(&wedges["from_line"]), self.frame.along(wall, corner));
+            }
             self.least("the lap over the leg", top - self.frame.along(wall, foot), length_or(&reglet["least_lap"]["least"], 101.6));
             self.least("the leg's fasteners behind the counterflashing", fasteners, self.frame.along(wall, foot));
         }
