@@ -254,12 +254,14 @@ def test_trims_are_cut_as_they_run() -> None:
 def test_the_order_counts_the_parts() -> None:
     p = packet()
 
-    def count(group: str) -> int:
-        return sum(line.count for line in p.order if line.group == group)
+    def count(group: str, unit: str | None = None) -> int:
+        return sum(line.count for line in p.order if line.group == group and unit in (None, line.unit))
 
     clips = sum(of.schedule.clips for of in p.clips)
     screws = sum(of.schedule.screws for of in p.clips) + sum(row.count for j in p.junctions for row in j.along.rows)
-    assert (count("panels"), count("trims"), count("closures")) == (p.summary.pieces, p.summary.sticks, p.summary.closures)
+    assert (count("panels"), count("trims", "stick"), count("closures")) == (p.summary.pieces, p.summary.sticks, p.summary.closures)
+    # What is no stick is a kick-out, one at the foot of the one sidewall that dies into its wall.
+    assert [(line.item, line.count) for line in p.order if line.group == "trims" and line.unit != "stick"] == [("kick-out", 1)]
     assert (count("clips"), count("fasteners")) == (clips, screws)
     assert {line.engineered is None for line in p.order if line.group in ("clips", "fasteners")} == {False}
     for of in p.clips:

@@ -42,6 +42,17 @@ GIVES = 25.4 / 32
 TOUCH = 1e-6
 # The demo's trims: where a hem lies between two sheets, they are this far apart.
 SHEET = 25.4 * 0.0276
+# What must stay within or beyond another length is drawn on its own side of what it is: tape within a cleat's foot, a fold under its tongue.
+SPREADS = {
+    "set_back": (0.0, 1.0),
+    "flange": (1.1, 1.5),
+    "clears": (1.3, 1.7),
+    "clear_width": (1.0, 1.1),
+    "face": (1.0, 1.1),
+    "tape_width": (0.95, 1.0),
+    "fold": (0.97, 1.0),
+    "tongue": (1.0, 1.08),
+}
 FIXED = ("thickness", "clearance", "rule", "upstand", "under_panels", "panel_margin", "above_pan", "cricket", "minimum")
 
 
@@ -50,7 +61,7 @@ def spread(value: Any, name: str, draw: random.Random) -> Any:
     if isinstance(value, dict):
         return {n: v if n in FIXED or n.startswith("least") else spread(v, n, draw) for n, v in value.items()}
     if isinstance(value, str) and value.endswith(('"', " in", " mm")):
-        low, high = {"set_back": (0.0, 1.0), "flange": (1.1, 1.5), "clears": (1.3, 1.7), "clear_width": (1.0, 1.1), "face": (1.0, 1.1)}.get(name, (0.97, 1.08))
+        low, high = SPREADS.get(name, (0.97, 1.08))
         return f"{Length(value).get('mm') * draw.uniform(low, high):.6f} mm"
     return value
 
