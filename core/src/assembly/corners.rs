@@ -301,7 +301,7 @@ impl<'a> Corners<'a> {
 
     /// The expansion joint at a corner that parts lines of this one's kind, by its number.
     fn joint_between(&self, line: &Line, cluster: &[Place]) -> Option<(usize, &'a Line)> {
-        let is_joint = |l: &Line| matches!(l.kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross) && l.kind != line.kind;
+        let is_joint = |l: &Line| l.kind.is_expansion_joint() && l.kind != line.kind;
         cluster.iter().filter_map(|k| Some((k.line, self.lines.get(k.line)?))).find(|(_, l)| is_joint(l))
     }
 

@@ -45,11 +45,7 @@ pub(super) fn crew_sheet(packet: &Packet, junction: &JunctionItem, drawing: &Jun
         [Some(junction.first), junction.second].into_iter().flatten().filter_map(|s| packet.planes.get(s.plane).map(|p| p.name.as_str())).collect();
     let title = format!("{}, {}: {}", junction.name, planes.join(" to "), long.string(junction.along.length)?);
     // A transition is long: smaller than this its drawing could not be read.
-    let height = if matches!(junction.kind, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross) {
-        118_000
-    } else {
-        82_000
-    };
+    let height = if junction.kind.parts_a_slope() { 118_000 } else { 82_000 };
     let mut sheet = CrewSheet { title, job: packet.job.clone(), ..CrewSheet::default() };
     sheet.drawings = vec![drawing.clone().for_sheet().figure(Length::micrometres(185_000), Length::micrometres(height))?.svg()?];
     for (key, struck) in drawing.lines().iter().zip(&junction.along.struck) {

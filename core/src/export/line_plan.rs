@@ -323,7 +323,7 @@ impl<'a> LinePlan<'a> {
     fn is_above(&self, side: &PlanSide<'_>) -> bool {
         let rises = match self.kind {
             LineKind::Eave | LineKind::Valley | LineKind::CurbBack | LineKind::Rake | LineKind::ExpansionAlong => true,
-            LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross => side.side == Side::Second,
+            kind if kind.parts_a_slope() => side.side == Side::Second,
             _ => false,
         };
         rises != self.is_turned(side.side)

@@ -40,13 +40,9 @@ pub struct JointHold {
     pub to_fixed: Length,
 }
 
-const fn is_joint(kind: LineKind) -> bool {
-    matches!(kind, LineKind::ExpansionAlong | LineKind::ExpansionAcross)
-}
-
 /// Kinds whose upper deck is where the roof has it.
 const fn lies_on_upper_deck(kind: LineKind) -> bool {
-    matches!(kind, LineKind::Step | LineKind::SteepToShallow | LineKind::ShallowToSteep)
+    kind.parts_a_slope() && !kind.is_expansion_joint()
 }
 
 /// What builds each plane's deck up: the packing of the joint across the panels below it.
@@ -89,7 +85,7 @@ impl Job {
     /// Whether what holds planes beside joints names those that the roof has.
     pub(super) fn check_joint_holds(&self, roof: &Roof) -> Result<(), Error> {
         let mut faults = Faults::default();
-        let joints = || roof.lines().iter().filter(|l| is_joint(l.kind));
+        let joints = || roof.lines().iter().filter(|l| l.kind.is_expansion_joint());
         let name = |plane: usize| roof.planes().get(plane).map_or("", |p| p.name());
         for (i, hold) in self.joint_holds.iter().enumerate() {
             let path = format!("joint_holds[{i}]");

@@ -23,11 +23,9 @@ pub(super) struct Order {
 
 /// The first side of a transition, of a step and of a joint across the panels is the lower plane; elsewhere the order is the roof's own.
 pub(super) fn order(line: &Line) -> Order {
-    match (line.kind, line.crossing()) {
-        (LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross, Some((upper, lower))) => {
-            Order { first: lower, second: Some(upper) }
-        }
-        _ => Order { first: line.side.plane, second: line.other().map(|s| s.plane) },
+    match line.crossing().filter(|_| line.kind.parts_a_slope()) {
+        Some((upper, lower)) => Order { first: lower, second: Some(upper) },
+        None => Order { first: line.side.plane, second: line.other().map(|s| s.plane) },
     }
 }
 

@@ -139,6 +139,16 @@ impl LineKind {
             LineKind::Unknown => "unknown",
         }
     }
+
+    /// Whether it parts a slope into a lower plane, which its section has first, and an upper one.
+    pub(crate) const fn parts_a_slope(self) -> bool {
+        matches!(self, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross)
+    }
+
+    /// Whether it is a joint at which the metal of both sides moves.
+    pub(crate) const fn is_expansion_joint(self) -> bool {
+        matches!(self, LineKind::ExpansionAlong | LineKind::ExpansionAcross)
+    }
 }
 
 impl fmt::Display for LineKind {
