@@ -3,7 +3,7 @@
 use super::coping_walls::TeeOnRun;
 use super::fastener_rows::FastenerRun;
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Along, Bites, Coping, Side, Solved, WallRule};
+use crate::junction::{Along, Bites, Coping, LeastRule, Side, Solved};
 use crate::movement::HeatRange;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::trim::Profile;
@@ -58,13 +58,13 @@ pub struct CopingTee {
 ///
 /// ```
 /// use seamwright::assembly::CopingJoint;
-/// use seamwright::junction::WallRule;
+/// use seamwright::junction::LeastRule;
 /// use seamwright::practice::movement as practice;
 /// use seamwright::units::Length;
 /// let joint = CopingJoint {
 ///     plate: Length::inches(12),
-///     plate_lap: WallRule::UFGS_PLATE_LAP,
-///     gap: WallRule::UFGS_END_GAP,
+///     plate_lap: LeastRule::UFGS_PLATE_LAP,
+///     gap: LeastRule::UFGS_END_GAP,
 ///     clearance: practice::CLEARANCE,
 ///     beads: 2,
 ///     bead_width: Length::parse("3/8\"")?,
@@ -80,9 +80,9 @@ pub struct CopingJoint {
     /// Length of the plate along the run.
     pub plate: Length,
     /// How far it must lie under each piece when the gap is widest.
-    pub plate_lap: WallRule,
+    pub plate_lap: LeastRule,
     /// How wide the gap must be when laid.
-    pub gap: WallRule,
+    pub gap: LeastRule,
     /// What of the gap must stay in the heat.
     pub clearance: Length,
     /// Beads of sealant under each of the two pieces.
@@ -104,7 +104,7 @@ pub struct CopingJoint {
 ///
 /// ```
 /// use seamwright::assembly::{CopingEnd, CopingJoint, CopingRun};
-/// use seamwright::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, TrimSheet, WallRule};
+/// use seamwright::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, TrimSheet, LeastRule};
 /// use seamwright::movement::HeatRange;
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::{junction as practice, movement};
@@ -120,7 +120,7 @@ pub struct CopingJoint {
 ///     hem: inch("7/8\"")?,
 ///     hem_gap: (sheet.thickness + practice::HOOKED_HEM_ROOM).length()?,
 ///     short_of_fold: inch("1/16\"")?,
-///     engagement: WallRule::UFGS_HOOK.least,
+///     engagement: LeastRule::UFGS_HOOK.least,
 /// };
 /// let side = CopingSide { behind: Length::ZERO, depth: inch("4\"")?, kick: Angle::parse("40 deg")?, clears: inch("3/4\"")?, hold: CopingHold::Cleat(cleat), over: None };
 /// let detail = CopingDetail { sheet, bed: Length::mils(40), fall: Pitch::parse("1:12")?, roof_side: side.clone(), outside: side };
@@ -128,13 +128,13 @@ pub struct CopingJoint {
 ///     coping: Coping { thickness: Length::inches(8), detail },
 ///     run: Length::feet(42),
 ///     ends: [CopingEnd::Corner { leg: Length::inches(18) }, CopingEnd::Free],
-///     corner_leg: WallRule::UFGS_CORNER_LEG,
+///     corner_leg: LeastRule::UFGS_CORNER_LEG,
 ///     piece: Length::feet(10),
 ///     least_piece: Length::feet(2),
 ///     joint: CopingJoint {
 ///         plate: Length::inches(12),
-///         plate_lap: WallRule::UFGS_PLATE_LAP,
-///         gap: WallRule::UFGS_END_GAP,
+///         plate_lap: LeastRule::UFGS_PLATE_LAP,
+///         gap: LeastRule::UFGS_END_GAP,
 ///         clearance: movement::CLEARANCE,
 ///         beads: 2,
 ///         bead_width: inch("3/8\"")?,
@@ -168,7 +168,7 @@ pub struct CopingRun {
     /// Its ends.
     pub ends: [CopingEnd; 2],
     /// How long the legs of corner pieces must be.
-    pub corner_leg: WallRule,
+    pub corner_leg: LeastRule,
     /// The longest piece.
     pub piece: Length,
     /// The shortest piece worth setting; a shorter rest is shared with the piece before it.

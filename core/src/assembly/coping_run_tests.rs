@@ -2,7 +2,7 @@
 
 use super::{CopingEnd, CopingJoint, CopingRun, CopingTee};
 use crate::error::ErrorKind;
-use crate::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, Side, TrimSheet, WallRule};
+use crate::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingSide, FastenerRow, LeastRule, Side, TrimSheet};
 use crate::movement::HeatRange;
 use crate::practice::{junction as practice, movement};
 use crate::record::Calculation;
@@ -23,7 +23,7 @@ fn run() -> CopingRun {
         hem: len("7/8\""),
         hem_gap: (sheet.thickness + practice::HOOKED_HEM_ROOM).length().unwrap(),
         short_of_fold: len("1/16\""),
-        engagement: WallRule::UFGS_HOOK.least,
+        engagement: LeastRule::UFGS_HOOK.least,
     };
     let kick = Angle::degrees_from(40.0).unwrap();
     let side = CopingSide { behind: Length::ZERO, depth: len("4\""), kick, clears: len("3/4\""), hold: CopingHold::Cleat(cleat), over: None };
@@ -32,13 +32,13 @@ fn run() -> CopingRun {
         coping: Coping { thickness: len("8\""), detail },
         run: Length::feet(40),
         ends: [CopingEnd::Free; 2],
-        corner_leg: WallRule::UFGS_CORNER_LEG,
+        corner_leg: LeastRule::UFGS_CORNER_LEG,
         piece: Length::feet(10),
         least_piece: Length::feet(2),
         joint: CopingJoint {
             plate: len("12\""),
-            plate_lap: WallRule::UFGS_PLATE_LAP,
-            gap: WallRule::UFGS_END_GAP,
+            plate_lap: LeastRule::UFGS_PLATE_LAP,
+            gap: LeastRule::UFGS_END_GAP,
             clearance: movement::CLEARANCE,
             beads: 2,
             bead_width: len("3/8\""),

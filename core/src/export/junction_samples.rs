@@ -7,10 +7,10 @@ use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
     ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
-    JointSide, Levels, OffsetCleat, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge,
-    RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step,
-    StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide,
-    ValleyWidening, WallCover, WallLeg, WallRule, WideningPan,
+    JointSide, LeastRule, Levels, OffsetCleat, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail,
+    RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved,
+    SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook,
+    ValleySide, ValleyWidening, WallCover, WallLeg, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -103,7 +103,7 @@ fn face(depth: &str) -> Result<DripFace, Error> {
 fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
     Ok(TopEnd {
         flange: inch(flange)?,
-        cover: WallRule::UFGS_UNSOLDERED,
+        cover: LeastRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: inch("3/4")?, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         closure: TopClosure {
             set_back: practice::closure::SET_BACK,
@@ -152,22 +152,22 @@ fn wall(is_let_in: bool) -> Result<WallLeg, Error> {
     let cover = if is_let_in {
         WallCover::Reglet(Box::new(Counterflashing {
             tongue: inch("2")?,
-            rule: WallRule::UFGS_INTO_WALL,
+            rule: LeastRule::UFGS_INTO_WALL,
             above_leg: inch("1")?,
             face: inch("5")?,
-            least_lap: WallRule::LAP_OVER_LEG,
+            least_lap: LeastRule::LAP_OVER_LEG,
             hem: jp::EDGE_HEM,
             wedges: Some(FastenerRow::UFGS_WEDGES),
             bead_width: inch("1/4")?,
             bead_depth: inch("1/4")?,
         }))
     } else {
-        WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("1")? }
+        WallCover::Cladding { lap: inch("7")?, rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: inch("1")? }
     };
     Ok(WallLeg {
         leg: inch("10")?,
         stands_out: inch("1/8")?,
-        upstand: WallRule::UFGS_UPSTAND,
+        upstand: LeastRule::UFGS_UPSTAND,
         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: inch("1")?,
         cover,
@@ -202,8 +202,8 @@ fn eave() -> Result<Sample, Error> {
     let detail = EaveDetail {
         sheet: SHEET,
         flange: DeckFlange { width: inch("4")?, lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: inch("1")? },
-        on_deck: WallRule::IRC_OVER_EDGE_METAL,
-        below_deck: WallRule::IRC_BELOW_DECK,
+        on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+        below_deck: LeastRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face("4")?,
         strip: HookStrip { sheet: SHEET, width: inch("4")?, fasteners: row(), fasteners_from_edge: inch("1")? },
@@ -226,7 +226,7 @@ fn rake(name: &'static str, stands: RakeStand) -> Result<Sample, Error> {
     let on_deck = stands == RakeStand::OnDeck;
     let (tape_width, tape) = if on_deck { (Length::ZERO, Length::ZERO) } else { (inch("7/8")?, inch("1/16")?) };
     let detail = RakeDetail {
-        below_deck: WallRule::IRC_BELOW_DECK,
+        below_deck: LeastRule::IRC_BELOW_DECK,
         edge_from_line: if on_deck { inch("1 1/4")? } else { inch("1/2")? },
         turn_up: inch("1 3/4")?,
         seam_room: inch("1")?,
@@ -243,7 +243,7 @@ fn rake(name: &'static str, stands: RakeStand) -> Result<Sample, Error> {
         },
         sheet: SHEET,
         inner: RakeInnerEdge { cover: inch("1/8")?, drop: inch("1")?, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
-        z_cover: WallRule::COVER_OF_Z,
+        z_cover: LeastRule::COVER_OF_Z,
         rivets: row(),
         trim_tape_width: inch("7/8")?,
         face: face("3")?,
@@ -260,7 +260,7 @@ fn ridge(name: &'static str, first: &str, second: &str, vent: RidgeVent) -> Resu
 
 fn high_side() -> Result<Sample, Error> {
     let input =
-        HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")?, below_deck: WallRule::IRC_BELOW_DECK } };
+        HighSide { roof: roof("2:12")?, detail: HighSideDetail { end: riveted("8")?, sheet: SHEET, face: face("4")?, below_deck: LeastRule::IRC_BELOW_DECK } };
     sample("high side", "junction.high-side", &input, plane(rise("2:12")?)?, Other::Fascia { fall: Angle::SQUARE })
 }
 
@@ -286,12 +286,12 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
     // A pan without a hole is held by its hems.
     let edge_cleats = matches!(hook, ValleyHook::ReceiverFold { .. }).then_some(FastenerRow::UFGS_CLEATS);
-    let side = ValleySide { leg, least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
+    let side = ValleySide { leg, least_leg: LeastRule::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
         open_width: jp::VALLEY_OPEN_WIDTH,
-        least_open_width: WallRule::VALLEY_OPEN,
+        least_open_width: LeastRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_hem: jp::EDGE_HEM,
@@ -352,7 +352,7 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         (PanelSide::Flat, flange, Length::ZERO)
     };
     let detail = SidewallDetail {
-        cover: WallRule::SIDE_COVER,
+        cover: LeastRule::SIDE_COVER,
         sheet: SHEET,
         edge,
         edge_from_wall: inch("1/2")?,
@@ -374,11 +374,11 @@ fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
     let hook = if on_cleat { ValleyHook::OffsetCleat { cleat: offset_cleat()?, least_screw_height: jp::VALLEY_SCREW_HEIGHT_LEAST } } else { receiver()? };
     let detail = CurbBackDetail {
         sheet: SHEET,
-        wall: WallLeg { cover: WallCover::Cladding { lap: inch("7")?, rule: WallRule::UFGS_BEHIND_CLADDING, clearance: inch("2")? }, ..wall(false)? },
+        wall: WallLeg { cover: WallCover::Cladding { lap: inch("7")?, rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: inch("2")? }, ..wall(false)? },
         reach: inch("18")?,
         top_edge: TopEdge { hem: jp::EDGE_HEM, screws_below: inch("1")?, screws: row() },
-        under_panels: WallRule::UFGS_UNDER_COVERING,
-        least_beyond: WallRule::BEYOND_HOOK,
+        under_panels: LeastRule::UFGS_UNDER_COVERING,
+        least_beyond: LeastRule::BEYOND_HOOK,
         clear_width: inch("6")?,
         least_clear_width: inch("6")?,
         seam_cut_back: inch("1 1/4")?,
@@ -403,7 +403,7 @@ fn coping(name: &'static str, is_screwed: bool) -> Result<Sample, Error> {
         hem: inch("7/8")?,
         hem_gap: (Length::mils(28) + jp::HOOKED_HEM_ROOM).length()?,
         short_of_fold: inch("1/16")?,
-        engagement: WallRule::UFGS_HOOK.least,
+        engagement: LeastRule::UFGS_HOOK.least,
     });
     let screws = CopingHold::Screws(SlottedScrews {
         row: FastenerRow { spacing: inch("24")?, source: Source::CommonPractice },
@@ -413,7 +413,7 @@ fn coping(name: &'static str, is_screwed: bool) -> Result<Sample, Error> {
         slot: inch("1/2")?,
         travel: inch("1/8")?,
     });
-    let over = Some(CopingLap { below_top: inch("1/2")?, rule: WallRule::LAP_OVER_LEG });
+    let over = Some(CopingLap { below_top: inch("1/2")?, rule: LeastRule::LAP_OVER_LEG });
     let roof_side = CopingSide { behind: Length::mils(24), over, ..coping_side(if is_screwed { screws } else { cleat.clone() })? };
     let fall = Pitch::parse("1:12")?;
     let detail = CopingDetail { sheet: SHEET, bed: Length::mils(40), fall, roof_side, outside: coping_side(cleat)? };
@@ -427,10 +427,10 @@ fn step() -> Result<Sample, Error> {
         sheet: SHEET,
         stands_out: inch("1/8")?,
         below_edge: inch("1")?,
-        upstand: WallRule::UFGS_UPSTAND,
+        upstand: LeastRule::UFGS_UPSTAND,
         fasteners: FastenerRow::UFGS_WALL_LEG,
         fasteners_below_top: inch("1")?,
-        lap: WallRule::LAP_OVER_LEG,
+        lap: LeastRule::LAP_OVER_LEG,
         clearance: inch("1")?,
     };
     let upper = StepUpper {
@@ -467,12 +467,12 @@ fn expansion_along() -> Result<Sample, Error> {
         curb_height: inch("8 1/2")?,
         edge_room: inch("1/8")?,
         turn_up: inch("8")?,
-        upstand: WallRule::UFC_UPSTAND,
+        upstand: LeastRule::UFC_UPSTAND,
         cleat_room: inch("1/8")?,
         cleat_fasteners: row(),
         fasteners_from_edge: inch("3/4")?,
         drop: inch("5")?,
-        lap: WallRule::LAP_OVER_LEG,
+        lap: LeastRule::LAP_OVER_LEG,
         hook: inch("2")?,
         engagement: practice::movement::ENGAGEMENT,
         play: inch("1/16")?,
@@ -502,7 +502,7 @@ fn expansion_across() -> Result<Sample, Error> {
         to_fixed: Length::feet(50),
         below_to_fixed: practice::movement::FAR_SIDE_TO_FIXED,
         range: range()?,
-        detail: ExpansionAcrossDetail { clearance: practice::movement::CLEARANCE, lap: WallRule::SLIDING_LAP, flashing },
+        detail: ExpansionAcrossDetail { clearance: practice::movement::CLEARANCE, lap: LeastRule::SLIDING_LAP, flashing },
     };
     let plane = plane(rise("3:12")?)?;
     sample("expansion joint across the panels", "junction.expansion-across", &joint, plane, Other::Plane(plane))

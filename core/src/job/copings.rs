@@ -8,7 +8,7 @@ use crate::assembly::{
     PlainWall, RunOfCoping,
 };
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Along, Coping, CopingDetail, JunctionTrim, Side, Solved, WallRule};
+use crate::junction::{Along, Coping, CopingDetail, JunctionTrim, LeastRule, Side, Solved};
 use crate::num;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Beyond, Line, Point, Roof, Wall};
@@ -37,7 +37,7 @@ pub struct CopingChoice {
     /// How long the legs of corner and tee pieces are made.
     pub corner: Length,
     /// How long they must be.
-    pub corner_leg: WallRule,
+    pub corner_leg: LeastRule,
     /// The joints between pieces.
     pub joint: CopingJoint,
     /// The longest piece of cleat.

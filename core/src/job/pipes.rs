@@ -6,7 +6,7 @@ use super::lay::PlaneLay;
 use super::plane_work::PlaneHeat;
 use crate::assembly::{Fixing, Hand};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{Along, AlongLine, BeadSize, Bites, FixedLine, Pipe, PipeBase, PipePlan, PipeShape, PipeSpacing, Side, UpperEdge, WallRule};
+use crate::junction::{Along, AlongLine, BeadSize, Bites, FixedLine, LeastRule, Pipe, PipeBase, PipePlan, PipeShape, PipeSpacing, Side, UpperEdge};
 use crate::layout::{ClearOf, EndPart, LaidPanel, Obstacle, Prefer, SeamClearance, Start};
 use crate::num;
 use crate::record::{Calculation, Recorder};
@@ -67,7 +67,7 @@ pub struct PipeDetail {
     pub collar_bead: BeadSize,
     /// How far it must be from the next pipe or curb of its plane; none where no rule asks for it.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-    pub apart: Option<WallRule>,
+    pub apart: Option<LeastRule>,
 }
 
 /// A round pipe through the roof.

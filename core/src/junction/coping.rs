@@ -20,7 +20,7 @@ use crate::units::{Angle, Length};
 /// What is chosen at a coping.
 ///
 /// ```
-/// use seamwright::junction::{ContinuousCleat, CopingDetail, CopingHold, CopingLap, CopingSide, FastenerRow, TrimSheet, WallRule};
+/// use seamwright::junction::{ContinuousCleat, CopingDetail, CopingHold, CopingLap, CopingSide, FastenerRow, TrimSheet, LeastRule};
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::junction as practice;
 /// use seamwright::units::{Angle, Length};
@@ -34,7 +34,7 @@ use crate::units::{Angle, Length};
 ///     hem: inch("7/8\"")?,
 ///     hem_gap: (sheet.thickness + practice::HOOKED_HEM_ROOM).length()?,
 ///     short_of_fold: inch("1/16\"")?,
-///     engagement: WallRule::UFGS_HOOK.least,
+///     engagement: LeastRule::UFGS_HOOK.least,
 /// };
 /// let side = CopingSide {
 ///     behind: Length::ZERO,
@@ -44,7 +44,7 @@ use crate::units::{Angle, Length};
 ///     hold: CopingHold::Cleat(cleat),
 ///     over: None,
 /// };
-/// let lap = CopingLap { below_top: Length::ZERO, rule: WallRule::LAP_OVER_LEG };
+/// let lap = CopingLap { below_top: Length::ZERO, rule: LeastRule::LAP_OVER_LEG };
 /// let detail = CopingDetail {
 ///     sheet,
 ///     bed: Length::mils(40),
@@ -80,7 +80,7 @@ pub struct CopingDetail {
 /// slots too short for the movement, two faces that are both screwed, and metal that reaches into the wall; each with by how much and the cure.
 ///
 /// ```
-/// use seamwright::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, FastenerRow, TrimSheet, WallRule};
+/// use seamwright::junction::{ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, FastenerRow, TrimSheet, LeastRule};
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Calculation;
@@ -95,7 +95,7 @@ pub struct CopingDetail {
 ///     hem: inch("7/8\"")?,
 ///     hem_gap: (sheet.thickness + practice::HOOKED_HEM_ROOM).length()?,
 ///     short_of_fold: inch("1/16\"")?,
-///     engagement: WallRule::UFGS_HOOK.least,
+///     engagement: LeastRule::UFGS_HOOK.least,
 /// };
 /// let side = CopingSide {
 ///     behind: Length::ZERO,
@@ -105,7 +105,7 @@ pub struct CopingDetail {
 ///     hold: CopingHold::Cleat(cleat),
 ///     over: None,
 /// };
-/// let lap = CopingLap { below_top: Length::ZERO, rule: WallRule::LAP_OVER_LEG };
+/// let lap = CopingLap { below_top: Length::ZERO, rule: LeastRule::LAP_OVER_LEG };
 /// let coping = Coping {
 ///     thickness: Length::inches(8),
 ///     detail: CopingDetail {

@@ -2,7 +2,7 @@
 
 use super::draft::{FastenerRow, TrimSheet, keep_under, refuse_short, within};
 use super::drip::{ContinuousCleat, DripFace, DripHem};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::parts::{Adjoining, Bites, LayoutLine, Side, Solved};
 use crate::error::{Error, Faults};
 use crate::record::{Recorder, Step};
@@ -99,9 +99,9 @@ impl CopingHold {
 /// What comes up a wall's face under its coping: the leg of the base flashing, or cladding.
 ///
 /// ```
-/// use seamwright::junction::{CopingLap, WallRule};
+/// use seamwright::junction::{CopingLap, LeastRule};
 /// use seamwright::units::Length;
-/// let lap = CopingLap { below_top: Length::parse("1/2\"")?, rule: WallRule::UFGS_BEHIND_CLADDING };
+/// let lap = CopingLap { below_top: Length::parse("1/2\"")?, rule: LeastRule::UFGS_BEHIND_CLADDING };
 /// assert!(lap.below_top < lap.rule.least);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
@@ -112,13 +112,13 @@ pub struct CopingLap {
     /// From the wall's top edge on this side down to its own top.
     pub below_top: Length,
     /// How far the face must come down over it, to the bend of the kick-out.
-    pub rule: WallRule,
+    pub rule: LeastRule,
 }
 
 /// One face of a coping.
 ///
 /// ```
-/// use seamwright::junction::{CopingHold, CopingLap, CopingSide, FastenerRow, SlottedScrews, WallRule};
+/// use seamwright::junction::{CopingHold, CopingLap, CopingSide, FastenerRow, SlottedScrews, LeastRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -130,7 +130,7 @@ pub struct CopingLap {
 ///     kick: Angle::parse("45 deg")?,
 ///     clears: practice::DRIP_CLEARS_FACE,
 ///     hold: CopingHold::Screws(SlottedScrews { row, above_bend: Length::inches(1), hem: practice::EDGE_HEM, shank, slot, travel }),
-///     over: Some(CopingLap { below_top: Length::inches(1), rule: WallRule::LAP_OVER_LEG }),
+///     over: Some(CopingLap { below_top: Length::inches(1), rule: LeastRule::LAP_OVER_LEG }),
 /// };
 /// assert_eq!(side.lap()?, Some(Length::inches(4)));
 /// # Ok::<(), seamwright::error::Error>(())

@@ -1,5 +1,5 @@
 use super::test_sections::{between, cleat, degrees, len, mm, near, paths, row, sheet, slope};
-use super::{Along, Bites, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Side, SlottedScrews, WallRule};
+use super::{Along, Bites, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, LeastRule, Side, SlottedScrews};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::pitch::Pitch;
@@ -17,7 +17,7 @@ pub(super) fn screws() -> SlottedScrews {
 
 /// On a wall of 8 in that falls by 1:12, with the leg of a base flashing behind the cleat of the roof side.
 pub(super) fn coping() -> Coping {
-    let lap = CopingLap { below_top: Length::ZERO, rule: WallRule::LAP_OVER_LEG };
+    let lap = CopingLap { below_top: Length::ZERO, rule: LeastRule::LAP_OVER_LEG };
     let roof_side = CopingSide { behind: len("0.6 mm"), over: Some(lap), ..side() };
     let detail = CopingDetail { sheet: sheet(), bed: len("1 mm"), fall: Pitch::parse("1:12").unwrap(), roof_side, outside: side() };
     Coping { thickness: len("8\""), detail }

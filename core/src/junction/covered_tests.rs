@@ -2,8 +2,8 @@
 
 use super::test_sections::{between as distance, len, paths, row};
 use super::{
-    Along, Bites, Counterflashing, DripEdge, FastenerRow, Headwall, HeadwallDetail, Hip, HipDetail, Levels, RidgeVent, RoofSide, SectionPoint, Side, Solved,
-    TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
+    Along, Bites, Counterflashing, DripEdge, FastenerRow, Headwall, HeadwallDetail, Hip, HipDetail, LeastRule, Levels, RidgeVent, RoofSide, SectionPoint, Side,
+    Solved, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg,
 };
 use crate::closure::Face;
 use crate::error::ErrorKind;
@@ -27,7 +27,7 @@ fn levels() -> Levels {
 fn end() -> TopEnd {
     TopEnd {
         flange: len("9\""),
-        cover: WallRule::UFGS_UNSOLDERED,
+        cover: LeastRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         closure: TopClosure {
             set_back: crate::practice::closure::SET_BACK,
@@ -61,10 +61,10 @@ pub(super) fn headwall(pitch: &str) -> Headwall {
     let wall = WallLeg {
         leg: len("10\""),
         stands_out: len("1/8\""),
-        upstand: WallRule::UFGS_UPSTAND,
+        upstand: LeastRule::UFGS_UPSTAND,
         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
         fasteners_below_top: len("1\""),
-        cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
+        cover: WallCover::Cladding { lap: len("7\""), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
     };
     Headwall {
         roof: RoofSide { pitch: Pitch::parse(pitch).unwrap(), levels: levels() },
@@ -75,10 +75,10 @@ pub(super) fn headwall(pitch: &str) -> Headwall {
 pub(super) fn reglet() -> Counterflashing {
     Counterflashing {
         tongue: len("2\""),
-        rule: WallRule::UFGS_INTO_WALL,
+        rule: LeastRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: WallRule::LAP_OVER_LEG,
+        least_lap: LeastRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
@@ -236,7 +236,7 @@ fn a_reglet_covers_the_leg() {
     w.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing { tongue: len("1 1/2\""), face: len("4\""), ..reglet() }));
     let e = w.compute().unwrap_err();
     assert_eq!(paths(&e), ["detail.wall.cover.reglet.tongue", "detail.wall.cover.reglet.face"]);
-    w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
+    w.detail.wall.cover = WallCover::Cladding { lap: len("5\""), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: len("6\"") };
     let e = w.compute().unwrap_err();
     assert_eq!((e.path(), e.others()[0].path()), ("detail.wall.cover.cladding.lap", "detail.wall.cover.cladding.clearance"));
 }
@@ -287,11 +287,11 @@ fn a_vented_headwall_lets_through_the_lesser_of_its_slot_and_its_webs() {
 }
 
 #[test]
-fn published_wall_rules() {
-    for rule in WallRule::ALL {
+fn published_least_rules() {
+    for rule in LeastRule::ALL {
         assert!(rule.least.is_positive() && matches!(rule.source, Source::Published(_)), "{rule:?}");
     }
-    assert_eq!(WallRule::UFGS_UPSTAND.source.to_string(), "UFGS-07600, 3.1.11");
+    assert_eq!(LeastRule::UFGS_UPSTAND.source.to_string(), "UFGS-07600, 3.1.11");
 }
 
 #[cfg(feature = "serde")]
@@ -353,7 +353,7 @@ proptest! {
         w.detail.end.drip.above_pan = Length::ZERO;
         w.detail.wall.stands_out = Length::micrometres(out * 1000);
         w.detail.wall.leg = Length::micrometres(leg * 1000);
-        w.detail.wall.upstand = WallRule::given("upstand", Length::ZERO, Source::user());
+        w.detail.wall.upstand = LeastRule::given("upstand", Length::ZERO, Source::user());
         let solved = w.compute().unwrap();
         let flashing = solved.trim("headwall flashing").unwrap();
         let [_, edge, bend, top] = flashing.corners[..] else { panic!() };

@@ -6,7 +6,7 @@
 use super::cautions::{CRICKET_REQUIRED, RECEIVER_STANDS_UP, WATER_DAMS_BEHIND};
 use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{LayoutLine, Side, Solved};
@@ -57,7 +57,7 @@ impl CricketRule {
 ///
 /// ```
 /// use seamwright::junction::{
-///     CricketRule, CurbBackDetail, FastenerRow, OffsetCleat, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg, WallRule,
+///     CricketRule, CurbBackDetail, FastenerRow, OffsetCleat, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg, LeastRule,
 /// };
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::record::Source;
@@ -69,15 +69,15 @@ impl CricketRule {
 ///     wall: WallLeg {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::ZERO,
-///         upstand: WallRule::UFGS_UPSTAND,
+///         upstand: LeastRule::UFGS_UPSTAND,
 ///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
-///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
+///         cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
 ///     },
 ///     reach: Length::inches(18),
 ///     top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
-///     under_panels: WallRule::UFGS_UNDER_COVERING,
-///     least_beyond: WallRule::BEYOND_HOOK,
+///     under_panels: LeastRule::UFGS_UNDER_COVERING,
+///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     clear_width: Length::inches(6),
 ///     least_clear_width: Length::inches(6),
 ///     seam_cut_back: Length::parse("1 1/4\"")?,
@@ -116,10 +116,10 @@ pub struct CurbBackDetail {
     /// The pan's top edge.
     pub top_edge: TopEdge,
     /// How far the pan must reach under the panels, from their nose to its top edge.
-    pub under_panels: WallRule,
-    /// How far the pan must reach beyond what the panels hook; in a job file [`WallRule::BEYOND_HOOK`] unless given.
+    pub under_panels: LeastRule,
+    /// How far the pan must reach beyond what the panels hook; in a job file [`LeastRule::BEYOND_HOOK`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
-    pub least_beyond: WallRule,
+    pub least_beyond: LeastRule,
     /// From the low line up to the panels' nose, at the laying temperature.
     pub clear_width: Length,
     /// How wide the pan must lie open, so that it can be cleaned.
@@ -143,7 +143,7 @@ pub struct CurbBackDetail {
 /// ```
 /// use seamwright::junction::{
 ///     CricketRule, CurbBack, CurbBackDetail, FastenerRow, Levels, OffsetCleat, RoofSide, Side, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg,
-///     WallRule,
+///     LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::{junction as practice, panel};
@@ -159,15 +159,15 @@ pub struct CurbBackDetail {
 ///         wall: WallLeg {
 ///             leg: Length::inches(9),
 ///             stands_out: Length::ZERO,
-///             upstand: WallRule::UFGS_UPSTAND,
+///             upstand: LeastRule::UFGS_UPSTAND,
 ///             fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///             fasteners_below_top: Length::inches(1),
-///             cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
+///             cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(2) },
 ///         },
 ///         reach: Length::inches(18),
 ///         top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: Length::inches(1), screws: row.clone() },
-///         under_panels: WallRule::UFGS_UNDER_COVERING,
-///         least_beyond: WallRule::BEYOND_HOOK,
+///         under_panels: LeastRule::UFGS_UNDER_COVERING,
+///         least_beyond: LeastRule::BEYOND_HOOK,
 ///         clear_width: Length::inches(6),
 ///         least_clear_width: Length::inches(6),
 ///         seam_cut_back: Length::parse("1 1/4\"")?,

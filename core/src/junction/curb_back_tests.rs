@@ -2,8 +2,8 @@
 
 use super::test_sections::{len, near, off, paths, slope};
 use super::{
-    Bites, Counterflashing, CricketRule, CurbBack, CurbBackDetail, Datum, FastenerRow, LayoutLine, Levels, OffsetCleat, RoofSide, SectionPoint, Side, Solved,
-    TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg, WallRule,
+    Bites, Counterflashing, CricketRule, CurbBack, CurbBackDetail, Datum, FastenerRow, LayoutLine, LeastRule, Levels, OffsetCleat, RoofSide, SectionPoint,
+    Side, Solved, TopEdge, TrimSheet, ValleyHook, WallCover, WallLeg,
 };
 use crate::error::ErrorKind;
 use crate::num;
@@ -26,15 +26,15 @@ pub(super) fn curb(pitch: Pitch) -> CurbBack {
             wall: WallLeg {
                 leg: len("10\""),
                 stands_out: len("1/8\""),
-                upstand: WallRule::UFGS_UPSTAND,
+                upstand: LeastRule::UFGS_UPSTAND,
                 fasteners: Some(FastenerRow::UFGS_WALL_LEG),
                 fasteners_below_top: len("1\""),
-                cover: WallCover::Cladding { lap: len("7\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("2\"") },
+                cover: WallCover::Cladding { lap: len("7\""), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: len("2\"") },
             },
             reach: len("18\""),
             top_edge: TopEdge { hem: practice::EDGE_HEM, screws_below: len("1\""), screws: row.clone() },
-            under_panels: WallRule::UFGS_UNDER_COVERING,
-            least_beyond: WallRule::BEYOND_HOOK,
+            under_panels: LeastRule::UFGS_UNDER_COVERING,
+            least_beyond: LeastRule::BEYOND_HOOK,
             clear_width: len("6\""),
             least_clear_width: len("6\""),
             seam_cut_back: len("1 1/4\""),
@@ -201,10 +201,10 @@ fn a_counterflashing_covers_the_leg() {
     let mut c = four_twelve();
     c.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
-        rule: WallRule::UFGS_INTO_WALL,
+        rule: LeastRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: WallRule::LAP_OVER_LEG,
+        least_lap: LeastRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),

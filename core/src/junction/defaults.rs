@@ -1,7 +1,7 @@
 //! What a job file may leave out: each default is a constant of common practice, named there.
 
 use super::draft::FastenerRow;
-use super::least::WallRule;
+use super::least::LeastRule;
 use crate::practice;
 use crate::record::Source;
 use crate::units::{Angle, Length};
@@ -45,22 +45,22 @@ pub(super) fn drip_turn() -> Angle {
 
 macro_rules! rules {
     ($($name:ident => $value:path),+ $(,)?) => {
-        $(pub(super) fn $name() -> WallRule {
+        $(pub(super) fn $name() -> LeastRule {
             $value
         })+
     };
 }
 
 rules! {
-    below_deck => WallRule::IRC_BELOW_DECK,
-    beyond_hook => WallRule::BEYOND_HOOK,
-    flange_over_panels => WallRule::UFGS_UNSOLDERED,
-    lap_over_leg => WallRule::LAP_OVER_LEG,
-    side_cover => WallRule::SIDE_COVER,
-    on_deck => WallRule::IRC_OVER_EDGE_METAL,
-    valley_leg => WallRule::VALLEY_LEG,
-    valley_open => WallRule::VALLEY_OPEN,
-    z_cover => WallRule::COVER_OF_Z,
+    below_deck => LeastRule::IRC_BELOW_DECK,
+    beyond_hook => LeastRule::BEYOND_HOOK,
+    flange_over_panels => LeastRule::UFGS_UNSOLDERED,
+    lap_over_leg => LeastRule::LAP_OVER_LEG,
+    side_cover => LeastRule::SIDE_COVER,
+    on_deck => LeastRule::IRC_OVER_EDGE_METAL,
+    valley_leg => LeastRule::VALLEY_LEG,
+    valley_open => LeastRule::VALLEY_OPEN,
+    z_cover => LeastRule::COVER_OF_Z,
 }
 
 /// A starting figure and never a strength: its source says so.

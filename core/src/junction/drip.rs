@@ -2,7 +2,7 @@
 
 use super::cautions::DRIP_NEAR_FACE;
 use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, reaching, refuse_short, step, through, turned, within};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, ErrorKind, Faults};
@@ -275,7 +275,7 @@ impl DripFace {
     }
 
     /// A fault unless the face comes so far down, under `detail.face`.
-    pub(super) fn check_below(&self, faults: &mut Faults, rule: &WallRule) -> Result<(), Error> {
+    pub(super) fn check_below(&self, faults: &mut Faults, rule: &LeastRule) -> Result<(), Error> {
         let more = (rule.least - self.depth).length()?;
         rule.check(faults, "detail.face.depth", self.depth, self.depth, format!("a face deeper by {more}"))
     }

@@ -8,7 +8,7 @@ use super::drip::DripFace;
 use super::eave_gutter::GutterOpening;
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, HookStrip};
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::Support;
@@ -21,7 +21,7 @@ use crate::units::Length;
 /// What is chosen at an eave.
 ///
 /// ```
-/// use seamwright::junction::{DeckFlange, DripFace, DripHem, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, TrimSheet, WallRule};
+/// use seamwright::junction::{DeckFlange, DripFace, DripHem, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -30,8 +30,8 @@ use crate::units::Length;
 /// let detail = EaveDetail {
 ///     sheet,
 ///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
-///     on_deck: WallRule::IRC_OVER_EDGE_METAL,
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     front: EaveFront::Plumb,
 ///     face: DripFace {
 ///         depth: Length::inches(3),
@@ -62,16 +62,16 @@ pub struct EaveDetail {
     pub sheet: TrimSheet,
     /// Its deck flange.
     pub flange: DeckFlange,
-    /// How far the flange must reach up the deck; in a job file [`WallRule::IRC_OVER_EDGE_METAL`] unless given.
+    /// How far the flange must reach up the deck; in a job file [`LeastRule::IRC_OVER_EDGE_METAL`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::on_deck"))]
-    pub on_deck: WallRule,
+    pub on_deck: LeastRule,
     /// How the face below falls.
     pub front: EaveFront,
     /// Its face with the drip.
     pub face: DripFace,
-    /// How far the face must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    /// How far the face must come down below the deck; in a job file [`LeastRule::IRC_BELOW_DECK`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
-    pub below_deck: WallRule,
+    pub below_deck: LeastRule,
     /// The strip that the panels hook.
     pub strip: HookStrip,
     /// The panels' ends.
@@ -90,7 +90,7 @@ pub struct EaveDetail {
 /// ```
 /// use seamwright::junction::{
 ///     DeckFlange, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, FastenerRow, FlangeLies, HookStrip, Levels, RoofSide, Side, TrimSheet,
-///     WallRule,
+///     LeastRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
@@ -102,8 +102,8 @@ pub struct EaveDetail {
 /// let detail = EaveDetail {
 ///     sheet,
 ///     flange: DeckFlange { width: Length::inches(4), lies: FlangeLies::UnderUnderlayment, fasteners: row.clone(), fasteners_from_edge: Length::inches(1) },
-///     on_deck: WallRule::IRC_OVER_EDGE_METAL,
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     front: EaveFront::Plumb,
 ///     face: DripFace {
 ///         depth: Length::inches(3),

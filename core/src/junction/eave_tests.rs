@@ -1,7 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, degrees, face, len, levels, mm, near, off, paths, roof, row, sheet, slope};
-use super::{Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, HookStrip, Levels, Side, WallRule};
+use super::{Along, Bites, DeckFlange, DripHem, Eave, EaveDetail, EaveFixing, EaveFront, EavePanel, FlangeLies, HookStrip, LeastRule, Levels, Side};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::Hold;
@@ -16,8 +16,8 @@ pub(super) fn asked(pitch: Pitch) -> Eave {
     let detail = EaveDetail {
         sheet: sheet(),
         flange: DeckFlange { width: len("4\""), lies: FlangeLies::UnderUnderlayment, fasteners: row(), fasteners_from_edge: len("1\"") },
-        on_deck: WallRule::IRC_OVER_EDGE_METAL,
-        below_deck: WallRule::IRC_BELOW_DECK,
+        on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+        below_deck: LeastRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: face(),
         strip: HookStrip { sheet: sheet(), width: len("4\""), fasteners: row(), fasteners_from_edge: len("1\"") },

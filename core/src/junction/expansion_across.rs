@@ -5,7 +5,7 @@
 
 use super::draft::{keep_under, refuse_short};
 use super::expansion_moves::JointMoves;
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, Solved};
 use super::transition::{PitchTransition, PitchTransitionDetail};
@@ -17,12 +17,12 @@ use crate::units::{Angle, Length};
 /// What is chosen at an expansion joint across the panels.
 ///
 /// ```
-/// use seamwright::junction::{ExpansionAcrossDetail, WallRule};
+/// use seamwright::junction::{ExpansionAcrossDetail, LeastRule};
 /// use seamwright::record::read_json;
 /// let joint = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/junctions/inputs/expansion-joint-across-the-panels.json"));
 /// let joint: serde_json::Value = serde_json::from_str(joint).unwrap();
 /// let detail: ExpansionAcrossDetail = read_json(joint["detail"].to_string().as_bytes(), 1 << 20)?;
-/// assert_eq!(detail.lap, WallRule::SLIDING_LAP);
+/// assert_eq!(detail.lap, LeastRule::SLIDING_LAP);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
 #[derive(Debug, Clone, PartialEq)]
@@ -33,7 +33,7 @@ pub struct ExpansionAcrossDetail {
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::clearance"))]
     pub clearance: Length,
     /// How far the upper panels must lap over the flashing beside their movement.
-    pub lap: WallRule,
+    pub lap: LeastRule,
     /// The flashing, its packing over the upper deck, and the ends on both sides of it.
     pub flashing: PitchTransitionDetail,
 }
@@ -66,7 +66,7 @@ impl ExpansionAcrossDetail {
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
 ///     Bending, Bites, DripEdge, ExpansionAcross, ExpansionAcrossDetail, FastenerRow, Levels, OffsetCleat, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
-///     TrimSheet, WallRule,
+///     TrimSheet, LeastRule,
 /// };
 /// use seamwright::movement::HeatRange;
 /// use seamwright::pitch::Pitch;
@@ -89,12 +89,12 @@ impl ExpansionAcrossDetail {
 ///     },
 ///     detail: ExpansionAcrossDetail {
 ///         clearance: practice::movement::CLEARANCE,
-///         lap: WallRule::SLIDING_LAP,
+///         lap: LeastRule::SLIDING_LAP,
 ///         flashing: PitchTransitionDetail {
 ///             sheet,
 ///             end: TopEnd {
 ///                 flange: Length::inches(9),
-///                 cover: WallRule::UFGS_UNSOLDERED,
+///                 cover: LeastRule::UFGS_UNSOLDERED,
 ///                 drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///                 closure: TopClosure {
 ///                     set_back: practice::closure::SET_BACK,

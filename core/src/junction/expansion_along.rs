@@ -8,7 +8,7 @@ use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short};
 use super::drip::FacePlace;
 use super::expansion_moves::JointMoves;
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::Levels;
 use super::parts::{Adjoining, Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::SectionPoint;
@@ -22,7 +22,7 @@ use crate::units::{Angle, Length};
 /// What is chosen at an expansion joint along the panels. Heights are above the decks.
 ///
 /// ```
-/// use seamwright::junction::{ExpansionAlongDetail, FastenerRow, TrimSheet, WallRule};
+/// use seamwright::junction::{ExpansionAlongDetail, FastenerRow, TrimSheet, LeastRule};
 /// use seamwright::practice::movement as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -36,12 +36,12 @@ use crate::units::{Angle, Length};
 ///     curb_height: inch("9\"")?,
 ///     edge_room: inch("1/8\"")?,
 ///     turn_up: inch("8\"")?,
-///     upstand: WallRule::UFC_UPSTAND,
+///     upstand: LeastRule::UFC_UPSTAND,
 ///     cleat_room: inch("1/8\"")?,
 ///     cleat_fasteners: row.clone(),
 ///     fasteners_from_edge: inch("3/4\"")?,
 ///     drop: inch("5\"")?,
-///     lap: WallRule::LAP_OVER_LEG,
+///     lap: LeastRule::LAP_OVER_LEG,
 ///     hook: inch("1 1/2\"")?,
 ///     engagement: practice::ENGAGEMENT,
 ///     play: inch("1/16\"")?,
@@ -71,7 +71,7 @@ pub struct ExpansionAlongDetail {
     /// How high the panels' edges are turned up above the pan.
     pub turn_up: Length,
     /// How high they must be.
-    pub upstand: WallRule,
+    pub upstand: LeastRule,
     /// From the turned-up edge to the cleat's leg.
     pub cleat_room: Length,
     /// The cleats' fasteners, down into the top of the curb.
@@ -81,7 +81,7 @@ pub struct ExpansionAlongDetail {
     /// From the curb's top down to the foot of the cleats' legs.
     pub drop: Length,
     /// How far the cap must come down over the turned-up edges.
-    pub lap: WallRule,
+    pub lap: LeastRule,
     /// How far the sliding side's cleat reaches out from its leg, for the cap's return to slide on.
     pub hook: Length,
     /// How much of cleat and return must stay engaged; in a job file [`ENGAGEMENT`](crate::practice::movement::ENGAGEMENT) unless given.
@@ -131,7 +131,7 @@ pub struct JointSide {
 /// them too little or comes onto a seam; each with by how much and the cure.
 ///
 /// ```
-/// use seamwright::junction::{ExpansionAlong, ExpansionAlongDetail, FastenerRow, JointSide, Levels, TrimSheet, WallRule};
+/// use seamwright::junction::{ExpansionAlong, ExpansionAlongDetail, FastenerRow, JointSide, Levels, TrimSheet, LeastRule};
 /// use seamwright::movement::HeatRange;
 /// use seamwright::practice::movement as practice;
 /// use seamwright::record::{Calculation, Source};
@@ -157,12 +157,12 @@ pub struct JointSide {
 ///         curb_height: inch("9\"")?,
 ///         edge_room: inch("1/8\"")?,
 ///         turn_up: inch("8\"")?,
-///         upstand: WallRule::UFC_UPSTAND,
+///         upstand: LeastRule::UFC_UPSTAND,
 ///         cleat_room: inch("1/8\"")?,
 ///         cleat_fasteners: row.clone(),
 ///         fasteners_from_edge: inch("3/4\"")?,
 ///         drop: inch("5\"")?,
-///         lap: WallRule::LAP_OVER_LEG,
+///         lap: LeastRule::LAP_OVER_LEG,
 ///         hook: inch("2\"")?,
 ///         engagement: practice::ENGAGEMENT,
 ///         play: inch("1/16\"")?,

@@ -2,8 +2,8 @@
 
 use super::test_sections::{between, len, levels, mm, near, off, paths, roof, row, sheet, slope, top_end};
 use super::{
-    Bending, Bites, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong, ExpansionAlongDetail, JointSide, OffsetCleat, PitchTransition,
-    PitchTransitionDetail, Side, TopEdge, TopEnd, WallRule,
+    Bending, Bites, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong, ExpansionAlongDetail, JointSide, LeastRule, OffsetCleat, PitchTransition,
+    PitchTransitionDetail, Side, TopEdge, TopEnd,
 };
 use crate::error::ErrorKind;
 use crate::movement::HeatRange;
@@ -28,12 +28,12 @@ pub(super) fn along() -> ExpansionAlong {
         curb_height: len("210 mm"),
         edge_room: len("3 mm"),
         turn_up: len("200 mm"),
-        upstand: WallRule::UFC_UPSTAND,
+        upstand: LeastRule::UFC_UPSTAND,
         cleat_room: len("3 mm"),
         cleat_fasteners: row(),
         fasteners_from_edge: len("19 mm"),
         drop: len("120 mm"),
-        lap: WallRule::LAP_OVER_LEG,
+        lap: LeastRule::LAP_OVER_LEG,
         hook: len("50 mm"),
         engagement: len("10 mm"),
         play: len("1.5 mm"),
@@ -123,7 +123,7 @@ pub(super) fn across() -> ExpansionAcross {
         front_below_top: len("200 mm"),
         head_lap: len("50 mm"),
     };
-    let detail = ExpansionAcrossDetail { clearance: movement::CLEARANCE, lap: WallRule::SLIDING_LAP, flashing };
+    let detail = ExpansionAcrossDetail { clearance: movement::CLEARANCE, lap: LeastRule::SLIDING_LAP, flashing };
     ExpansionAcross { roof: roof(slope(15.0)), to_fixed: len("20 m"), below_to_fixed: movement::FAR_SIDE_TO_FIXED, range: range(), detail }
 }
 

@@ -17,7 +17,7 @@ use crate::units::{Angle, Length};
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HeadwallDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HeadwallDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -25,7 +25,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -52,10 +52,10 @@ use crate::units::{Angle, Length};
 ///     wall: WallLeg {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
-///         upstand: WallRule::UFGS_UPSTAND,
+///         upstand: LeastRule::UFGS_UPSTAND,
 ///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
-///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///         cover: WallCover::Cladding { lap: Length::inches(7), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 ///     vent: RidgeVent::Closed,
 /// };
@@ -85,7 +85,7 @@ pub struct HeadwallDetail {
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bites, DripEdge, FastenerRow, Headwall, HeadwallDetail, Levels, RidgeVent, RoofSide, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, WallRule,
+///     Bites, DripEdge, FastenerRow, Headwall, HeadwallDetail, Levels, RidgeVent, RoofSide, TopClosure, TopEnd, TrimSheet, WallCover, WallLeg, LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -95,7 +95,7 @@ pub struct HeadwallDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -122,10 +122,10 @@ pub struct HeadwallDetail {
 ///     wall: WallLeg {
 ///         leg: Length::inches(9),
 ///         stands_out: Length::parse("1/8\"")?,
-///         upstand: WallRule::UFGS_UPSTAND,
+///         upstand: LeastRule::UFGS_UPSTAND,
 ///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
-///         cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///         cover: WallCover::Cladding { lap: Length::inches(7), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 ///     vent: RidgeVent::Closed,
 /// };

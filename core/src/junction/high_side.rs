@@ -5,7 +5,7 @@
 use super::draft::{TrimSheet, Walk, along, keep_under, turned};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{Side, Solved};
 use super::support::{SectionPoint, Support};
@@ -20,7 +20,7 @@ use crate::units::{Angle, Length};
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSideDetail, TopClosure, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSideDetail, TopClosure, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -28,7 +28,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -50,7 +50,7 @@ use crate::units::{Angle, Length};
 ///     field_trim: Length::ZERO,
 /// };
 /// let detail = HighSideDetail {
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     end,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     face: DripFace {
@@ -73,9 +73,9 @@ pub struct HighSideDetail {
     pub sheet: TrimSheet,
     /// The leg down the wall with its drip.
     pub face: DripFace,
-    /// How far that leg must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    /// How far that leg must come down below the deck; in a job file [`LeastRule::IRC_BELOW_DECK`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
-    pub below_deck: WallRule,
+    pub below_deck: LeastRule,
 }
 
 /// A high side as asked for.
@@ -87,7 +87,7 @@ pub struct HighSideDetail {
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSide, HighSideDetail, Levels, RoofSide, Side, TopClosure, TopEnd, TrimSheet, WallRule,
+///     Bites, DripEdge, DripFace, DripHem, FastenerRow, HighSide, HighSideDetail, Levels, RoofSide, Side, TopClosure, TopEnd, TrimSheet, LeastRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
@@ -98,7 +98,7 @@ pub struct HighSideDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -120,7 +120,7 @@ pub struct HighSideDetail {
 ///     field_trim: Length::ZERO,
 /// };
 /// let detail = HighSideDetail {
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     end,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     face: DripFace {

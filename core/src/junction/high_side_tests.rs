@@ -1,5 +1,5 @@
 use super::test_sections::{between, face, len, mm, near, off, paths, roof, sheet, slope, top_end};
-use super::{Along, Bites, HighSide, HighSideDetail, Side, Solved, WallRule};
+use super::{Along, Bites, HighSide, HighSideDetail, LeastRule, Side, Solved};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::Hold;
@@ -9,7 +9,7 @@ use crate::units::Length;
 use proptest::prelude::*;
 
 pub(super) fn asked(pitch: Pitch) -> HighSide {
-    HighSide { roof: roof(pitch), detail: HighSideDetail { end: top_end(), sheet: sheet(), face: face(), below_deck: WallRule::IRC_BELOW_DECK } }
+    HighSide { roof: roof(pitch), detail: HighSideDetail { end: top_end(), sheet: sheet(), face: face(), below_deck: LeastRule::IRC_BELOW_DECK } }
 }
 
 fn along(solved: &Solved, name: &str) -> f64 {

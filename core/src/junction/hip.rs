@@ -15,7 +15,7 @@ use crate::units::Length;
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HipDetail, TopClosure, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, HipDetail, TopClosure, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -23,7 +23,7 @@ use crate::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -68,7 +68,7 @@ pub struct HipDetail {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Hip, HipDetail, Levels, TopClosure, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Hip, HipDetail, Levels, TopClosure, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::pitch::{Corner, Pitch};
 /// use seamwright::practice;
 /// use seamwright::record::{Calculation, Source};
@@ -77,7 +77,7 @@ pub struct HipDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,

@@ -2,7 +2,7 @@
 
 use super::test_sections::{len, slope};
 use super::{
-    PanelSide, PipeSpacing, SidewallFlange, Solved, WallCover, WallRule, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests,
+    LeastRule, PanelSide, PipeSpacing, SidewallFlange, Solved, WallCover, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests,
     high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::{Error, ErrorKind};
@@ -13,8 +13,8 @@ use crate::units::Length;
 struct Case {
     kind: &'static str,
     path: &'static str,
-    own: WallRule,
-    with: Box<dyn Fn(WallRule) -> Result<Solved, Error>>,
+    own: LeastRule,
+    with: Box<dyn Fn(LeastRule) -> Result<Solved, Error>>,
 }
 
 macro_rules! cases {
@@ -62,35 +62,35 @@ fn cases() -> Vec<Case> {
         "expansion along", "detail.drop", expansion_tests::along(), detail.lap;
     }
     // Rules inside a choice.
-    let on_wall = |cover: WallCover, set: fn(&mut WallCover, WallRule)| {
-        move |rule: WallRule| {
+    let on_wall = |cover: WallCover, set: fn(&mut WallCover, LeastRule)| {
+        move |rule: LeastRule| {
             let mut wall = covered_tests::headwall("4:12");
             wall.detail.wall.cover = cover.clone();
             set(&mut wall.detail.wall.cover, rule);
             wall.compute()
         }
     };
-    let lap = |cover: &mut WallCover, rule: WallRule| {
+    let lap = |cover: &mut WallCover, rule: LeastRule| {
         if let WallCover::Cladding { rule: own, .. } = cover {
             *own = rule;
         }
     };
     let reglet = || WallCover::Reglet(Box::new(covered_tests::reglet()));
-    let least_lap = |cover: &mut WallCover, rule: WallRule| {
+    let least_lap = |cover: &mut WallCover, rule: LeastRule| {
         if let WallCover::Reglet(c) = cover {
             c.least_lap = rule;
         }
     };
-    let tongue = |cover: &mut WallCover, rule: WallRule| {
+    let tongue = |cover: &mut WallCover, rule: LeastRule| {
         if let WallCover::Reglet(c) = cover {
             c.rule = rule;
         }
     };
     let cladding = covered_tests::headwall("4:12").detail.wall.cover;
     for (path, own, with) in [
-        ("detail.wall.cover.cladding.lap", WallRule::UFGS_BEHIND_CLADDING, on_wall(cladding, lap)),
-        ("detail.wall.cover.reglet.face", WallRule::LAP_OVER_LEG, on_wall(reglet(), least_lap)),
-        ("detail.wall.cover.reglet.tongue", WallRule::UFGS_INTO_WALL, on_wall(reglet(), tongue)),
+        ("detail.wall.cover.cladding.lap", LeastRule::UFGS_BEHIND_CLADDING, on_wall(cladding, lap)),
+        ("detail.wall.cover.reglet.face", LeastRule::LAP_OVER_LEG, on_wall(reglet(), least_lap)),
+        ("detail.wall.cover.reglet.tongue", LeastRule::UFGS_INTO_WALL, on_wall(reglet(), tongue)),
     ] {
         out.push(Case { kind: "headwall and curb front", path, own, with: Box::new(with) });
     }
@@ -114,7 +114,7 @@ fn told(message: &str) -> (Length, Length) {
 #[test]
 fn what_is_just_enough_passes_and_a_millimetre_more_is_refused() {
     for Case { kind, path, own, with } in cases() {
-        let asks = |least: Length| with(WallRule { least, ..own.clone() });
+        let asks = |least: Length| with(LeastRule { least, ..own.clone() });
         asks(own.least).unwrap_or_else(|e| panic!("{kind} at its own rule: {e}"));
         let all =
             |e: &Error| std::iter::once(e).chain(e.others()).filter(|e| e.path() == path && e.message().contains("too little")).cloned().collect::<Vec<_>>();
@@ -136,7 +136,7 @@ fn what_is_just_enough_passes_and_a_millimetre_more_is_refused() {
 #[test]
 fn a_pipe_keeps_off_the_next_by_its_rule() {
     let mut pipe = pipe_tests::pipe();
-    let rule = WallRule::NAVFAC_APART;
+    let rule = LeastRule::NAVFAC_APART;
     pipe.next = Some(PipeSpacing { distance: rule.least, rule: rule.clone() });
     assert!(pipe.compute().is_ok());
     pipe.next = Some(PipeSpacing { distance: (rule.least - len("1 mm")).length().unwrap(), rule });
@@ -164,26 +164,26 @@ fn a_joint_across_laps_its_movement_by_its_rule() {
 #[test]
 fn clauses_by_their_figures() {
     for (rule, inches, place) in [
-        (WallRule::UFGS_UNSOLDERED, "3 in", "3.1.6.2"),
-        (WallRule::IRC_OVER_EDGE_METAL, "2 in", "R905.2.8.5"),
-        (WallRule::IRC_BELOW_DECK, "1/4 in", "R905.2.8.5"),
-        (WallRule::IRC_BASE_WIDTH, "4 in", "R905.2.8.3"),
-        (WallRule::IRC_BASE_HEIGHT, "4 in", "R905.2.8.3"),
-        (WallRule::COPPER_EAVE_STRIP, "3 in", "par. 52-55"),
-        (WallRule::COPPER_VALLEY_OPEN, "4 in", "par. 29"),
+        (LeastRule::UFGS_UNSOLDERED, "3 in", "3.1.6.2"),
+        (LeastRule::IRC_OVER_EDGE_METAL, "2 in", "R905.2.8.5"),
+        (LeastRule::IRC_BELOW_DECK, "1/4 in", "R905.2.8.5"),
+        (LeastRule::IRC_BASE_WIDTH, "4 in", "R905.2.8.3"),
+        (LeastRule::IRC_BASE_HEIGHT, "4 in", "R905.2.8.3"),
+        (LeastRule::COPPER_EAVE_STRIP, "3 in", "par. 52-55"),
+        (LeastRule::COPPER_VALLEY_OPEN, "4 in", "par. 29"),
     ] {
-        assert!(WallRule::ALL.contains(&rule), "{rule:?}");
+        assert!(LeastRule::ALL.contains(&rule), "{rule:?}");
         assert_eq!(rule.least, len(inches));
         assert!(rule.source.to_string().contains(place), "{rule:?}");
     }
-    assert!(WallRule::ALL.iter().all(|r| r.source != Source::CommonPractice));
+    assert!(LeastRule::ALL.iter().all(|r| r.source != Source::CommonPractice));
 }
 
 /// 500 mm asked beyond what the panels hook is refused with the rule that asks it.
 #[test]
 fn a_rule_that_no_pan_keeps_is_named() {
     let mut v = valley_tests::valley("6:12", "6:12");
-    v.detail.first.least_beyond = WallRule::given("snow country", len("500 mm"), Source::user());
+    v.detail.first.least_beyond = LeastRule::given("snow country", len("500 mm"), Source::user());
     let e = v.compute().unwrap_err();
     assert_eq!(e.path(), "detail.first.leg");
     assert!(e.message().starts_with("snow country: "), "{e}");

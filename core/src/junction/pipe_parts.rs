@@ -1,7 +1,7 @@
 //! What a pipe's flashing is made of.
 
 use super::draft::{FastenerRow, keep_under, refuse_short};
-use super::least::WallRule;
+use super::least::LeastRule;
 use crate::error::{Error, Faults};
 use crate::units::Length;
 
@@ -113,9 +113,9 @@ impl PipeBase {
 /// How far the next pipe or curb is, and must be.
 ///
 /// ```
-/// use seamwright::junction::{PipeSpacing, WallRule};
+/// use seamwright::junction::{PipeSpacing, LeastRule};
 /// use seamwright::units::Length;
-/// let next = PipeSpacing { distance: Length::feet(2), rule: WallRule::NAVFAC_APART };
+/// let next = PipeSpacing { distance: Length::feet(2), rule: LeastRule::NAVFAC_APART };
 /// assert!(next.distance > next.rule.least);
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -125,5 +125,5 @@ pub struct PipeSpacing {
     /// Between them.
     pub distance: Length,
     /// How far it must be.
-    pub rule: WallRule,
+    pub rule: LeastRule,
 }

@@ -1,5 +1,5 @@
 use super::test_sections::{len, mm, near, paths, row, slope};
-use super::{Along, Bites, FastenerRow, FixedLine, Pipe, PipeBase, PipeShape, PipeSpacing, UpperEdge, WallRule};
+use super::{Along, Bites, FastenerRow, FixedLine, LeastRule, Pipe, PipeBase, PipeShape, PipeSpacing, UpperEdge};
 use crate::error::ErrorKind;
 use crate::movement::HeatRange;
 use crate::num;
@@ -103,7 +103,7 @@ fn faults_are_told_at_once_and_by_how_much() {
     let mut p = pipe();
     (p.diameter, p.clearance, p.from_seam) = (Length::ZERO, len("-1 mm"), len("500 mm"));
     p.base.screws.spacing = Length::ZERO;
-    p.next = Some(PipeSpacing { distance: len("12\""), rule: WallRule::NAVFAC_APART });
+    p.next = Some(PipeSpacing { distance: len("12\""), rule: LeastRule::NAVFAC_APART });
     assert_eq!(paths(&p.compute().unwrap_err()), ["diameter", "clearance", "from_seam", "base.screws.spacing", "next.distance"]);
     let mut p = pipe();
     p.base.screws_from_edge = len("8 mm");
@@ -118,7 +118,7 @@ fn faults_are_told_at_once_and_by_how_much() {
     let mut p = pipe();
     p.base.screws.spacing = len("0.001 mm");
     assert_eq!(p.compute().unwrap_err().kind(), ErrorKind::TooLarge);
-    assert_eq!(WallRule::NAVFAC_APART.source.to_string(), "NAVFAC roofing guidance");
+    assert_eq!(LeastRule::NAVFAC_APART.source.to_string(), "NAVFAC roofing guidance");
 }
 
 #[cfg(feature = "serde")]

@@ -7,7 +7,7 @@ use super::cautions::{RAKE_EDGE_PINNED, RAKE_TRIM_RIDES};
 use super::draft::{FastenerRow, TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip::DripFace;
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::Levels;
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::rake_parts::{PanelEdge, RakeInnerEdge, RakeStand, RakeZ};
@@ -22,7 +22,7 @@ use crate::units::{Angle, Length, Sum};
 /// What is chosen at a rake.
 ///
 /// ```
-/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, TrimSheet, LeastRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::{Angle, Length};
@@ -30,7 +30,7 @@ use crate::units::{Angle, Length, Sum};
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
@@ -47,7 +47,7 @@ use crate::units::{Angle, Length, Sum};
 ///     },
 ///     sheet,
 ///     inner: RakeInnerEdge { cover: inch("1/8\"")?, drop: inch("1\"")?, hem: practice::EDGE_HEM, above_pan: inch("1/4\"")? },
-///     z_cover: WallRule::COVER_OF_Z,
+///     z_cover: LeastRule::COVER_OF_Z,
 ///     rivets: row.clone(),
 ///     trim_tape_width: inch("7/8\"")?,
 ///     face: DripFace {
@@ -85,18 +85,18 @@ pub struct RakeDetail {
     pub sheet: TrimSheet,
     /// Its edge on the roof.
     pub inner: RakeInnerEdge,
-    /// How far the trim's top must run past the Z's top flange; in a job file [`WallRule::COVER_OF_Z`] unless given.
+    /// How far the trim's top must run past the Z's top flange; in a job file [`LeastRule::COVER_OF_Z`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::z_cover"))]
-    pub z_cover: WallRule,
+    pub z_cover: LeastRule,
     /// Rivets through the trim into the top flange of the Z, in the middle of that flange.
     pub rivets: FastenerRow,
     /// Width of the tape between that flange and the trim.
     pub trim_tape_width: Length,
     /// Its face on the fascia.
     pub face: DripFace,
-    /// How far the face must come down below the deck; in a job file [`WallRule::IRC_BELOW_DECK`] unless given.
+    /// How far the face must come down below the deck; in a job file [`LeastRule::IRC_BELOW_DECK`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::below_deck"))]
-    pub below_deck: WallRule,
+    pub below_deck: LeastRule,
 }
 
 /// A rake as asked for.
@@ -111,7 +111,7 @@ pub struct RakeDetail {
 /// ```
 /// use seamwright::junction::{
 ///     Bites, ContinuousCleat, DripFace, DripHem, FastenerRow, Levels, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Side, TrimSheet,
-///     WallRule,
+///     LeastRule,
 /// };
 /// use seamwright::panel::Hold;
 /// use seamwright::practice::junction as practice;
@@ -121,7 +121,7 @@ pub struct RakeDetail {
 /// let sheet = TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(24) };
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = RakeDetail {
-///     below_deck: WallRule::IRC_BELOW_DECK,
+///     below_deck: LeastRule::IRC_BELOW_DECK,
 ///     edge_from_line: inch("1/2\"")?,
 ///     turn_up: inch("1 3/4\"")?,
 ///     seam_room: Length::inches(1),
@@ -138,7 +138,7 @@ pub struct RakeDetail {
 ///     },
 ///     sheet,
 ///     inner: RakeInnerEdge { cover: inch("1/8\"")?, drop: inch("1\"")?, hem: practice::EDGE_HEM, above_pan: inch("1/4\"")? },
-///     z_cover: WallRule::COVER_OF_Z,
+///     z_cover: LeastRule::COVER_OF_Z,
 ///     rivets: row.clone(),
 ///     trim_tape_width: inch("7/8\"")?,
 ///     face: DripFace {

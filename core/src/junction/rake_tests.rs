@@ -1,7 +1,7 @@
 #[cfg(feature = "serde")]
 use super::test_sections::read_without;
 use super::test_sections::{between, face, len, levels, mm, near, off, paths, row, sheet};
-use super::{Along, Bites, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Side, WallRule};
+use super::{Along, Bites, LeastRule, PanelEdge, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Side};
 use crate::error::ErrorKind;
 use crate::panel::Hold;
 use crate::practice::junction as practice;
@@ -12,7 +12,7 @@ use proptest::prelude::*;
 
 pub(super) fn asked() -> Rake {
     let detail = RakeDetail {
-        below_deck: WallRule::IRC_BELOW_DECK,
+        below_deck: LeastRule::IRC_BELOW_DECK,
         edge_from_line: len("1/2\""),
         turn_up: len("45 mm"),
         seam_room: len("1\""),
@@ -29,7 +29,7 @@ pub(super) fn asked() -> Rake {
         },
         sheet: sheet(),
         inner: RakeInnerEdge { cover: len("1/8\""), drop: len("1\""), hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
-        z_cover: WallRule::COVER_OF_Z,
+        z_cover: LeastRule::COVER_OF_Z,
         rivets: row(),
         trim_tape_width: len("7/8\""),
         face: face(),
@@ -104,7 +104,7 @@ fn the_z_is_covered_and_its_tape_leaves_it_height() {
     let e = rake.compute().unwrap_err();
     assert_eq!((e.path(), e.value()), ("detail.inner.cover", Some("2 mm")), "{e}");
     assert!(e.message().ends_with("too little by 1.175 mm") && e.cure() == Some("a cover greater by 1.175 mm"), "{e}");
-    rake.detail.z_cover = WallRule::given("cover of the Z", len("2 mm"), crate::record::Source::user());
+    rake.detail.z_cover = LeastRule::given("cover of the Z", len("2 mm"), crate::record::Source::user());
     assert!(rake.compute().is_ok());
     // Seams of 45 mm: tape of 60 mm passes what is left by 60 - 45.
     let mut rake = asked();

@@ -119,7 +119,7 @@ impl VentOpening {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, RidgeDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, RidgeDetail, RidgeVent, TopClosure, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -127,7 +127,7 @@ impl VentOpening {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -175,7 +175,7 @@ pub struct RidgeDetail {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Levels, Ridge, RidgeDetail, RidgeVent, RoofSide, Side, TopClosure, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, Levels, Ridge, RidgeDetail, RidgeVent, RoofSide, Side, TopClosure, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::panel::Hold;
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -185,7 +185,7 @@ pub struct RidgeDetail {
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,

@@ -1,6 +1,6 @@
 //! Rules that contradict each other: what some ask for, against what others, or the lengths chosen beside them, leave.
 
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::water_rules::WaterRules;
 use super::whole::JunctionInput;
 use crate::error::{Error, ErrorKind, Faults};
@@ -50,7 +50,7 @@ pub(crate) fn chosen(field: impl Into<Cow<'static, str>>, length: Length) -> Par
 }
 
 /// A rule.
-pub(crate) fn rule(field: &'static str, rule: &WallRule) -> Part {
+pub(crate) fn rule(field: &'static str, rule: &LeastRule) -> Part {
     Part { source: Some(rule.source.clone()), ..chosen(field, rule.least) }
 }
 

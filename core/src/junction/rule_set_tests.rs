@@ -4,7 +4,7 @@
 
 use super::test_sections::{len, slope};
 use super::{
-    JunctionInput, RuleCheck, WallRule, WaterRules, WholeJunction, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests, high_side_tests,
+    JunctionInput, LeastRule, RuleCheck, WaterRules, WholeJunction, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests, high_side_tests,
     rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::{Error, ErrorKind};
@@ -45,7 +45,7 @@ fn check(of: &JunctionInput, water: WaterRules) -> Result<Vec<super::RuleRoom>, 
 
 /// Water that asks for nothing: a lap too short is a caution of the section and no refusal.
 fn dry() -> WaterRules {
-    let none = WallRule::given("nothing", Length::ZERO, Source::user());
+    let none = LeastRule::given("nothing", Length::ZERO, Source::user());
     WaterRules { panels_over_metal: none.clone(), metal_over_panels: none.clone(), underlayment_over_metal: none.clone(), underlayment_past_line: none }
 }
 
@@ -102,7 +102,7 @@ fn what_contradicts_is_refused_by_the_section_too() {
 fn every_contradiction_is_told_with_both_rules() {
     let mut eave = eave_tests::asked(slope(30.0));
     eave.detail.panel.clearance = len("50 mm");
-    eave.detail.below_deck = WallRule::given("own", len("1 m"), Source::user());
+    eave.detail.below_deck = LeastRule::given("own", len("1 m"), Source::user());
     let mut valley = valley_tests::valley("6:12", "6:12");
     valley.detail.second.least_beyond.least = len("500 mm");
     let mut water = WaterRules::default();

@@ -2,7 +2,7 @@
 
 use super::cautions::{FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, PIPE_AGAINST_WATER, RIVETS_ON_SLOPE, WATER_PATH_FAILS};
 use super::expansion_along::JOINT_CAP;
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::parts::{Adjoining, Along, Side, Solved};
 use super::row_shelter::{self, RowShelter, Shelter};
 use super::section_sheets::{CLADDING, FaceSheet, PANELS, WaterSide, on_deck, on_wall, panels};
@@ -118,12 +118,12 @@ pub(super) fn alone(lowest: &str, laps: Vec<PathLap>) -> PathCheck {
     PathCheck { holds: true, order: vec![lowest.to_owned()], laps, faults: Vec::new() }
 }
 
-fn rule(upper: &str, lower: &str, of: &WallRule) -> PathRule {
+fn rule(upper: &str, lower: &str, of: &LeastRule) -> PathRule {
     PathRule { upper: upper.to_owned(), lower: lower.to_owned(), least: of.least, source: of.source.clone() }
 }
 
 /// A lap that the crew makes as long as the rule asks.
-pub(super) fn made(upper: &str, lower: &str, of: &WallRule) -> PathLap {
+pub(super) fn made(upper: &str, lower: &str, of: &LeastRule) -> PathLap {
     let (upper, lower) = (upper.to_owned(), lower.to_owned());
     PathLap { upper, lower, overlap: of.least, least: Some(of.least), source: Some(of.source.clone()), holds: true }
 }
@@ -207,7 +207,7 @@ impl SectionWater<'_> {
             }
             (Water::Away, _) => Ok(alone(trims().take(1).map(|t| made(t.name, UNDERLAYMENT, past)).collect())),
             (Water::Along, _) => Ok(alone(
-                trims().next_back().map(|t| made(t.name, UNDERLAYMENT, &WallRule { least: t.high.max(Length::ZERO), ..past.clone() })).into_iter().collect(),
+                trims().next_back().map(|t| made(t.name, UNDERLAYMENT, &LeastRule { least: t.high.max(Length::ZERO), ..past.clone() })).into_iter().collect(),
             )),
             (Water::Toward, _) => {
                 let foot = self.foot(of, pile)?;

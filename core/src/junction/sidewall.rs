@@ -4,7 +4,7 @@ use super::cautions::{FLASHING_RIDES, FLASHING_TIES_PANEL, KICK_OUT, KICK_OUT_MI
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip_edge::DripEdge;
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
@@ -20,14 +20,14 @@ use crate::units::{Angle, Length, Sum};
 ///
 /// ```
 /// use seamwright::junction::{
-///     Bites, DripEdge, FastenerRow, PanelSide, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg, WallRule,
+///     Bites, DripEdge, FastenerRow, PanelSide, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg, LeastRule,
 /// };
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
-///     cover: WallRule::SIDE_COVER,
+///     cover: LeastRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -47,10 +47,10 @@ use crate::units::{Angle, Length, Sum};
 ///     wall: WallLeg {
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,
-///         upstand: WallRule::UFGS_UPSTAND,
+///         upstand: LeastRule::UFGS_UPSTAND,
 ///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
-///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///         cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 ///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) },
 /// };
@@ -69,9 +69,9 @@ pub struct SidewallDetail {
     pub edge_from_wall: Length,
     /// What the flange lies on.
     pub flange: SidewallFlange,
-    /// How far the flange must reach over the last panel, from that panel's edge; in a job file [`WallRule::SIDE_COVER`] unless given.
+    /// How far the flange must reach over the last panel, from that panel's edge; in a job file [`LeastRule::SIDE_COVER`] unless given.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::side_cover"))]
-    pub cover: WallRule,
+    pub cover: LeastRule,
     /// The flange's edge.
     pub drip: DripEdge,
     /// The leg up the wall.
@@ -88,7 +88,7 @@ pub struct SidewallDetail {
 /// ```
 /// use seamwright::junction::{
 ///     Bites, DripEdge, FastenerRow, Levels, PanelSide, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg,
-///     WallRule,
+///     LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::junction as practice;
@@ -96,7 +96,7 @@ pub struct SidewallDetail {
 /// use seamwright::units::Length;
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let detail = SidewallDetail {
-///     cover: WallRule::SIDE_COVER,
+///     cover: LeastRule::SIDE_COVER,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     edge: PanelSide::TurnedUp { height: Length::parse("1 3/4\"")? },
 ///     edge_from_wall: Length::parse("1/2\"")?,
@@ -116,10 +116,10 @@ pub struct SidewallDetail {
 ///     wall: WallLeg {
 ///         leg: Length::inches(8),
 ///         stands_out: Length::ZERO,
-///         upstand: WallRule::UFGS_UPSTAND,
+///         upstand: LeastRule::UFGS_UPSTAND,
 ///         fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///         fasteners_below_top: Length::inches(1),
-///         cover: WallCover::Cladding { lap: Length::inches(6), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///         cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
 ///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) },
 /// };

@@ -2,8 +2,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{len, paths, row};
 use super::{
-    Bites, Counterflashing, DripEdge, FastenerRow, Levels, PanelSide, RoofSide, Side, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet,
-    WallCover, WallLeg, WallRule,
+    Bites, Counterflashing, DripEdge, FastenerRow, LeastRule, Levels, PanelSide, RoofSide, Side, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot,
+    TrimSheet, WallCover, WallLeg,
 };
 use crate::panel::{Hold, Reach};
 use crate::pitch::Pitch;
@@ -14,7 +14,7 @@ use proptest::prelude::*;
 
 pub(super) fn raised() -> Sidewall {
     let detail = SidewallDetail {
-        cover: WallRule::SIDE_COVER,
+        cover: LeastRule::SIDE_COVER,
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         edge: PanelSide::TurnedUp { height: len("1 3/4\"") },
         edge_from_wall: len("1/2\""),
@@ -34,10 +34,10 @@ pub(super) fn raised() -> Sidewall {
         wall: WallLeg {
             leg: len("8\""),
             stands_out: len("1/8\""),
-            upstand: WallRule::UFGS_UPSTAND,
+            upstand: LeastRule::UFGS_UPSTAND,
             fasteners: Some(FastenerRow::UFGS_WALL_LEG),
             fasteners_below_top: len("1\""),
-            cover: WallCover::Cladding { lap: len("6\""), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
+            cover: WallCover::Cladding { lap: len("6\""), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: len("1\"") },
         },
         foot: SidewallFoot::EndsAtEave,
     };
@@ -231,10 +231,10 @@ fn a_counterflashing_follows_the_leg() {
     let mut s = raised();
     s.detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
-        rule: WallRule::UFGS_INTO_WALL,
+        rule: LeastRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: WallRule::LAP_OVER_LEG,
+        least_lap: LeastRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),
@@ -269,10 +269,10 @@ fn what_a_job_leaves_out_is_common_practice() {
     let mut detail = raised().detail;
     detail.wall.cover = WallCover::Reglet(Box::new(Counterflashing {
         tongue: len("2\""),
-        rule: WallRule::UFGS_INTO_WALL,
+        rule: LeastRule::UFGS_INTO_WALL,
         above_leg: len("1\""),
         face: len("5\""),
-        least_lap: WallRule::LAP_OVER_LEG,
+        least_lap: LeastRule::LAP_OVER_LEG,
         hem: practice::EDGE_HEM,
         wedges: Some(FastenerRow::UFGS_WEDGES),
         bead_width: len("1/4\""),

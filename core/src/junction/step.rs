@@ -10,7 +10,7 @@ use super::drip::FacePlace;
 use super::eave::{Eave, EaveDetail};
 use super::eave_parts::EaveFront;
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{Adjoining, AlongLine, Bites, LayoutLine, Side, SideEnd, Solved};
 use super::step_parts::StepDetail;
@@ -34,7 +34,7 @@ use crate::units::{Angle, Length};
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
 ///     Bites, ContinuousCleat, DeckFlange, DripEdge, DripFace, DripHem, EavePanel, FastenerRow, FlangeLies, HookStrip, Levels, RoofSide, Side, Step, StepDetail,
-///     StepLower, StepUpper, TopClosure, TopEnd, TrimSheet, WallRule,
+///     StepLower, StepUpper, TopClosure, TopEnd, TrimSheet, LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -45,7 +45,7 @@ use crate::units::{Angle, Length};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///     closure: TopClosure {
 ///         set_back: practice::closure::SET_BACK,
@@ -71,10 +71,10 @@ use crate::units::{Angle, Length};
 ///     sheet,
 ///     stands_out: Length::ZERO,
 ///     below_edge: inch("1\"")?,
-///     upstand: WallRule::UFGS_UPSTAND,
+///     upstand: LeastRule::UFGS_UPSTAND,
 ///     fasteners: FastenerRow::UFGS_WALL_LEG,
 ///     fasteners_below_top: inch("1\"")?,
-///     lap: WallRule::LAP_OVER_LEG,
+///     lap: LeastRule::LAP_OVER_LEG,
 ///     clearance: inch("1\"")?,
 /// };
 /// let upper = StepUpper {
@@ -139,8 +139,8 @@ impl Step {
         let detail = EaveDetail {
             sheet: u.sheet,
             flange: u.flange.clone(),
-            on_deck: WallRule::IRC_OVER_EDGE_METAL,
-            below_deck: WallRule::IRC_BELOW_DECK,
+            on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+            below_deck: LeastRule::IRC_BELOW_DECK,
             front: EaveFront::Plumb,
             face: u.face.clone(),
             strip: u.strip.clone(),

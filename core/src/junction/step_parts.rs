@@ -3,7 +3,7 @@
 use super::draft::{FastenerRow, TrimSheet, keep_under};
 use super::drip::DripFace;
 use super::eave_parts::{DeckFlange, EavePanel, HookStrip};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::top_end::TopEnd;
 use crate::error::{Error, Faults};
 use crate::units::Length;
@@ -22,13 +22,13 @@ pub struct StepLower {
     /// From the edge of the upper deck down to the leg's top.
     pub below_edge: Length,
     /// How high its top must stand above the pan, square to it.
-    pub upstand: WallRule,
+    pub upstand: LeastRule,
     /// The fasteners of the leg to the riser.
     pub fasteners: FastenerRow,
     /// From the leg's top down to them; the upper trim's face must cover them.
     pub fasteners_below_top: Length,
     /// How far the upper trim's face must come down over the leg, to the bend of its kick-out.
-    pub lap: WallRule,
+    pub lap: LeastRule,
     /// What must stay open between the upper trim's drip and the flange, square to it.
     pub clearance: Length,
 }

@@ -1,6 +1,6 @@
 use super::eave_parts::{DeckFlange, EavePanel, FlangeLies, HookStrip};
 use super::test_sections::{between, degrees, face, len, mm, near, off, paths, roof, row, sheet, slope, top_end};
-use super::{Along, Datum, Eave, EaveDetail, EaveFront, FastenerRow, Side, Step, StepDetail, StepLower, StepUpper, WallRule};
+use super::{Along, Datum, Eave, EaveDetail, EaveFront, FastenerRow, LeastRule, Side, Step, StepDetail, StepLower, StepUpper};
 use crate::error::ErrorKind;
 use crate::num;
 use crate::panel::{Hold, Reach};
@@ -34,10 +34,10 @@ pub(super) fn step(lower: f64, over: f64) -> Step {
         sheet: sheet(),
         stands_out: len("1/8\""),
         below_edge: len("1\""),
-        upstand: WallRule::UFGS_UPSTAND,
+        upstand: LeastRule::UFGS_UPSTAND,
         fasteners: FastenerRow::UFGS_WALL_LEG,
         fasteners_below_top: len("1\""),
-        lap: WallRule::LAP_OVER_LEG,
+        lap: LeastRule::LAP_OVER_LEG,
         clearance: len("1\""),
     };
     Step { lower: roof(slope(lower)), upper: roof(slope(over)), riser: len("15\""), detail: StepDetail { lower: lower_side, upper: upper() } }
@@ -87,8 +87,8 @@ fn the_upper_side_is_an_eave_seen_from_behind() {
     let detail = EaveDetail {
         sheet: u.sheet,
         flange: u.flange.clone(),
-        on_deck: WallRule::IRC_OVER_EDGE_METAL,
-        below_deck: WallRule::IRC_BELOW_DECK,
+        on_deck: LeastRule::IRC_OVER_EDGE_METAL,
+        below_deck: LeastRule::IRC_BELOW_DECK,
         front: EaveFront::Plumb,
         face: u.face.clone(),
         strip: u.strip.clone(),

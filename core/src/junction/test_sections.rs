@@ -1,6 +1,6 @@
 //! Sections that the tests start from, and how they tell that a point lies on a line.
 
-use super::{Bites, ContinuousCleat, DripEdge, DripFace, DripHem, FastenerRow, Levels, RoofSide, SectionPoint, TopClosure, TopEnd, TrimSheet, WallRule};
+use super::{Bites, ContinuousCleat, DripEdge, DripFace, DripHem, FastenerRow, LeastRule, Levels, RoofSide, SectionPoint, TopClosure, TopEnd, TrimSheet};
 use crate::closure::Face;
 use crate::error::Error;
 use crate::num;
@@ -63,7 +63,7 @@ pub(super) fn roof(pitch: Pitch) -> RoofSide {
 pub(super) fn top_end() -> TopEnd {
     TopEnd {
         flange: len("8\""),
-        cover: WallRule::UFGS_UNSOLDERED,
+        cover: LeastRule::UFGS_UNSOLDERED,
         drip: DripEdge { leg: len("1\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
         closure: TopClosure {
             set_back: len("1\""),

@@ -6,7 +6,7 @@
 use super::cautions::{CAP_NOT_HELD, CAP_RIDES, DRIP_CROSSES_SEAMS, RIVETS_ON_SLOPE, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TOP_SLIDES};
 use super::draft::{FastenerRow, LegTo, TrimSheet, Walk, keep_under, leg, refuse_short, tape, thick_tape};
 use super::drip_edge::DripEdge;
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::Levels;
 use super::parts::{Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
 use super::support::{SectionPoint, Support};
@@ -21,11 +21,11 @@ use crate::units::{Angle, Length, Sum};
 /// The chosen upper end of panels under a flange on their seam tops.
 ///
 /// In a job file `screws` are at [`ON_CENTRE`](crate::practice::closure::ON_CENTRE), `turn_up` is [`TURN_UP`](crate::practice::panel::TURN_UP) and `cover`
-/// [`WallRule::UFGS_UNSOLDERED`] unless given.
+/// [`LeastRule::UFGS_UNSOLDERED`] unless given.
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bites, DripEdge, FastenerRow, TopClosure, TopEnd, WallRule};
+/// use seamwright::junction::{Bites, DripEdge, FastenerRow, TopClosure, TopEnd, LeastRule};
 /// use seamwright::panel::Hold;
 /// use seamwright::practice;
 /// use seamwright::record::Source;
@@ -34,7 +34,7 @@ use crate::units::{Angle, Length, Sum};
 /// let row = FastenerRow { spacing: Length::inches(12), source: Source::CommonPractice };
 /// let end = TopEnd {
 ///     flange: inch("8\"")?,
-///     cover: WallRule::UFGS_UNSOLDERED,
+///     cover: LeastRule::UFGS_UNSOLDERED,
 ///     drip: DripEdge {
 ///         leg: inch("3/4\"")?,
 ///         turn: practice::junction::DRIP_TURN,
@@ -71,7 +71,7 @@ pub struct TopEnd {
     pub flange: Length,
     /// How far the flange must reach over the panels, from its edge to their ends.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::flange_over_panels"))]
-    pub cover: WallRule,
+    pub cover: LeastRule,
     /// The flange's edge.
     pub drip: DripEdge,
     /// The closures.

@@ -46,7 +46,7 @@ pub struct BeadSize {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet, WallRule};
+/// use seamwright::junction::{Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -57,7 +57,7 @@ pub struct BeadSize {
 ///     sheet,
 ///     end: TopEnd {
 ///         flange: Length::inches(12),
-///         cover: WallRule::UFGS_UNSOLDERED,
+///         cover: LeastRule::UFGS_UNSOLDERED,
 ///         drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///         closure: TopClosure {
 ///             set_back: practice::closure::SET_BACK,
@@ -139,7 +139,7 @@ pub struct PitchTransitionDetail {
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
 ///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
-///     TrimSheet, WallRule,
+///     TrimSheet, LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice;
@@ -156,7 +156,7 @@ pub struct PitchTransitionDetail {
 ///         sheet,
 ///         end: TopEnd {
 ///             flange: Length::inches(12),
-///             cover: WallRule::UFGS_UNSOLDERED,
+///             cover: LeastRule::UFGS_UNSOLDERED,
 ///             drip: DripEdge { leg: inch("3/4\"")?, turn: practice::junction::DRIP_TURN, hem: practice::junction::EDGE_HEM, above_pan: inch("1/4\"")? },
 ///             closure: TopClosure {
 ///                 set_back: practice::closure::SET_BACK,

@@ -4,8 +4,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{degrees, len, near, off, paths, slope};
 use super::{
-    Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide,
-    SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet, WallRule,
+    Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, LeastRule, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail,
+    RoofSide, SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet,
 };
 use crate::closure::Face;
 use crate::error::ErrorKind;
@@ -39,7 +39,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
             sheet: SHEET,
             end: TopEnd {
                 flange: len("14\""),
-                cover: WallRule::UFGS_UNSOLDERED,
+                cover: LeastRule::UFGS_UNSOLDERED,
                 drip: DripEdge { leg: len("3/4\""), turn: practice::DRIP_TURN, hem: practice::EDGE_HEM, above_pan: len("1/4\"") },
                 closure: TopClosure {
                     set_back: closure::SET_BACK,

@@ -3,7 +3,7 @@
 use super::cautions;
 use super::draft::{FastenerRow, TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -40,17 +40,17 @@ pub struct SplashRib {
 
 /// One side of a valley. Distances are along the plane, square to the valley.
 ///
-/// In a job file `least_leg` is [`WallRule::VALLEY_LEG`], `least_beyond` [`WallRule::BEYOND_HOOK`] and `field_trim`
+/// In a job file `least_leg` is [`LeastRule::VALLEY_LEG`], `least_beyond` [`LeastRule::BEYOND_HOOK`] and `field_trim`
 /// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{ValleyHook, ValleySide, WallRule};
+/// use seamwright::junction::{ValleyHook, ValleySide, LeastRule};
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::units::Length;
 /// let side = ValleySide {
 ///     leg: Length::inches(10),
-///     least_leg: WallRule::VALLEY_LEG,
-///     least_beyond: WallRule::BEYOND_HOOK,
+///     least_leg: LeastRule::VALLEY_LEG,
+///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::ReceiverFold {
 ///         depth: Length::parse("1 1/2\"")?,
 ///         opening: Length::parse("1/8\"")?,
@@ -71,10 +71,10 @@ pub struct ValleySide {
     pub leg: Length,
     /// How far it must.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_leg"))]
-    pub least_leg: WallRule,
+    pub least_leg: LeastRule,
     /// How far it must reach beyond what the panels hook.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
-    pub least_beyond: WallRule,
+    pub least_beyond: LeastRule,
     /// What the panels hook.
     pub hook: ValleyHook,
     /// Left on for a cut on the roof.
@@ -84,11 +84,11 @@ pub struct ValleySide {
 
 /// What is chosen at a valley.
 ///
-/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width` [`WallRule::VALLEY_OPEN`] and
+/// In a job file `open_width` is [`VALLEY_OPEN_WIDTH`](crate::practice::junction::VALLEY_OPEN_WIDTH), `least_open_width` [`LeastRule::VALLEY_OPEN`] and
 /// `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastRule};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
@@ -108,8 +108,8 @@ pub struct ValleySide {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: WallRule::VALLEY_LEG,
-///     least_beyond: WallRule::BEYOND_HOOK,
+///     least_leg: LeastRule::VALLEY_LEG,
+///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -117,7 +117,7 @@ pub struct ValleySide {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: WallRule::VALLEY_OPEN,
+///     least_open_width: LeastRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,
@@ -143,7 +143,7 @@ pub struct ValleyDetail {
     pub open_width: Length,
     /// How wide it must be.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_open"))]
-    pub least_open_width: WallRule,
+    pub least_open_width: LeastRule,
     /// How it grows downhill; none for a parallel valley. It needs the valley's length, and `open_width` is then that at its top. The pan stays parallel, as wide as its
     /// lower end needs, or tapers with it ([`WideningPan`](super::WideningPan)); the legs of its sides are then those at the top.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
@@ -201,7 +201,7 @@ impl Default for ValleyEndSeal {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, WallRule};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastRule};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
@@ -221,8 +221,8 @@ impl Default for ValleyEndSeal {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: WallRule::VALLEY_LEG,
-///     least_beyond: WallRule::BEYOND_HOOK,
+///     least_leg: LeastRule::VALLEY_LEG,
+///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
 /// };
@@ -230,7 +230,7 @@ impl Default for ValleyEndSeal {
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
 ///     bed: Length::ZERO,
 ///     open_width: practice::VALLEY_OPEN_WIDTH,
-///     least_open_width: WallRule::VALLEY_OPEN,
+///     least_open_width: LeastRule::VALLEY_OPEN,
 ///     widens: None,
 ///     rib: None,
 ///     edge_hem: practice::EDGE_HEM,

@@ -2,8 +2,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
 use super::{
-    Along, FastenerRow, OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening,
-    WallRule, WideningPan,
+    Along, FastenerRow, LeastRule, OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide,
+    ValleyWidening, WideningPan,
 };
 use crate::error::ErrorKind;
 use crate::num;
@@ -37,7 +37,7 @@ pub(super) fn receiver() -> ValleyHook {
 }
 
 fn side(hook: ValleyHook) -> ValleySide {
-    ValleySide { leg: len("12\""), least_leg: WallRule::VALLEY_LEG, least_beyond: WallRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
+    ValleySide { leg: len("12\""), least_leg: LeastRule::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
 }
 
 pub(super) fn valley(first: &str, second: &str) -> Valley {
@@ -45,7 +45,7 @@ pub(super) fn valley(first: &str, second: &str) -> Valley {
         sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
         bed: len("1/8\""),
         open_width: practice::VALLEY_OPEN_WIDTH,
-        least_open_width: WallRule::VALLEY_OPEN,
+        least_open_width: LeastRule::VALLEY_OPEN,
         widens: None,
         rib: None,
         edge_cleats: None,

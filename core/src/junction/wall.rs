@@ -1,7 +1,7 @@
 //! What a flashing does at a wall: how high its leg stands, and what covers its top.
 
 use super::draft::{FastenerRow, TrimSheet, Walk, hem, keep_under, leg, refuse_short};
-use super::least::WallRule;
+use super::least::LeastRule;
 use super::parts::{Adjoining, Along, AlongLine, Bites, JunctionTrim, LayoutLine, Side, Solved};
 use super::support::{SectionPoint, Support};
 use crate::error::{Error, Faults};
@@ -12,9 +12,9 @@ use crate::units::{Angle, Length, Sum};
 /// What covers the top of a flashing's leg.
 ///
 /// ```
-/// use seamwright::junction::{WallCover, WallRule};
+/// use seamwright::junction::{WallCover, LeastRule};
 /// use seamwright::units::Length;
-/// let cover = WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) };
+/// let cover = WallCover::Cladding { lap: Length::inches(7), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) };
 /// assert!(matches!(cover, WallCover::Cladding { lap, rule, .. } if lap > rule.least));
 /// ```
 #[derive(Debug, Clone, PartialEq, Eq, Hash)]
@@ -26,7 +26,7 @@ pub enum WallCover {
         /// How much of the leg lies behind the cladding.
         lap: Length,
         /// How much must.
-        rule: WallRule,
+        rule: LeastRule,
         /// What must stay open between the cladding and the flashing's flange.
         clearance: Length,
     },
@@ -36,19 +36,19 @@ pub enum WallCover {
 
 /// A counterflashing let into a reglet.
 ///
-/// In a job file `least_lap` is [`WallRule::LAP_OVER_LEG`] and `hem` is
+/// In a job file `least_lap` is [`LeastRule::LAP_OVER_LEG`] and `hem` is
 /// [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{Counterflashing, FastenerRow, WallRule};
+/// use seamwright::junction::{Counterflashing, FastenerRow, LeastRule};
 /// use seamwright::practice::junction as practice;
 /// use seamwright::units::Length;
 /// let counterflashing = Counterflashing {
 ///     tongue: Length::inches(2),
-///     rule: WallRule::UFGS_INTO_WALL,
+///     rule: LeastRule::UFGS_INTO_WALL,
 ///     above_leg: Length::inches(1),
 ///     face: Length::inches(5),
-///     least_lap: WallRule::LAP_OVER_LEG,
+///     least_lap: LeastRule::LAP_OVER_LEG,
 ///     hem: practice::EDGE_HEM,
 ///     wedges: Some(FastenerRow::UFGS_WEDGES),
 ///     bead_width: Length::parse("1/4\"")?,
@@ -64,14 +64,14 @@ pub struct Counterflashing {
     /// How far it goes into the wall, from the wall's face.
     pub tongue: Length,
     /// How far it must.
-    pub rule: WallRule,
+    pub rule: LeastRule,
     /// From the top of the leg up to the tongue.
     pub above_leg: Length,
     /// From the tongue down to its lower edge.
     pub face: Length,
     /// The least lap over the leg.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::lap_over_leg"))]
-    pub least_lap: WallRule,
+    pub least_lap: LeastRule,
     /// Width of the closed hem at its lower edge, folded toward the leg; zero for a raw edge.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::edge_hem"))]
     pub hem: Length,
@@ -98,15 +98,15 @@ impl Counterflashing {
 /// The leg of a flashing up a wall.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, WallCover, WallLeg, WallRule};
+/// use seamwright::junction::{FastenerRow, WallCover, WallLeg, LeastRule};
 /// use seamwright::units::Length;
 /// let leg = WallLeg {
 ///     leg: Length::inches(9),
 ///     stands_out: Length::ZERO,
-///     upstand: WallRule::UFC_UPSTAND,
+///     upstand: LeastRule::UFC_UPSTAND,
 ///     fasteners: Some(FastenerRow::UFGS_WALL_LEG),
 ///     fasteners_below_top: Length::inches(1),
-///     cover: WallCover::Cladding { lap: Length::inches(7), rule: WallRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
+///     cover: WallCover::Cladding { lap: Length::inches(7), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 /// };
 /// assert!(leg.leg > leg.upstand.least);
 /// ```
@@ -119,7 +119,7 @@ pub struct WallLeg {
     /// How far the leg stands out from the wall's face: sheathing, barrier.
     pub stands_out: Length,
     /// How high its top must stand above the pan, square to it.
-    pub upstand: WallRule,
+    pub upstand: LeastRule,
     /// The fasteners of the leg to the wall; none where the leg stands free behind its cover, so that the flashing can go with panels that move.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub fasteners: Option<FastenerRow>,
