@@ -1,5 +1,6 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
+use super::built_up::built_up;
 use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
@@ -86,7 +87,7 @@ impl Job {
 
         self.check_joint_holds(&roof)?;
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
-        let drawn = Sections { job: self, roof: &roof, built_up: joints::built_up(&roof, &chosen)? };
+        let drawn = Sections { job: self, roof: &roof, built_up: built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
         let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
         let planes = self.panels(r, teller, &roof, &solved)?;

@@ -4,6 +4,9 @@
 //! Working it out gives a [`Packet`]: sections set the panels' ends, the ends set the panels, and the lines met with the panels give the rest.
 
 mod build;
+mod built_up;
+#[cfg(test)]
+mod built_up_tests;
 #[cfg(feature = "serde")]
 mod by_name;
 mod cautions;

@@ -11,7 +11,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::{Bites, KICK_OUT};
+use crate::junction::{Adjoining, Bites, KICK_OUT};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -426,7 +426,7 @@ impl Bought<'_> {
         Ok(())
     }
 
-    /// What builds the deck up above a joint across the panels, under all of the plane.
+    /// What builds decks up under all of a plane, and what lies under the flange of a transition alone.
     fn packing(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         for plane in self.planes {
             let Some(thick) = self.built_up.get(plane.plane).filter(|t| t.is_positive()) else { continue };
@@ -437,6 +437,16 @@ impl Bought<'_> {
             };
             let spec = format!("all of {}, {} thick, {area}", plane.name, self.format().fine()?.string(*thick)?);
             out.push(OrderLine::new(OrderGroup::Packing, "packing over the deck", spec, 1, "lot"));
+        }
+        for junction in self.junctions {
+            for (height, reach) in
+                junction.section.adjoining.iter().filter_map(|a| if let Adjoining::Packing { height, reach } = a { Some((*height, *reach)) } else { None })
+            {
+                let (thick, wide) = (self.format().fine()?.string(height)?, self.format().string((reach.1 - reach.0).length()?)?);
+                let spec = format!("under the upper flange of {}, {thick} thick, {wide} wide, tapered off above", junction.name);
+                let line = OrderLine::new(OrderGroup::Packing, "packing under a flange", spec, 1, "lot");
+                out.push(OrderLine { net: Some(junction.along.length), ..line });
+            }
         }
         Ok(())
     }

@@ -172,7 +172,7 @@ pub use support::{SectionPoint, Support};
 pub use top_closure::TopClosure;
 pub use top_edge::TopEdge;
 pub use top_end::TopEnd;
-pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
+pub use transition::{BeadSize, PackingReach, PitchTransition, PitchTransitionDetail};
 pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleyEndSeal, ValleySide};
 pub use valley_hook::ValleyHook;
