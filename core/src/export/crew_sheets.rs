@@ -263,6 +263,12 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
             add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
         }
     }
+    for item in packet.kick_outs.iter().filter(|k| k.lines.contains(&junction.name)) {
+        let asked = &item.piece.asked;
+        let (thrown, past) = (format.string(asked.detail.throw)?, format.string(asked.detail.past_eave)?);
+        let end = format!("its outer end {thrown} from the wall and {past} past the panels' ends");
+        add(format!("{} kick-out, {end}; up under the flashing {}", item.mark, format.string(item.piece.upper)?), "1".to_owned());
+    }
     if let Some(cut) = &junction.pan_end {
         for (name, leg) in [("first", &cut.first), ("second", &cut.second)] {
             let on = pan_plan::on(leg.on);

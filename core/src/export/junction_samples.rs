@@ -7,10 +7,10 @@ use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
     ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
-    JointSide, LeastRule, Levels, OffsetCleat, PackingReach, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake,
-    RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot,
-    SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail,
-    ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallLeg, WideningPan,
+    JointSide, KickOutDetail, LeastRule, Levels, OffsetCleat, PackingReach, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition,
+    PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail,
+    SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge,
+    Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallHand, WallLeg, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -368,9 +368,9 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         drip: DripEdge { leg, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         // It goes with the panel, so its leg stands free behind its cover.
         wall: WallLeg { fasteners: None, ..wall(on_z)? },
-        foot: SidewallFoot::EndsAtEave,
+        foot: if on_z { SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(inch("4")?).into()) } } else { SidewallFoot::EndsAtEave },
     };
-    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };
+    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, wall: WallHand::Right, detail };
     sample(name, "junction.sidewall", &input, plane(0.0)?, Other::Wall)
 }
 

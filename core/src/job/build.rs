@@ -6,6 +6,7 @@ use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
 use super::input::{Job, Paperwork};
 use super::joints;
+use super::kick_outs;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil, fastener_rows};
@@ -124,12 +125,14 @@ impl Job {
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
+        let kick_outs = kick_outs::items(self, &junctions)?;
         let bought = Bought {
             job: self,
             planes: &planes,
             trims: &trims,
             junctions: &junctions,
             copings: &copings,
+            kick_outs: &kick_outs,
             pipes: &pipes,
             clips: &clips,
             underlayment: underlayment.as_ref(),
@@ -217,6 +220,7 @@ impl Job {
             junctions,
             copings: copings.items,
             coping_corners: copings.corners,
+            kick_outs,
             pipes,
             corners,
             trims,

@@ -18,6 +18,7 @@ mod joint_across_tests;
 #[cfg(test)]
 mod joint_tests;
 mod joints;
+mod kick_outs;
 mod lay;
 mod list_columns;
 mod metals_meet;
@@ -81,6 +82,7 @@ pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;
+pub use kick_outs::KickOutItem;
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
 pub(crate) use list_columns::check_columns;

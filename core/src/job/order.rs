@@ -2,6 +2,7 @@
 
 use super::copings::{CopingItem, Copings};
 use super::input::Job;
+use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
 use super::pipes::PipeItem;
@@ -11,7 +12,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::{Adjoining, Bites, KICK_OUT};
+use crate::junction::{Adjoining, Bites};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -185,6 +186,7 @@ pub(super) struct Bought<'a> {
     pub(super) trims: &'a [TrimItem],
     pub(super) junctions: &'a [JunctionItem],
     pub(super) copings: &'a Copings,
+    pub(super) kick_outs: &'a [KickOutItem],
     pub(super) pipes: &'a [PipeItem],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
@@ -305,17 +307,17 @@ impl Bought<'_> {
         Ok(())
     }
 
-    /// A kick-out for each sidewall at whose foot an eave dies into the wall, like ones together.
+    /// The kick-outs, each with the least sheet that it is cut from.
     fn kick_outs(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
-        let mut pieces: BTreeMap<String, u64> = BTreeMap::new();
-        for caution in self.junctions.iter().flat_map(|j| &j.section.cautions).filter(|c| c.code() == KICK_OUT) {
-            let length = |name: &str| -> Result<String, Error> {
-                let given = caution.arguments().iter().find(|(n, _)| *n == name).map_or("", |(_, v)| v.as_str());
-                self.format().string(Length::parse(given)?)
-            };
-            *pieces.entry(format!("thrown {} from the wall, {} high", length("throw")?, length("leg")?)).or_default() += 1;
+        for item in self.kick_outs {
+            let (asked, length) = (&item.piece.asked, |l: Length| self.format().string(l));
+            let (width, height) = item.piece.blank.bounds()?.size()?;
+            let (thrown, past, high) = (length(asked.detail.throw)?, length(asked.detail.past_eave)?, length(asked.leg)?);
+            let blank = format!("blank {} by {}, {}", length(width)?, length(height)?, self.sheet(item.sheet)?);
+            let spec = format!("wall on the {} up the slope, thrown {thrown} from the wall and {past} past the eave, {high} high, {blank}", asked.wall.name());
+            let line = OrderLine::new(OrderGroup::Trims, "kick-out", spec, count(item.lines.len()), "each");
+            out.push(OrderLine { mark: item.mark.clone(), ..line });
         }
-        out.extend(pieces.into_iter().map(|(spec, n)| OrderLine::new(OrderGroup::Trims, "kick-out", spec, n, "each")));
         Ok(())
     }
 
