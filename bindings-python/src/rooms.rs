@@ -75,8 +75,8 @@ pub(crate) mod layout {
     use crate::layout::{
         _strips, BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, CutShapes, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, EndShape,
         FormedUse, Group, LaidPanel, LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit,
-        Notch, NotchShape, OrderRounding, PanelList, PanelShape, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
-        Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
+        Notch, NotchShape, OrderRounding, PanelBreak, PanelList, PanelShape, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks,
+        SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
     };
 }
 
