@@ -11,7 +11,7 @@ use super::wording::{caution, skew_total, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
-use crate::job::{JunctionItem, Packet, SectionSide};
+use crate::job::{CapHand, JunctionItem, Packet, SectionSide};
 use crate::junction::{Bites, Datum, Side, WorkStep};
 use crate::panel::Reach;
 use crate::record::Caution;
@@ -262,6 +262,10 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
             };
             add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
         }
+    }
+    for cap in packet.end_caps.iter().filter(|c| c.line == junction.line) {
+        let hand = if cap.hand == CapHand::Either { String::new() } else { format!(", {}", cap.hand.name()) };
+        add(format!("end cap to {} {}{hand}", cap.mark, cap.trim), "1".to_owned());
     }
     if let Some(cut) = &junction.pan_end {
         for (name, leg) in [("first", &cut.first), ("second", &cut.second)] {

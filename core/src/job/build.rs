@@ -3,6 +3,7 @@
 use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
+use super::end_caps::Ends;
 use super::input::{Job, Paperwork};
 use super::joints;
 use super::lay::{Lay, PlaneLay, lines_around};
@@ -121,6 +122,12 @@ impl Job {
             junction.sealed = sealed;
             junction.along.beads.extend(beads);
         }
+        let ends = Ends { job: self, roof: &roof, corners: &corners, junctions: &junctions, trims: &trims }.closed()?;
+        for (number, bead) in ends.beads {
+            if let Some(junction) = junctions.get_mut(number) {
+                junction.along.beads.push(bead);
+            }
+        }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
         let bought = Bought {
@@ -130,6 +137,7 @@ impl Job {
             junctions: &junctions,
             copings: &copings,
             pipes: &pipes,
+            end_caps: &ends.caps,
             clips: &clips,
             underlayment: underlayment.as_ref(),
             built_up: &drawn.built_up,
@@ -182,6 +190,7 @@ impl Job {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
+        all.extend(ends.cautions);
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
@@ -219,6 +228,7 @@ impl Job {
             pipes,
             corners,
             trims,
+            end_caps: ends.caps,
             metals_met,
             underlayment,
             clips,

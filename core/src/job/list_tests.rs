@@ -96,6 +96,7 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
             junctions: &p.junctions,
             copings: &super::copings::Copings::default(),
             pipes: &[],
+            end_caps: &[],
             clips: &p.clips,
             underlayment: None,
             built_up: &[],

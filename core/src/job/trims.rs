@@ -85,6 +85,14 @@ impl TrimItem {
     }
 }
 
+impl TrimItem {
+    /// Whether it is drawn as this profile of a section is, or from the other end; not said where it looks alike from both.
+    pub(super) fn drawn(&self, of: &Profile) -> Option<bool> {
+        let upper = self.tapered.as_ref().and_then(|t| t.pieces.last()).map_or(&self.profile, |top| &top.far);
+        (!same(upper, &upper.reversed())).then(|| same(&self.profile, of))
+    }
+}
+
 /// A trim along one line, before like ones are put together.
 pub(super) struct Wanted<'a> {
     pub(super) line: Option<usize>,

@@ -36,6 +36,7 @@ mod least;
 mod levels;
 mod line_order;
 mod offset_cleat;
+mod outer_trim;
 mod parts;
 mod pipe;
 mod pipe_parts;
