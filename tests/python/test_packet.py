@@ -239,7 +239,7 @@ def test_trims_are_cut_as_they_run() -> None:
         assert trim.total == Length.total(run.run for run in trim.runs)
         for run in trim.runs:
             # Pieces and laps make up the run.
-            assert Length.total(run.pieces) - trim.lap * (len(run.pieces) - 1) == run.run
+            assert Length.total(run.pieces) + (trim.gap - trim.lap) * (len(run.pieces) - 1) == run.run
             section = next(j.section for j in p.junctions if j.line == run.line)
             assert any(t.name == trim.name for t in section.trims)
         scrap = trim.cutting.scrap

@@ -27,8 +27,10 @@ part! {
     sheet(trim, here) -> Sheet = here.one("sheet", &trim.sheet);
     /// Mass for each length of it.
     line_mass(trim) -> LineMass = LineMass(trim.line_mass);
-    /// How far its pieces lap.
+    /// How far its pieces lap; nothing where they butt.
     lap(trim) -> Length = Length(trim.lap);
+    /// What is left between its pieces where they butt; nothing where they lap.
+    gap(trim) -> Length = Length(trim.gap);
     /// Where it goes.
     runs(trim, here) -> Vec<TrimRun> = here.all("runs", &trim.runs);
     /// The net length of all runs.

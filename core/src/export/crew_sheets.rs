@@ -260,7 +260,8 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
                 }
                 None => String::new(),
             };
-            add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
+            let joints = if trim.gap.is_positive() { format!("butted, gap {}", format.string(trim.gap)?) } else { format!("lap {}", format.string(trim.lap)?) };
+            add(format!("{} {}, {joints}{tapers}", trim.mark, trim.name), counted(long, &run.pieces)?);
         }
     }
     for cap in packet.end_caps.iter().filter(|c| c.line == junction.line) {

@@ -45,8 +45,9 @@ fn check(packet: &Packet) {
             if junction.pan_end.is_none() || !section.is_holder() {
                 assert_eq!(more, of_corners, "{} of {}", trim.name, line.name);
             }
-            let laps = trim.lap.station(u32::try_from(run.pieces.len()).unwrap() - 1, 1).unwrap();
-            assert_eq!(Length::total(&run.pieces).unwrap(), (run.run + laps).length().unwrap(), "{} of {}", trim.name, line.name);
+            let joints = u32::try_from(run.pieces.len()).unwrap() - 1;
+            let [laps, gaps] = [trim.lap, trim.gap].map(|each| each.station(joints, 1).unwrap());
+            assert_eq!(Length::total(&run.pieces).unwrap(), (run.run + laps - gaps).length().unwrap(), "{} of {}", trim.name, line.name);
             ordered += i128::from(Length::total(&run.pieces).unwrap().pm());
             taken = (taken + more).length().unwrap();
         }
@@ -155,4 +156,29 @@ fn an_end_without_a_trim_to_cap_is_said() {
     assert_eq!((made.caps.len(), made.cautions.len()), (packet.end_caps.len() - 1, 1));
     assert_eq!(made.cautions[0].code(), super::CAP_WITHOUT_TRIM);
     assert!(made.cautions[0].message().contains("start of rake 3"), "{}", made.cautions[0].message());
+}
+
+/// Strips lap 2 in (Copper Flashings, a manual, par. 52-55); cleats butt, common practice, no published source.
+#[test]
+fn cleats_butt_and_strips_lap_as_their_own_rules_have_it() {
+    let packet = demo_packet();
+    let of = |name: &str| {
+        let trim = packet.trims.iter().find(|t| t.name == name).unwrap();
+        (trim.lap, trim.gap)
+    };
+    let quarter = Length::inches_64(16);
+    assert_eq!((of("hook strip"), of("eave trim")), ((Length::inches(2), Length::ZERO), (Length::inches(4), Length::ZERO)));
+    assert_eq!((of("continuous cleat"), of("offset cleat")), ((Length::ZERO, quarter), (Length::ZERO, quarter)));
+    // A rule of the job's own comes before them, and the name of a trim before the rule of its kind.
+    let mut json = super::test_jobs::demo_json();
+    json["supplies"]["trims"]["holders"] = serde_json::json!({"offset_cleat": {"meet": {"lap": "3 in"}, "source": "common-practice"}});
+    json["supplies"]["trims"]["laps"] = serde_json::json!([{"trim": "hook strip", "lap": "1 in"}]);
+    let trims = super::test_jobs::work(&json).unwrap().trims;
+    let lap = |name: &str| trims.iter().find(|t| t.name == name).unwrap().lap;
+    assert_eq!((lap("hook strip"), lap("offset cleat"), lap("continuous cleat")), (Length::inches(1), Length::inches(3), Length::ZERO));
+    for (gap, kind) in [("-1 in", crate::error::ErrorKind::OutOfRange), ("10'", crate::error::ErrorKind::Conflict)] {
+        json["supplies"]["trims"]["holders"] = serde_json::json!({"hook_strip": {"meet": {"gap": gap}, "source": "common-practice"}});
+        let e = super::test_jobs::refused(&json);
+        assert_eq!((e.kind(), e.path()), (kind, "supplies.trims.holders.hook_strip.meet.gap"));
+    }
 }

@@ -10,6 +10,7 @@ mod cautions;
 mod choices;
 mod copings;
 mod end_caps;
+mod holder_joints;
 mod input;
 #[cfg(test)]
 mod joint_across_tests;
@@ -78,6 +79,7 @@ pub use cautions::{ALL as CAUTIONS, CAP_PARTS, CAP_WITHOUT_TRIM, JOINT_EDGE_SHEE
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use end_caps::{CapHand, EndCap};
+pub use holder_joints::{HolderJoint, HolderJoints, PieceMeet};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;
 pub use lay::PlaneLay;

@@ -148,6 +148,7 @@ pub use expansion_moves::JointMoves;
 pub use headwall::{Headwall, HeadwallDetail};
 pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
+pub use holder::Holder;
 pub use least::LeastRule;
 pub use levels::{Levels, RoofSide};
 pub use line_order::LineOrder;

@@ -1195,9 +1195,14 @@ class TrimItem:
         Its flat pattern by the job's bend rule.
         """
     @property
+    def gap(self, /) -> Length:
+        """
+        What is left between its pieces where they butt; nothing where they lap.
+        """
+    @property
     def lap(self, /) -> Length:
         """
-        How far its pieces lap.
+        How far its pieces lap; nothing where they butt.
         """
     @property
     def line_mass(self, /) -> LineMass:
