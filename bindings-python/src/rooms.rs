@@ -51,9 +51,9 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        CopingCornerItem, CopingItem, EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet, PanelChange,
-        Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures, TrimItem, TrimRun,
-        UnderlaymentPlan, ValleyUnderlayment,
+        CopingCornerItem, CopingItem, EaveUnderlayment, EndCap, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet,
+        PanelChange, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures,
+        TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
     };
 }
 

@@ -10,6 +10,7 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 from xml.etree import ElementTree
 
@@ -238,7 +239,7 @@ def test_trims_are_cut_as_they_run() -> None:
         assert trim.total == Length.total(run.run for run in trim.runs)
         for run in trim.runs:
             # Pieces and laps make up the run.
-            assert Length.total(run.pieces) - trim.lap * (len(run.pieces) - 1) == run.run
+            assert Length.total(run.pieces) + (trim.gap - trim.lap) * (len(run.pieces) - 1) == run.run
             section = next(j.section for j in p.junctions if j.line == run.line)
             assert any(t.name == trim.name for t in section.trims)
         scrap = trim.cutting.scrap
@@ -260,8 +261,17 @@ def test_the_order_counts_the_parts() -> None:
     clips = sum(of.schedule.clips for of in p.clips)
     screws = sum(of.schedule.screws for of in p.clips) + sum(row.count for j in p.junctions for row in j.along.rows)
     assert (count("panels"), count("trims", "stick"), count("closures")) == (p.summary.pieces, p.summary.sticks, p.summary.closures)
-    # What is no stick is a kick-out, one at the foot of the one sidewall that dies into its wall.
-    assert [(line.item, line.count) for line in p.order if line.group == "trims" and line.unit != "stick"] == [("kick-out", 1)]
+    # What is no stick is an end cap, to the section of a trim and of a hand, or a kick-out, one at the foot of the one sidewall that dies into its wall.
+    made: Counter[str] = Counter()
+    for line in p.order:
+        if line.group == "trims" and line.unit != "stick":
+            made[line.item] += line.count
+    assert made == Counter([f"{cap.trim}, end cap" for cap in p.end_caps] + ["kick-out"])
+    capped = [(line.line, line.end) for corner in p.corners.corners for line in corner.lines if line.closed == "capped"]
+    assert [(cap.line, cap.end) for cap in p.end_caps] == capped
+    for cap in p.end_caps:
+        trim = p.trim(cap.mark)
+        assert trim is not None and trim.name == cap.trim and cap.line in [run.line for run in trim.runs]
     assert (count("clips"), count("fasteners")) == (clips, screws)
     assert {line.engineered is None for line in p.order if line.group in ("clips", "fasteners")} == {False}
     for of in p.clips:
@@ -289,10 +299,29 @@ def test_corners_name_their_lines() -> None:
         for line in corner.lines:
             ends = corners.ends if line.above is None else corners.upper_ends
             assert ends[line.line][0 if line.end == "start" else 1] == line.allowance
-            assert line.closed in {"capped", "kick-out", "joined", "covered", "outlet"}
+            assert line.closed in {"capped", "turned-up", "kick-out", "joined", "covered", "outlet"}
         for pair in corner.pairs:
             assert 0.0 < pair.between.degrees <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
             assert pair.cut is None or 0.0 < pair.cut.degrees <= 90.0
+
+
+def test_a_flashing_is_turned_up_where_another_wall_stands_across_its_end() -> None:
+    """An inside corner of two walls is one of which their plane fills less than half of a small disc, by shapely; in an outside corner the flashing is capped."""
+    walls = {"headwall", "sidewall", "curb-front", "curb-side", "step"}
+    found: Counter[tuple[bool, str]] = Counter()
+    annexe = Job.from_json((Path(__file__).parents[2] / "core" / "examples" / "annexe_job.json").read_bytes()).compute()
+    for p in (packet(), annexe):
+        outlines = [[[(mm(v.x), mm(v.y)) for v in ring] for ring in plane.rings] for plane in p.roof.planes]
+        planes = [shapely.Polygon(rings[0], rings[1:]) for rings in outlines]
+        for corner in p.corners.corners:
+            here = [line for line in corner.lines if line.kind in walls and line.above is None]
+            if len(here) != 2 or len({p.roof.lines[line.line].side.plane for line in here}) != 1:
+                continue
+            disc = shapely.Point(mm(corner.at.x), mm(corner.at.y)).buffer(10)
+            inside = disc.intersection(planes[p.roof.lines[here[0].line].side.plane]).area < disc.area / 2
+            found.update((inside, line.closed) for line in here)
+    # The demo's headwall and the annexe's end at a sidewall; the sides of the demo's curb lap over its front at two outside corners.
+    assert found == {(True, "turned-up"): 2, (True, "covered"): 2, (False, "capped"): 2, (False, "covered"): 2}
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:
@@ -374,7 +403,7 @@ def parts(p: Packet) -> list[Any]:
     trims: list[Any] = [p.trims[0], p.trims[0].flat, p.trims[0].runs[0], p.trims[0].cutting, p.trims[0].cutting.sticks[0], p.trims[0].cutting.scrap]
     heat = p.heat[0]
     assert heat.movement is not None
-    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
+    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0], p.end_caps[0]]
     rest += [heat, heat.pins.panels[0], heat.movement.ends[0], heat.movement.ends[0].verdict, p.cautions[0], p.roof, p.roof.lines[0]]
     return [p, *laid, *section, *along, *trims, *rest]
 

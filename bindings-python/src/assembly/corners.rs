@@ -54,7 +54,7 @@ part! {
     above(line) -> Option<Length> = line.above.map(Length);
     /// What its trims run on here.
     allowance(line) -> Length = Length(line.allowance);
-    /// How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
+    /// How the end of its trim is closed here: ``capped``, ``turned-up`` a wall, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
     closed(line) -> String = name_of(&line.closed)?;
 }
 

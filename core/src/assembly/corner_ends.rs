@@ -52,15 +52,17 @@ pub enum PairRule {
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum TrimEnd {
-    /// Nothing lies over it: an end cap, or the run-on folded down and sealed.
+    /// Nothing lies over it: an end cap.
     Capped,
+    /// Another wall stands across it, in an inside corner: the run-on is turned up that wall, behind what covers its face.
+    TurnedUp,
     /// The foot of a wall's flashing over an eave: a kick-out that throws the water off the wall.
     KickOut,
     /// Joined to the trim of another line of its kind.
     Joined,
     /// The trim of another line lies over it.
     Covered,
-    /// The lower end of a valley's pan: open, for the water.
+    /// The lower end of a valley's pan, and either end of the pan behind a curb: open, for the water.
     Outlet,
     /// No rule says what lies over what; a caution names the corner.
     Undecided,
@@ -79,6 +81,16 @@ pub(super) fn between(a: (Vertex, Vertex), b: (Vertex, Vertex)) -> Option<Angle>
     let cross = [ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx];
     let sine = cross.iter().map(|c| c * c).sum::<f64>().sqrt();
     Angle::degrees_from(num::atan2_deg(sine, ax * bx + ay * by + az * bz)).ok()
+}
+
+/// Which way one turns in plan at a corner who comes from `back` and goes out to `out`: more than 0 to the left.
+pub(super) fn turns(corner: Vertex, out: Vertex, back: Vertex) -> f64 {
+    let way = |to: Vertex| {
+        let along = |to: Length, from: Length| (to - from).length().map_or(0.0, Length::mm);
+        (along(to.x, corner.x), along(to.y, corner.y))
+    };
+    let ((ox, oy), (bx, by)) = (way(out), way(back));
+    ox * by - oy * bx
 }
 
 /// From a trim's own line to the cut across its end.

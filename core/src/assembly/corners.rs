@@ -1,7 +1,7 @@
 //! Corners: where lines of the roof meet.
 
 use super::cautions::NO_CORNER_RULE;
-use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at};
+use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at, turns};
 use super::corner_rules::{Standing, comes_down_on, line_over};
 use super::trim_runs::LineEnds;
 use crate::error::{Error, Faults};
@@ -82,6 +82,7 @@ impl CornerAllowances {
 /// third may cover both. A step ends at two corners on each side: with the trims of its lower plane at the riser's foot, and with those of its upper plane, as an eave, at the top of it.
 /// A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
 /// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets. A line that ends alone has a corner of its own, where its trim is capped.
+/// In an inside corner of two walls the trim that lies over the other is not capped but turned up the wall across its end.
 ///
 /// # Errors
 /// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange)).
@@ -318,6 +319,19 @@ impl<'a> Corners<'a> {
         PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
     }
 
+    /// Whether walls stand along both lines and meet in an inside corner of their plane, so that each stands across the other's end.
+    fn walls_meet_inside(&self, a: Place, b: Place) -> bool {
+        let wall = |at: Place| self.at(at).filter(|(l, ..)| l.kind.stands_at_a_wall() && !at.is_above);
+        let (Some((p, here, to_a)), Some((q, _, to_b))) = (wall(a), wall(b)) else { return false };
+        // Their plane lies on the left of both: one comes to the corner, the other goes out from it.
+        p.side.plane == q.side.plane
+            && match (a.end, b.end) {
+                (LineEnd::Start, LineEnd::End) => turns(here, to_a, to_b) > 0.0,
+                (LineEnd::End, LineEnd::Start) => turns(here, to_b, to_a) > 0.0,
+                _ => false,
+            }
+    }
+
     fn pair(&self, a: Place, b: Place, cluster: &[Place]) -> Option<CornerPair> {
         let (p, q) = (self.standing(a)?, self.standing(b)?);
         let between = self.between(a, b)?;
@@ -355,6 +369,9 @@ impl<'a> Corners<'a> {
                     PairRule::Laps { over, .. } => {
                         let (over, under) = if *over == pair.first { (i, j) } else { (j, i) };
                         _ = (take(over), close(under, TrimEnd::Covered));
+                        if self.walls_meet_inside(*a, *b) {
+                            close(over, TrimEnd::TurnedUp);
+                        }
                     }
                     PairRule::Mitred => _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
                     PairRule::RunsOn => _ = (take(i), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
@@ -380,7 +397,7 @@ impl<'a> Corners<'a> {
             if self.runs_out(*place, cluster) {
                 take(i);
             }
-            if s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
+            if s.kind == LineKind::CurbBack || s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
                 close(i, TrimEnd::Outlet);
             } else if matches!(s.kind, LineKind::Sidewall | LineKind::CurbSide) && s.rise > 0.0 && has(LineKind::Eave) {
                 close(i, TrimEnd::KickOut);

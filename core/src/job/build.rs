@@ -4,6 +4,7 @@ use super::built_up::built_up;
 use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
+use super::end_caps::Ends;
 use super::input::{Job, Paperwork};
 use super::joints;
 use super::kick_outs;
@@ -126,6 +127,12 @@ impl Job {
                 junction.along.beads.extend(lap_beads(r, &planes, junction.line, cut).map_err(|e| e.about(&junction.name))?);
             }
         }
+        let ends = Ends { job: self, roof: &roof, corners: &corners, junctions: &junctions, trims: &trims }.closed()?;
+        for (number, bead) in ends.beads {
+            if let Some(junction) = junctions.get_mut(number) {
+                junction.along.beads.push(bead);
+            }
+        }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
         let kick_outs = kick_outs::items(self, &junctions)?;
@@ -137,6 +144,7 @@ impl Job {
             copings: &copings,
             kick_outs: &kick_outs,
             pipes: &pipes,
+            end_caps: &ends.caps,
             clips: &clips,
             underlayment: underlayment.as_ref(),
             built_up: &drawn.built_up,
@@ -189,6 +197,7 @@ impl Job {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
+        all.extend(ends.cautions);
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
@@ -227,6 +236,7 @@ impl Job {
             pipes,
             corners,
             trims,
+            end_caps: ends.caps,
             metals_met,
             underlayment,
             clips,

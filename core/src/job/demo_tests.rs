@@ -167,7 +167,7 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
     assert_eq!(packet.trims.iter().map(|t| t.runs.len()).sum::<usize>(), along);
     let mut sticks = 0;
     for trim in &packet.trims {
-        assert_eq!(trim.lap, supplies.lap_of(&trim.name));
+        assert_eq!((trim.lap, trim.gap), (supplies.lap_of(&trim.name), supplies.meet_of(&trim.name).0.gap()));
         for run in &trim.runs {
             let number = run.line.unwrap();
             let junction = packet.junctions.iter().find(|j| j.line == number).unwrap();
@@ -179,7 +179,7 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
             let stops = junction.pan_end.is_some() && trim.name == "offset cleat";
             assert!(run.run.pm() == whole || stops && run.run.pm() >= line.length.pm() && run.run.pm() < whole, "{} on {}", trim.name, run.name);
             let laps = i64::try_from(run.pieces.len()).unwrap() - 1;
-            assert_eq!(sum(run.pieces.iter().copied()) - laps * trim.lap.pm(), run.run.pm(), "{} on {}", trim.name, run.name);
+            assert_eq!(sum(run.pieces.iter().copied()) - laps * (trim.lap.pm() - trim.gap.pm()), run.run.pm(), "{} on {}", trim.name, run.name);
             assert!(run.pieces.iter().all(|p| *p <= Length::feet(10) && *p >= supplies.least_piece.min(run.run)));
         }
         let pieces = sum(trim.runs.iter().flat_map(|r| r.pieces.iter().copied()));

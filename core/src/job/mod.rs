@@ -12,6 +12,8 @@ mod by_name;
 mod cautions;
 mod choices;
 mod copings;
+mod end_caps;
+mod holder_joints;
 mod input;
 #[cfg(test)]
 mod joint_across_tests;
@@ -77,9 +79,11 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, CAP_WITHOUT_TRIM, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
+pub use end_caps::{CapHand, EndCap};
+pub use holder_joints::{HolderJoint, HolderJoints, PieceMeet};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;
 pub use kick_outs::KickOutItem;

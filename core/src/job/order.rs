@@ -1,6 +1,7 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
 use super::copings::{CopingItem, Copings};
+use super::end_caps::{CapHand, EndCap};
 use super::input::Job;
 use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
@@ -188,6 +189,7 @@ pub(super) struct Bought<'a> {
     pub(super) copings: &'a Copings,
     pub(super) kick_outs: &'a [KickOutItem],
     pub(super) pipes: &'a [PipeItem],
+    pub(super) end_caps: &'a [EndCap],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
     /// What builds the deck of each plane up.
@@ -201,6 +203,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
+        self.end_caps(&mut out);
         self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
@@ -305,6 +308,24 @@ impl Bought<'_> {
             out.push(OrderLine { mark, ..OrderLine::new(OrderGroup::Trims, item, spec, n, "each") });
         }
         Ok(())
+    }
+
+    /// What closes the ends of the other trims, like caps together; which goes where stands on the sheets of the lines.
+    fn end_caps(&self, out: &mut Vec<OrderLine>) {
+        let mut caps: Vec<(&EndCap, u64)> = Vec::new();
+        for cap in self.end_caps {
+            match caps.iter_mut().find(|(first, _)| (&first.mark, first.hand) == (&cap.mark, cap.hand)) {
+                Some((_, n)) => *n += 1,
+                None => caps.push((cap, 1)),
+            }
+        }
+        caps.sort_by_key(|(cap, _)| (self.trims.iter().position(|t| t.mark == cap.mark), cap.hand));
+        for (cap, n) in caps {
+            let seen = if cap.hand == CapHand::Either { "" } else { ", seen from outside" };
+            let spec = format!("to the trim's section, {}{seen}", cap.hand.name());
+            let line = OrderLine::new(OrderGroup::Trims, format!("{}, end cap", cap.trim), spec, n, "each");
+            out.push(OrderLine { mark: cap.mark.clone(), ..line });
+        }
     }
 
     /// The kick-outs, each with the least sheet that it is cut from.

@@ -37,7 +37,7 @@ impl<'a> Wiring<'a> {
             row_end_distance: s.crew.end_distance,
             tape: s.sealant.tape_laps,
             trim: TrimChoice { lap: trims.lap, takes_corners: true },
-            named: trims.laps.iter().map(|l| NamedTrim { name: l.trim.clone(), choice: TrimChoice { lap: l.lap, takes_corners: true } }).collect(),
+            named: Vec::new(),
             strike: StrikeChoice { tape: s.crew.tape, tolerance: s.crew.tolerance },
         };
         let surface = SeamSurface::upright(job.panel.seam_height, seam_foot).map_err(|e| e.under("panel"))?;
@@ -96,7 +96,10 @@ impl<'a> Wiring<'a> {
                 hollow_seams: end.is_some_and(|e| e.hollow_seams),
             });
         }
-        JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &self.choices }.run(r)
+        let choice = |name: &str| TrimChoice { lap: self.job.supplies.trims.lap_of(name), takes_corners: true };
+        let named = solved.trims.iter().map(|t| NamedTrim { name: t.name.to_string(), choice: choice(&t.name) }).collect();
+        let choices = LineChoices { named, ..self.choices.clone() };
+        JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &choices }.run(r)
     }
 }
 

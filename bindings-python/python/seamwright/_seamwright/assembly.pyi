@@ -803,7 +803,7 @@ class CornerLine:
     @property
     def closed(self, /) -> str:
         """
-        How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
+        How the end of its trim is closed here: ``capped``, ``turned-up`` a wall, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
         """
     @property
     def end(self, /) -> str:
