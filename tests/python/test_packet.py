@@ -19,7 +19,8 @@ import pytest
 import shapely  # type: ignore[import-untyped]
 from demo import DOCUMENT, TEXT, changed, packet
 from seamwright import InputError, SeamwrightError
-from seamwright.job import Job, JunctionItem, Packet, PlaneLay, Progress
+from seamwright.assembly import Corner
+from seamwright.job import Job, JunctionItem, Packet, PlaneLay, Progress, compute
 from seamwright.layout import LaidPanel
 from seamwright.panel import PanelEnd
 from seamwright.units import Angle, Length, LengthFormat, Mass
@@ -322,6 +323,52 @@ def test_a_flashing_is_turned_up_where_another_wall_stands_across_its_end() -> N
             found.update((inside, line.closed) for line in here)
     # The demo's headwall and the annexe's end at a sidewall; the sides of the demo's curb lap over its front at two outside corners.
     assert found == {(True, "turned-up"): 2, (True, "covered"): 2, (False, "capped"): 2, (False, "covered"): 2}
+
+
+def test_corners_are_cut_by_the_angles_of_their_lines() -> None:
+    p = packet()
+
+    def way(corner: Corner, name: str) -> tuple[float, float, float]:
+        (at,) = [x for x in corner.lines if x.name == name]
+        line = p.roof.lines[at.line]
+        near, far = (line.start, line.end) if at.end == "start" else (line.end, line.start)
+        return mm(far.x) - mm(near.x), mm(far.y) - mm(near.y), mm(far.z) - mm(near.z)
+
+    def angle(a: tuple[float, ...], b: tuple[float, ...]) -> float:
+        return math.degrees(math.acos(max(-1.0, min(1.0, math.sumprod(a, b) / math.hypot(*a) / math.hypot(*b)))))
+
+    seen = set()
+    for corner in p.corners.corners:
+        for pair in corner.pairs:
+            a, b = way(corner, pair.first), way(corner, pair.second)
+            between, plan = angle(a, b), angle(a[:2], b[:2])
+            assert pair.between.degrees == pytest.approx(between, abs=1e-5) and pair.plan.degrees == pytest.approx(plan, abs=1e-5)
+            if pair.rule == "mitred":
+                assert pair.cut is not None and pair.cut.degrees == pytest.approx(between / 2, abs=1e-5)
+                assert pair.cut_plan is None or pair.cut_plan.degrees == pytest.approx(plan / 2, abs=1e-5)
+            elif pair.rule == "laps" and pair.cut is not None and pair.cut.degrees < 89.9 and pair.cut_plan is not None:
+                # Along the other line, in the plane of both and from above.
+                assert pair.cut.degrees == pytest.approx(min(between, 180 - between), abs=1e-5)
+                assert pair.cut_plan.degrees == pytest.approx(min(plan, 180 - plan), abs=1e-5)
+            seen.add(pair.rule)
+    assert {"laps", "mitred"} <= seen
+
+
+def test_corners_by_name_are_those_of_the_job() -> None:
+    own = packet().corners.corners
+    made = compute("assembly.corner-plan", {"roof": DOCUMENT["roof"]})
+    assert [[line["name"] for line in corner["lines"]] for corner in made["corners"]] == [[line.name for line in corner.lines] for corner in own]
+    for corner, other in zip(made["corners"], own, strict=True):
+        assert [pair["cut"] if "cut" in pair else None for pair in corner["pairs"]] == [pair.cut and str(pair.cut) for pair in other.pairs]
+        # A job knows how wide its pans are, and so what they run on over eaves.
+        assert [line["closed"] for line in corner["lines"]] == [line.closed for line in other.lines]
+    for line in made["lines"]:
+        along = line["along"]
+        assert Length(along["run"]) == Length.total([Length(along["length"]), *(Length(along[end]["allowance"]) for end in ("at_start", "at_end"))])
+    assert sum(of["count"] for of in made["closed"]) == 2 * (len(made["lines"]) + sum("upper" in line for line in made["lines"]))
+    with pytest.raises(InputError) as refused:
+        compute("assembly.corner-plan", {"roof": DOCUMENT["roof"], "joints": [{"line": "ridge 1", "opens": "1 in"}]})
+    assert (refused.value.path, refused.value.value) == ("joints[0].line", "ridge 1")
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:

@@ -1,10 +1,10 @@
 //! Corners: where lines of the roof meet.
 
 use super::cautions::NO_CORNER_RULE;
-use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at, turns};
-use super::corner_rules::{Standing, comes_down_on, line_over};
+use super::corner_ends::{Meeting, PairRule, STRAIGHT, TrimEnd, Ways, turns};
+use super::corner_rules::{Standing, comes_down_on, hangs_from_eave, line_over};
 use super::trim_runs::LineEnds;
-use crate::error::{Error, Faults};
+use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::JointMoves;
 use crate::practice::assembly as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
@@ -67,10 +67,14 @@ impl CornerAllowances {
         self.by_kind.iter().find(|k| k.kind == kind).map_or(self.usual, |k| k.length)
     }
 
-    fn check(&self, faults: &mut Faults) {
-        faults.keep(self.usual.not_negative("allowances.usual"));
+    pub(super) fn check(&self, path: &str, faults: &mut Faults) {
+        faults.keep(self.usual.not_negative(&format!("{path}.usual")));
         for (k, own) in self.by_kind.iter().enumerate() {
-            faults.keep(own.length.not_negative(&format!("allowances.by_kind[{k}].length")));
+            faults.keep(own.length.not_negative(&format!("{path}.by_kind[{k}].length")));
+            if self.by_kind.iter().take(k).any(|o| o.kind == own.kind) {
+                let error = Error::new(ErrorKind::Conflict, "a kind with two allowances").at(format!("{path}.by_kind[{k}].kind")).value_of(own.kind);
+                faults.add(error.accepts("each kind once"));
+            }
         }
     }
 }
@@ -85,7 +89,7 @@ impl CornerAllowances {
 /// In an inside corner of two walls the trim that lies over the other is not capped but turned up the wall across its end.
 ///
 /// # Errors
-/// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange)).
+/// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`]), and a kind with two allowances ([`ErrorKind::Conflict`]).
 ///
 /// ```
 /// use seamwright::assembly::{CornerAllowances, Corners, PairRule};
@@ -174,10 +178,17 @@ pub struct CornerPair {
     pub rule: PairRule,
     /// Between the two lines at the corner.
     pub between: Angle,
-    /// From a trim's own line to the cut across its end: along the line that it laps over (square where it goes on from that), half way between two that are mitred, square where they run on. None
-    /// where neither is cut to the other.
+    /// The same as seen from above.
+    pub plan: Angle,
+    /// The bevel on the sheet: from a trim's own line to the cut across its end, in the plane of both lines. Along the line that it laps over, and along an eave always; square where another line than
+    /// an eave leaves at more than a right angle, since that one's own leg lies under it there, and where both are in one straight line; half way between two that are mitred, that are of one kind
+    /// or that go on from each other over a bend of the slope. None where neither is cut to the other.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub cut: Option<Angle>,
+    /// The same cut as seen from above, from the trim's own line. None where it cannot be set from there: half way between lines of unlike slope, square to
+    /// a sloping line, and where the one line lies over the other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub cut_plan: Option<Angle>,
     /// Where the rule comes from.
     pub source: Source,
 }
@@ -282,10 +293,10 @@ impl<'a> Corners<'a> {
         Some(Standing { line, kind: if place.is_above { LineKind::Eave } else { line.kind }, rise })
     }
 
-    /// Between two lines at a corner, away from it.
-    fn between(&self, a: Place, b: Place) -> Option<Angle> {
+    /// Two lines at a corner, away from it.
+    fn ways(&self, a: Place, b: Place) -> Option<Ways> {
         let ((_, p, to_a), (_, q, to_b)) = (self.at(a)?, self.at(b)?);
-        between((p, to_a), (q, to_b))
+        Ways::of((p, to_a), (q, to_b))
     }
 
     /// Whether a valley ends here on the roof below: at its lower end, where neither an eave nor another valley that goes on from it takes its water.
@@ -294,7 +305,7 @@ impl<'a> Corners<'a> {
         let takes = |other: &Place| {
             self.standing(*other).is_some_and(|l| {
                 l.kind == LineKind::Eave
-                    || l.kind == LineKind::Valley && *other != at && self.between(at, *other).is_some_and(|angle| angle.degrees() > STRAIGHT)
+                    || l.kind == LineKind::Valley && *other != at && self.ways(at, *other).is_some_and(|ways| ways.between.degrees() > STRAIGHT)
             })
         };
         here.z < there.z && !cluster.iter().any(takes)
@@ -334,23 +345,31 @@ impl<'a> Corners<'a> {
 
     fn pair(&self, a: Place, b: Place, cluster: &[Place]) -> Option<CornerPair> {
         let (p, q) = (self.standing(a)?, self.standing(b)?);
-        let between = self.between(a, b)?;
+        let ways = self.ways(a, b)?;
         let tolerance = self.tolerance.mm();
         let laps = |over: &Standing<'_>, under: &Standing<'_>| PairRule::Laps { over: over.line.name.clone(), under: under.line.name.clone() };
         let over = |p: &Standing<'_>, q: &Standing<'_>| line_over(p, q, tolerance);
+        let hangs = |p: &Standing<'_>, q: &Standing<'_>| hangs_from_eave(p, q, tolerance);
         let third = || cluster.iter().filter_map(|k| self.standing(*k)).find(|t| over(t, &p) && over(t, &q));
         let alike = p.kind == q.kind && p.kind != LineKind::Unknown;
         let rule = match () {
             () if over(&p, &q) => laps(&p, &q),
             () if over(&q, &p) => laps(&q, &p),
-            () if alike && between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
+            () if alike && ways.between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
             () if comes_down_on(&p, &q, tolerance) => laps(&p, &q),
             () if comes_down_on(&q, &p, tolerance) => laps(&q, &p),
             () if alike => PairRule::Mitred,
-            () => third().map_or(PairRule::NoRule, |t| PairRule::Covered { by: t.line.name.clone() }),
+            () => match third() {
+                Some(t) => PairRule::Covered { by: t.line.name.clone() },
+                None if hangs(&p, &q) => laps(&q, &p),
+                None if hangs(&q, &p) => laps(&p, &q),
+                None => PairRule::NoRule,
+            },
         };
-        let cut = cut_at(&rule, between);
-        Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, cut, source: Source::CommonPractice })
+        let first_over = matches!(&rule, PairRule::Laps { over, .. } if *over == p.line.name);
+        let (cut, cut_plan) = ways.cut(Meeting { rule: &rule, alike, first_over, over_eave: (if first_over { q.kind } else { p.kind }) == LineKind::Eave });
+        let Ways { between, plan, .. } = ways;
+        Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, plan, cut, cut_plan, source: Source::CommonPractice })
     }
 
     fn corner(&self, cluster: &[Place], none: &mut WithoutRule, number: usize) -> Result<Option<Corner>, Error> {
@@ -423,7 +442,7 @@ impl Calculation for Corners<'_> {
     fn run<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
         let mut faults = Faults::default();
         faults.keep(self.tolerance.positive("tolerance"));
-        self.allowances.check(&mut faults);
+        self.allowances.check("allowances", &mut faults);
         faults.check()?;
         let mut none = BTreeMap::new();
         let mut corners = Vec::new();
