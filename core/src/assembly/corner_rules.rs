@@ -5,6 +5,8 @@
 //! side over front, and its sides over the lines that end at it but those that come down on it from above. At a transition the upper plane's rake, hip, valley or expansion joint laps over its trim, and that over the lower
 //! plane's, and the flashing of a joint across the panels is as such a trim; a joint along them lies under ridge and hip, and over valley and eave. A step's upper edge is an eave's. Where no rule of kinds stands, what comes down to the corner laps over
 //! what goes down from it. Common practice, no published source.
+//!
+//! No single rank holds this: an eave lies over a dormer's cheek, that over a cricket's ridge, and a ridge over an eave; and a hip and a rake, which each lie under a ridge and over a valley, have no order of their own.
 
 use crate::roof::{Line, LineKind};
 
