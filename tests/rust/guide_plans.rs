@@ -1,4 +1,4 @@
-//! Drawings of the guide that are no sections: the end of a pan, the blank of a tapered one, a cricket from above.
+//! Drawings of the guide that are no sections: the end of a pan, the blanks of a tapered one and of a kick-out, a cricket from above.
 
 use crate::junction_samples::Sample;
 use seamwright::assembly::{PanEnd, PanEndOn, PanEndSide};
@@ -91,6 +91,13 @@ fn blank(solved: &Solved) -> Result<Plan, Error> {
     Ok(Plan { name: "blank of a tapered valley pan", given: Some(("trim.tapered-run", written(&asked)?)), svg })
 }
 
+/// The blank of the kick-out at the foot of the guide's sidewall.
+fn kick_out(solved: &Solved) -> Result<Plan, Error> {
+    let made = solved.kick_out.as_ref().ok_or_else(|| Error::new(ErrorKind::Missing, "no kick-out"))?;
+    let svg = BlankDrawing::new("kick-out, wall on the right", &made.blank, format()?).svg()?;
+    Ok(Plan { name: "blank of a kick-out", given: Some(("junction.kick-out", written(&made.asked)?)), svg })
+}
+
 pub(crate) fn all(samples: &[Sample]) -> Result<Vec<Plan>, Error> {
     let valley = solved(samples, "valley with receiver folds")?;
     let corner = Corner { first: Pitch::parse("6:12")?, second: Pitch::parse("8:12")?, plan: Angle::SQUARE }.compute()?;
@@ -114,6 +121,7 @@ pub(crate) fn all(samples: &[Sample]) -> Result<Vec<Plan>, Error> {
         pan_end("valley that dies into a plane", section, roof, small)?,
         cricket(&asked)?,
         blank(widening)?,
+        kick_out(solved(samples, "sidewall on a Z")?)?,
         Plan { name: "valley that widens, from above", given: None, svg: from_above },
     ])
 }

@@ -22,4 +22,4 @@ pub(crate) use revise::{JobRevised, JobRevision, PanelChange};
 pub(crate) use summary::{SourceCount, Summary};
 pub(crate) use trims::{EndCap, TrimItem, TrimRun};
 pub(crate) use underlay::{EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, ValleyUnderlayment};
-pub(crate) use walls_and_pipes::{CopingCornerItem, CopingItem, PipeItem};
+pub(crate) use walls_and_pipes::{CopingCornerItem, CopingItem, KickOutItem, PipeItem};

@@ -1,8 +1,8 @@
 //! `seamwright.job.Packet` and its junctions.
 
 use super::{
-    CopingCornerItem, CopingItem, EndCap, Job, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures, TrimItem,
-    UnderlaymentPlan,
+    CopingCornerItem, CopingItem, EndCap, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures,
+    TrimItem, UnderlaymentPlan,
 };
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
@@ -162,6 +162,12 @@ impl Packet {
     #[getter]
     fn coping_corners(slf: &Bound<'_, Self>) -> Vec<CopingCornerItem> {
         Packet::parts(slf, "coping_corners", &slf.get().packet.coping_corners)
+    }
+
+    /// The kick-outs at the feet of wall flashings, like ones together.
+    #[getter]
+    fn kick_outs(slf: &Bound<'_, Self>) -> Vec<KickOutItem> {
+        Packet::parts(slf, "kick_outs", &slf.get().packet.kick_outs)
     }
 
     /// The pipes, in the order given.

@@ -1,6 +1,7 @@
 //! The classes of `seamwright.junction`.
 
 mod adjoining;
+mod kick_out;
 mod kinds;
 mod levels;
 mod moves;
@@ -10,6 +11,7 @@ mod water;
 mod work;
 
 pub(crate) use adjoining::Adjoining;
+pub(crate) use kick_out::{KickOut, KickOutPiece};
 pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };

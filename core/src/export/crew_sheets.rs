@@ -264,6 +264,12 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
             add(format!("{} {}, {joints}{tapers}", trim.mark, trim.name), counted(long, &run.pieces)?);
         }
     }
+    for item in packet.kick_outs.iter().filter(|k| k.lines.contains(&junction.name)) {
+        let asked = &item.piece.asked;
+        let (thrown, past) = (format.string(asked.detail.throw)?, format.string(asked.detail.past_eave)?);
+        let end = format!("its outer end {thrown} from the wall and {past} past the panels' ends");
+        add(format!("{} kick-out, {end}; up under the flashing {}", item.mark, format.string(item.piece.upper)?), "1".to_owned());
+    }
     for cap in packet.end_caps.iter().filter(|c| c.line == junction.line) {
         let hand = if cap.hand == CapHand::Either { String::new() } else { format!(", {}", cap.hand.name()) };
         add(format!("end cap to {} {}{hand}", cap.mark, cap.trim), "1".to_owned());

@@ -147,7 +147,10 @@ fn corners(packet: &Packet, junction: &JunctionItem, format: LengthFormat, out: 
             said.extend(match here.closed {
                 TrimEnd::Capped => Some(cap(packet, here)),
                 TrimEnd::TurnedUp => Some("turned up against the wall".to_owned()),
-                TrimEnd::KickOut => Some("kick-out".to_owned()),
+                TrimEnd::KickOut => {
+                    let made = packet.kick_outs.iter().find(|k| k.lines.contains(&here.name));
+                    Some(made.map_or_else(|| "kick-out".to_owned(), |k| format!("kick-out {}", k.mark)))
+                }
                 TrimEnd::Outlet => Some("open for the water".to_owned()),
                 TrimEnd::Joined | TrimEnd::Covered | TrimEnd::Undecided => None,
             });

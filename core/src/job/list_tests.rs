@@ -95,6 +95,7 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
             trims: &p.trims,
             junctions: &p.junctions,
             copings: &super::copings::Copings::default(),
+            kick_outs: &[],
             pipes: &[],
             end_caps: &[],
             clips: &p.clips,

@@ -4,6 +4,9 @@
 //! Working it out gives a [`Packet`]: sections set the panels' ends, the ends set the panels, and the lines met with the panels give the rest.
 
 mod build;
+mod built_up;
+#[cfg(test)]
+mod built_up_tests;
 #[cfg(feature = "serde")]
 mod by_name;
 mod cautions;
@@ -17,6 +20,7 @@ mod joint_across_tests;
 #[cfg(test)]
 mod joint_tests;
 mod joints;
+mod kick_outs;
 mod lay;
 mod list_columns;
 mod metals_meet;
@@ -82,6 +86,7 @@ pub use end_caps::{CapHand, EndCap};
 pub use holder_joints::{HolderJoint, HolderJoints, PieceMeet};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;
+pub use kick_outs::KickOutItem;
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
 pub(crate) use list_columns::check_columns;

@@ -3,6 +3,7 @@
 use super::copings::{CopingCornerItem, CopingItem};
 use super::end_caps::EndCap;
 use super::input::{Metals, Paperwork, Temperatures};
+use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
 use super::list_columns::ListColumn;
 use super::order::OrderLine;
@@ -255,6 +256,9 @@ pub struct Packet {
     /// Where copings meet.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub coping_corners: Vec<CopingCornerItem>,
+    /// The kick-outs at the feet of wall flashings, like ones together.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub kick_outs: Vec<KickOutItem>,
     /// The pipes, in the order given.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub pipes: Vec<PipeItem>,
