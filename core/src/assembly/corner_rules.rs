@@ -6,6 +6,8 @@
 //! plane's, and the flashing of a joint across the panels is as such a trim; a joint along them lies under ridge and hip, and over valley and eave. A step's upper edge is an eave's. Whatever the kinds, what comes down to
 //! the corner laps over what goes down from it and over a ridge, a high edge or a wall's front that starts there; and a rake or a hip that goes down from an eave's end lies under what covers both, else
 //! under the eave. Common practice, no published source.
+//!
+//! No single rank holds this: an eave lies over a dormer's cheek, that over a cricket's ridge, and a ridge over an eave; and a hip and a rake, which each lie under a ridge and over a valley, have no order of their own.
 
 use crate::roof::{Line, LineKind};
 
