@@ -335,7 +335,7 @@ def test_corners_are_cut_by_the_angles_of_their_lines() -> None:
         return mm(far.x) - mm(near.x), mm(far.y) - mm(near.y), mm(far.z) - mm(near.z)
 
     def angle(a: tuple[float, ...], b: tuple[float, ...]) -> float:
-        return math.degrees(math.acos(max(-1.0, min(1.0, math.sumprod(a, b) / math.hypot(*a) / math.hypot(*b)))))
+        return math.degrees(math.acos(max(-1.0, min(1.0, sum(x * y for x, y in zip(a, b, strict=True)) / math.hypot(*a) / math.hypot(*b)))))
 
     seen = set()
     for corner in p.corners.corners:

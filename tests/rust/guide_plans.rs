@@ -2,7 +2,7 @@
 
 use crate::junction_samples::Sample;
 use seamwright::assembly::{
-    Corner as RoofCorner, CornerAllowances, CornerLine, CornerPair, CornerPlan, CornerSchedule, PairRule, PanEnd, PanEndOn, PanEndSide,
+    Corner as RoofCorner, CornerAllowances, CornerLine, CornerPair, CornerPlan, CornerSchedule, LineStands, PairRule, PanEnd, PanEndOn, PanEndSide,
 };
 use seamwright::error::{Error, ErrorKind};
 use seamwright::export::{BlankDrawing, PanPlan, drawing_json};
@@ -144,7 +144,9 @@ fn corner_tables(made: &CornerSchedule) -> Result<String, Error> {
 }
 
 fn corners() -> Result<Plan, Error> {
-    let asked = CornerPlan { roof: cottage()?, allowances: CornerAllowances::usual(), joints: vec![] };
+    let wall = |name: &str| LineStands { line: name.into(), height: Length::inches(8) };
+    let stands = vec![wall("sidewall 1"), wall("sidewall 2")];
+    let asked = CornerPlan { roof: cottage()?, allowances: CornerAllowances::usual(), joints: vec![], stands };
     let shows = corner_tables(&asked.compute()?)?;
     let drawing = json!({"name": "cottage", "roof": written(&asked.roof)?, "figure": "190 mm", "paper": "millimetre", "lengths": "in/16"});
     let svg = drawing_json("roof.roof-plan", &drawing.to_string())?;

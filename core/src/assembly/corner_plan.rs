@@ -8,7 +8,7 @@ use crate::junction::JointMoves;
 use crate::record::{Calculation, Caution, Recorder};
 use crate::roof::{Line, LineKind, Roof, RoofInput};
 use crate::units::Length;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// How far an expansion joint opens in the cold.
 ///
@@ -29,13 +29,30 @@ pub struct JointOpening {
     pub opens: Length,
 }
 
+/// How high the trims of a line stand over it, square to it: a wall's flashing as high as its leg.
+///
+/// ```
+/// use seamwright::assembly::LineStands;
+/// use seamwright::units::Length;
+/// assert_eq!(LineStands { line: "sidewall 1".into(), height: Length::inches(8) }.height, Length::inches(8));
+/// ```
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub struct LineStands {
+    /// The line, by the name that the roof gives it.
+    pub line: String,
+    /// How high.
+    pub height: Length,
+}
+
 /// A roof whose corners are asked for: [`Corners`] over its own lines, and the run of each line's trims with them.
 ///
 /// A valley's pan runs on at its foot as its kind does; how it is cut to eaves or on the roof depends on its width, which [`PanEnd`](super::PanEnd) takes and a job hands it.
 ///
 /// # Errors
 /// Computing refuses, all at once, what [`RoofInput`] refuses, under `roof`; a negative allowance and a joint that opens by less than nothing
-/// ([`ErrorKind::OutOfRange`]); a joint that the roof does not have ([`ErrorKind::Unknown`]) or that is given twice ([`ErrorKind::Conflict`]).
+/// ([`ErrorKind::OutOfRange`]), as a height below zero; a joint or a line that the roof does not have ([`ErrorKind::Unknown`]) or that is given twice ([`ErrorKind::Conflict`]).
 ///
 /// ```
 /// use seamwright::assembly::{CornerAllowances, CornerPlan, TrimEnd};
@@ -48,7 +65,7 @@ pub struct JointOpening {
 ///     plane("south", vec![v(0, 0, 10), v(40, 0, 10), v(40, 20, 20), v(0, 20, 20)]),
 ///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
 /// ]);
-/// let plan = CornerPlan { roof, allowances: CornerAllowances::usual(), joints: vec![] };
+/// let plan = CornerPlan { roof, allowances: CornerAllowances::usual(), joints: vec![], stands: vec![] };
 /// let made = plan.compute()?;
 /// let ridge = made.lines.iter().find(|l| l.name == "ridge 1").unwrap();
 /// // 4 in over the rakes at each end, capped there.
@@ -68,6 +85,9 @@ pub struct CornerPlan {
     /// What opens at expansion joints; one that is not given is taken not to move.
     #[cfg_attr(feature = "serde", serde(default))]
     pub joints: Vec<JointOpening>,
+    /// How high trims stand over their lines; one that is not given takes its allowance alone at a peak.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub stands: Vec<LineStands>,
 }
 
 /// An end of a trim at its corner.
@@ -172,24 +192,43 @@ pub struct CornerSchedule {
 impl CornerPlan {
     /// The joints by the number of their line.
     fn moves(&self, roof: &Roof, faults: &mut Faults) -> Vec<(usize, JointMoves)> {
-        let lines = || roof.lines().iter().enumerate().filter(|(_, l)| l.kind.is_expansion_joint());
-        let mut out: Vec<(usize, JointMoves)> = Vec::new();
-        for (i, joint) in self.joints.iter().enumerate() {
-            let path = format!("joints[{i}].line");
-            match lines().find(|(_, l)| l.name == joint.line) {
-                None => {
-                    let names = lines().map(|(_, l)| l.name.as_str()).collect::<Vec<_>>().join(", ");
-                    let error = Error::new(ErrorKind::Unknown, "the roof has no expansion joint of this name").at(path).value_of(&joint.line);
-                    faults.add(error.accepts(if names.is_empty() { "none: the roof names no expansion joint".to_owned() } else { names }));
-                }
-                Some((number, _)) if out.iter().any(|(n, _)| *n == number) => {
-                    faults.add(Error::new(ErrorKind::Conflict, "a joint given twice").at(path).value_of(&joint.line).accepts("each joint once"));
-                }
-                Some((number, _)) => out.push((number, JointMoves { opens: joint.opens, ..JointMoves::default() })),
+        let found = by_name("joints", self.joints.iter().map(|j| &j.line), roof, |l| l.kind.is_expansion_joint(), faults);
+        found.into_iter().zip(&self.joints).filter_map(|(n, j)| Some((n?, JointMoves { opens: j.opens, ..JointMoves::default() }))).collect()
+    }
+
+    /// The heights of all lines.
+    fn heights(&self, roof: &Roof, faults: &mut Faults) -> Vec<Length> {
+        let mut out = vec![Length::ZERO; roof.lines().len()];
+        let found = by_name("stands", self.stands.iter().map(|s| &s.line), roof, |_| true, faults);
+        for (number, stands) in found.into_iter().zip(&self.stands) {
+            if let Some(slot) = number.and_then(|n| out.get_mut(n)) {
+                *slot = stands.height;
             }
         }
         out
     }
+}
+
+/// The numbers of named lines that are of the right kind; none for one that the roof does not have, or that has been named.
+fn by_name<'a>(field: &str, names: impl Iterator<Item = &'a String>, roof: &Roof, fits: impl Fn(&Line) -> bool, faults: &mut Faults) -> Vec<Option<usize>> {
+    let numbers: BTreeMap<&str, usize> = roof.lines().iter().enumerate().filter(|(_, l)| fits(l)).map(|(n, l)| (l.name.as_str(), n)).collect();
+    let mut seen = BTreeSet::new();
+    let find = |(i, name): (usize, &String)| {
+        let path = format!("{field}[{i}].line");
+        let number = numbers.get(name.as_str()).copied();
+        if number.is_none() {
+            let all: Vec<&str> = roof.lines().iter().filter(|l| fits(l)).map(|l| l.name.as_str()).collect();
+            let error = Error::new(ErrorKind::Unknown, "the roof has no such line").at(path).value_of(name);
+            faults.add(error.accepts(if all.is_empty() { "none: the roof has no expansion joint".to_owned() } else { all.join(", ") }));
+            return None;
+        }
+        if !seen.insert(number) {
+            faults.add(Error::new(ErrorKind::Conflict, "a line given twice").at(path).value_of(name).accepts("each line once"));
+            return None;
+        }
+        number
+    };
+    names.enumerate().map(find).collect()
 }
 
 /// Every end of a line, and of a step's upper edge, at its corner.
@@ -225,11 +264,14 @@ impl Calculation for CornerPlan {
         for (i, joint) in self.joints.iter().enumerate() {
             faults.keep(joint.opens.not_negative(&format!("joints[{i}].opens")));
         }
+        for (i, stands) in self.stands.iter().enumerate() {
+            faults.keep(stands.height.not_negative(&format!("stands[{i}].height")));
+        }
         let roof = faults.keep(r.part(|| self.roof.title(), |r| self.roof.run(r)).map_err(|e| e.under("roof")));
-        let joints = roof.as_ref().map(|roof| self.moves(roof, &mut faults));
+        let given = roof.as_ref().map(|roof| (self.moves(roof, &mut faults), self.heights(roof, &mut faults)));
         faults.check()?;
-        let (Some(roof), Some(joints)) = (roof, joints) else { return Err(Error::new(ErrorKind::Internal, "a roof without fault is missing")) };
-        let asked = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &self.allowances, joints: &joints };
+        let (Some(roof), Some((joints, stands))) = (roof, given) else { return Err(Error::new(ErrorKind::Internal, "a roof without fault is missing")) };
+        let asked = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &self.allowances, joints: &joints, stands: &stands };
         let RoofCorners { corners, cautions, .. } = asked.run(r)?;
         let ends = Ends::of(&corners);
         let mut lines = Vec::with_capacity(roof.lines().len());

@@ -1,7 +1,7 @@
 //! Whole roofs with their corners: runs are lines and allowances, each end once, and what is refused.
 #![cfg(feature = "serde")]
 
-use super::{CornerAllowances, CornerPlan, CornerSchedule, Corners, JointOpening, KindAllowance, TrimEnd};
+use super::{CornerAllowances, CornerPlan, CornerSchedule, Corners, JointOpening, KindAllowance, LineStands, TrimEnd};
 use crate::error::ErrorKind;
 use crate::junction::JointMoves;
 use crate::record::Calculation;
@@ -10,14 +10,14 @@ use crate::roof::{ExpansionJointInput, LineKind, PlaneInput, RoofInput, Shape, S
 use crate::units::Length;
 
 fn plan(roof: RoofInput) -> CornerPlan {
-    CornerPlan { roof, allowances: CornerAllowances::usual(), joints: vec![] }
+    CornerPlan { roof, allowances: CornerAllowances::usual(), joints: vec![], stands: vec![] }
 }
 
 /// The schedule is that of [`Corners`] on the same roof, and its sums are those of a clerk.
 fn check(name: &str, asked: &CornerPlan, moves: &[(usize, JointMoves)]) -> CornerSchedule {
     let made = asked.compute().unwrap();
     let roof = asked.roof.compute().unwrap();
-    let own = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &asked.allowances, joints: moves }.compute().unwrap();
+    let own = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &asked.allowances, joints: moves, stands: &[] }.compute().unwrap();
     assert_eq!((&made.corners, &made.cautions), (&own.corners, &own.cautions), "{name}");
     let mut sum = 0;
     for (i, (line, of)) in made.lines.iter().zip(roof.lines()).enumerate() {
@@ -86,20 +86,50 @@ fn a_joint_s_opening_lengthens_what_slides() {
     assert_eq!(run(&made, "eave"), (run(&still, "eave") + opens).length().unwrap());
 }
 
+/// Two legs of 8 in that go down from a peak at 6:12 lie 53.13 degrees apart from straight: their upper edges meet 8 tan(26.565) = 4 in beyond the lines' end, of 10 in 5 in beyond.
+#[test]
+fn at_a_peak_legs_run_on_until_they_meet() {
+    let roof = SAMPLES.iter().find(|s| s.name == "stepped-gable").unwrap().input();
+    let names: Vec<String> = roof.compute().unwrap().lines().iter().filter(|l| l.kind == LineKind::Sidewall).map(|l| l.name.clone()).collect();
+    assert_eq!(names.len(), 2);
+    for (height, wanted) in [(0, 4.0), (6, 4.0), (8, 4.0), (10, 5.0)] {
+        // The higher of the two decides for both.
+        let stands = vec![LineStands { line: names[0].clone(), height: Length::inches(height) }];
+        let made = CornerPlan { stands, ..plan(roof.clone()) }.compute().unwrap();
+        for line in made.lines.iter().filter(|l| l.kind == LineKind::Sidewall) {
+            for end in [line.along.at_start, line.along.at_end] {
+                let here = if end.closed == TrimEnd::Joined { wanted } else { 4.0 };
+                assert!((end.allowance.mm() - here * 25.4).abs() < 1e-6, "{height}: {line:?}");
+            }
+        }
+    }
+}
+
 #[test]
 fn everything_wrong_is_said_at_once_with_its_path() {
     let usual = CornerAllowances::usual();
     let twice = KindAllowance { kind: LineKind::Valley, length: Length::inches(6) };
     let bad = |line: &str, opens| JointOpening { line: line.into(), opens };
+    let high = |line: &str, inches| LineStands { line: line.into(), height: Length::inches(inches) };
     let roof = RoofInput::new(vec![plane("west", (0, 60), (0, 10), (20, 20))]);
     let allowances = CornerAllowances { usual: Length::inches(-1), by_kind: vec![usual.by_kind[0], twice], ..usual };
-    let e = CornerPlan { roof: roof.clone(), allowances, joints: vec![bad("expansion joint 1", Length::inches(-2))] }.compute().unwrap_err();
+    let e = CornerPlan {
+        roof: roof.clone(),
+        allowances,
+        joints: vec![bad("expansion joint 1", Length::inches(-2))],
+        stands: vec![high("hip 9", -1), high("eave 1", 0), high("eave 1", 0)],
+    }
+    .compute()
+    .unwrap_err();
     let paths: Vec<_> = core::iter::once(&e).chain(e.others()).map(|e| (e.kind(), e.path().to_owned())).collect();
     let wanted = [
         (ErrorKind::OutOfRange, "allowances.usual"),
         (ErrorKind::Conflict, "allowances.by_kind[1].kind"),
         (ErrorKind::OutOfRange, "joints[0].opens"),
+        (ErrorKind::OutOfRange, "stands[0].height"),
         (ErrorKind::Unknown, "joints[0].line"),
+        (ErrorKind::Unknown, "stands[0].line"),
+        (ErrorKind::Conflict, "stands[2].line"),
     ];
     assert_eq!(paths, wanted.map(|(kind, path)| (kind, path.to_owned())));
 

@@ -9,7 +9,7 @@ use crate::units::{Angle, Length};
 use std::collections::BTreeSet;
 
 fn corners(roof: &Roof) -> RoofCorners {
-    Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute().unwrap()
+    Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[], stands: &[] }.compute().unwrap()
 }
 
 /// Whether no trim of a corner lies, by way of others, over itself: such trims could not be set one after the other.

@@ -85,11 +85,11 @@ impl CornerAllowances {
 /// straight line, or slide where an expansion joint parts them, the lap longer by what the joint opens in the cold; lap where one comes down on the other, or are mitred. Of two that no rule of kinds sets in order, what comes down to the corner laps over what goes down from it; else a
 /// third may cover both. A step ends at two corners on each side: with the trims of its lower plane at the riser's foot, and with those of its upper plane, as an eave, at the top of it.
 /// A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
-/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets. A line that ends alone has a corner of its own, where its trim is capped.
+/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets; at a peak so much more as the legs that stand over two mitred lines take to meet. A line that ends alone has a corner of its own, where its trim is capped.
 /// In an inside corner of two walls the trim that lies over the other is not capped but turned up the wall across its end.
 ///
 /// # Errors
-/// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`]), and a kind with two allowances ([`ErrorKind::Conflict`]).
+/// Computing refuses a tolerance of zero or less, a negative allowance and a negative height ([`ErrorKind::OutOfRange`]), and a kind with two allowances ([`ErrorKind::Conflict`]).
 ///
 /// ```
 /// use seamwright::assembly::{CornerAllowances, Corners, PairRule};
@@ -103,7 +103,7 @@ impl CornerAllowances {
 ///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
 /// ])
 /// .compute()?;
-/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute()?;
+/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[], stands: &[] }.compute()?;
 /// assert_eq!(corners.corners.len(), 6);
 /// let ridge = roof.lines().iter().position(|l| l.name == "ridge 1").unwrap();
 /// assert_eq!((corners.ends[ridge].at_start, corners.ends[ridge].at_end), (Length::inches(4), Length::inches(4)));
@@ -121,6 +121,8 @@ pub struct Corners<'a> {
     pub allowances: &'a CornerAllowances,
     /// What moves at expansion joints, each by the number of its line; one that is not given is taken not to move.
     pub joints: &'a [(usize, JointMoves)],
+    /// How high the trims of each line stand over it, by its number: where two go down from a peak their upper legs meet only so much farther on. What is not given takes its allowance alone.
+    pub stands: &'a [Length],
 }
 
 /// An end of a line.
@@ -322,6 +324,14 @@ impl<'a> Corners<'a> {
         self.joints.iter().find(|(line, _)| *line == joint).map_or(Length::ZERO, |(_, moves)| moves.opens)
     }
 
+    /// How far two trims that go down from a peak and are mitred there run on until their upper edges meet; nothing at another mitre, whose legs lie within the bend.
+    fn to_meet(&self, (a, p): (Place, &Standing<'_>), (b, q): (Place, &Standing<'_>), pair: &CornerPair) -> Result<Length, Error> {
+        let is_down = |s: &Standing<'_>| s.rise < -self.tolerance.mm();
+        let Some(cut) = pair.cut.filter(|_| is_down(p) && is_down(q) && pair.plan.degrees() > STRAIGHT) else { return Ok(Length::ZERO) };
+        let stands = |place: Place| self.stands.get(place.line).copied().filter(|_| !place.is_above).unwrap_or_default();
+        Length::from_mm(stands(a).max(stands(b)).mm() / cut.tan())
+    }
+
     /// Two trims in one straight line: lapped, or loose where a joint parts them.
     fn goes_on(&self, p: &Line, q: &Line, cluster: &[Place]) -> PairRule {
         let Some((_, joint)) = self.joint_between(p, cluster) else { return PairRule::RunsOn };
@@ -379,6 +389,7 @@ impl<'a> Corners<'a> {
         let mut takes = vec![false; cluster.len()];
         let mut closed = vec![TrimEnd::Capped; cluster.len()];
         let mut slides = vec![Length::ZERO; cluster.len()];
+        let mut least = slides.clone();
         let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
         let mut close = |k: usize, how: TrimEnd| closed.get_mut(k).map(|c| *c = (*c).max(how));
         for (i, (a, p)) in cluster.iter().zip(&standing).enumerate() {
@@ -392,7 +403,15 @@ impl<'a> Corners<'a> {
                             close(over, TrimEnd::TurnedUp);
                         }
                     }
-                    PairRule::Mitred => _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
+                    PairRule::Mitred => {
+                        _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined));
+                        let to_meet = self.to_meet((*a, p), (*b, q), &pair)?;
+                        [i, j].iter().for_each(|k| {
+                            if let Some(slot) = least.get_mut(*k) {
+                                *slot = to_meet.max(*slot)
+                            }
+                        });
+                    }
                     PairRule::RunsOn => _ = (take(i), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
                     PairRule::Slides { over, .. } => {
                         let upper = if *over == pair.first { i } else { j };
@@ -423,8 +442,8 @@ impl<'a> Corners<'a> {
             }
         }
         let mut lines = Vec::with_capacity(cluster.len());
-        for ((((place, s), takes), closed), slides) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides) {
-            let allowance = if takes { (self.allowances.of(s.kind) + slides).length()? } else { Length::ZERO };
+        for (((((place, s), takes), closed), slides), least) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides).zip(least) {
+            let allowance = if takes { (self.allowances.of(s.kind).max(least) + slides).length()? } else { Length::ZERO };
             let above = s.line.riser.filter(|_| place.is_above);
             lines.push(CornerLine { line: place.line, name: s.line.name.clone(), kind: s.line.kind, end: place.end, above, allowance, closed });
         }
@@ -443,6 +462,9 @@ impl Calculation for Corners<'_> {
         let mut faults = Faults::default();
         faults.keep(self.tolerance.positive("tolerance"));
         self.allowances.check("allowances", &mut faults);
+        for (k, height) in self.stands.iter().enumerate() {
+            faults.keep(height.not_negative(&format!("stands[{k}]")));
+        }
         faults.check()?;
         let mut none = BTreeMap::new();
         let mut corners = Vec::new();
@@ -461,7 +483,7 @@ impl Calculation for Corners<'_> {
             if line.allowance.is_positive() {
                 r.step(|| {
                     Step::new(format!("{} runs on at its {}", line.name, if line.end == LineEnd::Start { "start" } else { "end" }))
-                        .formula("the corner's allowance, once a line end")
+                        .formula("the corner's allowance, once a line end; at a peak at least height / tan(cut)")
                         .gives(line.allowance)
                         .source(self.allowances.source.clone())
                 });

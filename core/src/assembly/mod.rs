@@ -62,7 +62,7 @@ pub(crate) use coping_run::coping_stretches;
 pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews, CopingTee};
 pub use coping_walls::{CopedWall, CopingCorner, CopingCornerKind, CopingMeets, CopingPlan, CopingWalls, PlainWall, RunOfCoping, TeeOnRun};
 pub use corner_ends::{PairRule, TrimEnd};
-pub use corner_plan::{ClosedEnds, CornerPlan, CornerSchedule, CornerToCorner, EndAtCorner, JointOpening, KindWithCorners, LineWithCorners};
+pub use corner_plan::{ClosedEnds, CornerPlan, CornerSchedule, CornerToCorner, EndAtCorner, JointOpening, KindWithCorners, LineStands, LineWithCorners};
 pub use corner_rules::laps_over;
 pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};

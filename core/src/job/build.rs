@@ -103,7 +103,7 @@ impl Job {
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let heat = self.heat(r, &wiring, &solved)?;
         let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat))?;
-        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
+        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves, &solved))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
         let seal = |line: &Line| match self.junctions.of(line)?.detail {
             Detail::Valley(d) => Some(d.end),

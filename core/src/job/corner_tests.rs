@@ -3,7 +3,7 @@
 
 use super::test_jobs::{ANNEXE, MALTINGS, ROPEWALK, demo_packet};
 use super::{CapHand, Job, Packet};
-use crate::assembly::{LineEnd, TrimEnd};
+use crate::assembly::{CornerLine, LineEnd, PairRule, TrimEnd};
 use crate::record::Calculation;
 use crate::roof::LineKind;
 use crate::units::Length;
@@ -65,6 +65,37 @@ fn check(packet: &Packet) {
         }
     }
     assert!(packet.corners.corners.iter().flat_map(|c| &c.lines).all(|l| l.closed != TrimEnd::Undecided));
+}
+
+/// Whatever stands over two lines that go down from a peak, its upper edges meet there: no run-on is less than the height over the tangent of the cut.
+#[test]
+fn what_stands_over_a_peak_meets_there() {
+    let made = [ANNEXE, ROPEWALK].map(made);
+    let mut peaks = 0;
+    for packet in made.iter().chain([demo_packet()]) {
+        for corner in &packet.corners.corners {
+            for pair in corner.pairs.iter().filter(|p| p.rule == PairRule::Mitred && p.plan.degrees() > 179.0) {
+                let of = |name: &String| corner.lines.iter().find(|l| l.name == *name).unwrap();
+                let (a, b) = (of(&pair.first), of(&pair.second));
+                let goes_down = |l: &CornerLine| {
+                    let line = &packet.roof.lines()[l.line];
+                    let other = if l.end == LineEnd::Start { line.end } else { line.start };
+                    other.z < corner.at.z
+                };
+                if !(goes_down(a) && goes_down(b)) {
+                    continue;
+                }
+                let height = |l: &CornerLine| {
+                    let section = packet.junctions.iter().find(|j| j.line == l.line).map(|j| &j.section);
+                    section.into_iter().flat_map(|s| &s.trims).flat_map(|t| &t.corners).map(|c| c.z.mm()).fold(0.0, f64::max)
+                };
+                let least = height(a).max(height(b)) / pair.cut.unwrap().tan();
+                assert!(a.allowance.mm() + 1e-6 >= least && b.allowance.mm() + 1e-6 >= least, "{pair:?} {least}");
+                peaks += 1;
+            }
+        }
+    }
+    assert!(peaks > 0);
 }
 
 #[test]

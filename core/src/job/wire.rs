@@ -44,10 +44,11 @@ impl<'a> Wiring<'a> {
         Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices })
     }
 
-    /// Where the lines meet, with what moves at every expansion joint.
-    pub(super) fn corners<R: Recorder>(&self, r: &mut R, joints: &[(usize, JointMoves)]) -> Result<RoofCorners, Error> {
+    /// Where the lines meet, with what moves at every expansion joint and how high each line's trims stand over it.
+    pub(super) fn corners<R: Recorder>(&self, r: &mut R, joints: &[(usize, JointMoves)], solved: &[Option<Solved>]) -> Result<RoofCorners, Error> {
         let allowances = &self.job.supplies.trims.corners;
-        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances, joints }
+        let stands: Vec<Length> = solved.iter().map(|s| s.as_ref().map_or(Length::ZERO, highest)).collect();
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances, joints, stands: &stands }
             .run(r)
             .map_err(|e| e.moved("allowances", "supplies.trims.corners"))
     }
@@ -101,6 +102,11 @@ impl<'a> Wiring<'a> {
         let choices = LineChoices { named, ..self.choices.clone() };
         JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &choices }.run(r)
     }
+}
+
+/// How high the trims of a section stand over its line.
+fn highest(solved: &Solved) -> Length {
+    solved.trims.iter().chain(&solved.lower_trims).flat_map(|t| &t.corners).map(|c| c.z).fold(Length::ZERO, Length::max)
 }
 
 /// The covered end of the panels on one side of a line, where its detail has one.
