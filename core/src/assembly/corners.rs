@@ -325,7 +325,7 @@ impl<'a> Corners<'a> {
     }
 
     /// How far two trims that go down from a peak and are mitred there run on until their upper edges meet; nothing at another mitre, whose legs lie within the bend.
-    fn to_meet(&self, (a, p): (Place, &Standing<'_>), (b, q): (Place, &Standing<'_>), pair: &CornerPair) -> Result<Length, Error> {
+    fn run_to_peak(&self, (a, p): (Place, &Standing<'_>), (b, q): (Place, &Standing<'_>), pair: &CornerPair) -> Result<Length, Error> {
         let is_down = |s: &Standing<'_>| s.rise < -self.tolerance.mm();
         let Some(cut) = pair.cut.filter(|_| is_down(p) && is_down(q) && pair.plan.degrees() > STRAIGHT) else { return Ok(Length::ZERO) };
         let stands = |place: Place| self.stands.get(place.line).copied().filter(|_| !place.is_above).unwrap_or_default();
@@ -405,7 +405,7 @@ impl<'a> Corners<'a> {
                     }
                     PairRule::Mitred => {
                         _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined));
-                        let to_meet = self.to_meet((*a, p), (*b, q), &pair)?;
+                        let to_meet = self.run_to_peak((*a, p), (*b, q), &pair)?;
                         [i, j].iter().for_each(|k| {
                             if let Some(slot) = least.get_mut(*k) {
                                 *slot = to_meet.max(*slot)
