@@ -262,6 +262,12 @@ def test_the_order_counts_the_parts() -> None:
     assert (count("panels"), count("trims", "stick"), count("closures")) == (p.summary.pieces, p.summary.sticks, p.summary.closures)
     # What is no stick is a kick-out, one at the foot of the one sidewall that dies into its wall.
     assert [(line.item, line.count) for line in p.order if line.group == "trims" and line.unit != "stick"] == [("kick-out", 1)]
+    (kick_out,) = p.kick_outs
+    (bought,) = (line for line in p.order if line.item == "kick-out")
+    assert (bought.mark, bought.count) == (kick_out.mark, len(kick_out.lines)) == ("K1", 1)
+    of_line = p.junction(kick_out.lines[0])
+    assert of_line is not None and of_line.section.kick_out is not None and of_line.section.kick_out.turned == kick_out.piece.turned
+    assert {"trims/K1-kick-out.svg", "trims/K1-kick-out.dxf"} <= set(p.files())
     assert (count("clips"), count("fasteners")) == (clips, screws)
     assert {line.engineered is None for line in p.order if line.group in ("clips", "fasteners")} == {False}
     for of in p.clips:

@@ -53,7 +53,7 @@ part! {
     /// Its mark: K1, K2 and so on.
     mark(item) -> String = item.mark.clone();
     /// Its sheet.
-    sheet(item) -> Sheet = Sheet(item.sheet);
+    sheet(item, here) -> Sheet = here.one("sheet", &item.sheet);
     /// The names of the lines that have one at their foot.
     lines(item) -> Vec<String> = item.lines.clone();
     /// The piece.
