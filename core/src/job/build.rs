@@ -125,6 +125,7 @@ impl Job {
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
         let kick_outs = kick_outs::items(self, &junctions)?;
+        let misses = kick_outs::misses_gutter(r, &roof, &junctions, &corners)?;
         let bought = Bought {
             job: self,
             planes: &planes,
@@ -184,6 +185,7 @@ impl Job {
         for pipe in &pipes {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
+        all.extend(misses);
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
