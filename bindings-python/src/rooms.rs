@@ -51,9 +51,9 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        CopingCornerItem, CopingItem, EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet, PanelChange,
-        Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures, TrimItem, TrimRun,
-        UnderlaymentPlan, ValleyUnderlayment,
+        CopingCornerItem, CopingItem, EaveUnderlayment, EndCap, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet,
+        PanelChange, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures,
+        TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
     };
 }
 
@@ -75,8 +75,8 @@ pub(crate) mod layout {
     use crate::layout::{
         _strips, BlankPair, Bundle, Coil, CoilTotal, CoilTotals, CreepCheck, CutShapes, DirectionCost, DirectionOfLay, EdgeUse, EndMark, EndPart, EndShape,
         FormedUse, Group, LaidPanel, LaidPlane, LayCost, LayDirections, Layout, LengthLimit, ListGroup, ListedPiece, ListedPlane, MarkedSeams, NarrowLimit,
-        Notch, NotchShape, OrderRounding, PanelList, PanelShape, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
-        Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
+        Notch, NotchShape, OrderRounding, PanelBreak, PanelList, PanelShape, Revised, RevisedRow, Revision, SeamClearance, SeamDistance, SeamMark, SeamMarks,
+        SeamShift, Start, TaperedLay, TaperedPanels, VoidRow, Waste, mark,
     };
 }
 

@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from seamwright import InputError, job, layout, panel
-from seamwright.layout import EdgeUse, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, Start, mark
+from seamwright.layout import EdgeUse, LaidPlane, Layout, LengthLimit, NarrowLimit, OrderRounding, PanelBreak, Start, mark
 from seamwright.panel import Leg, Panel, PanelEnd, Reach, Seam, along_seam
 from seamwright.record import Source, Worksheet
 from seamwright.roof import Outline, Point, Roof
@@ -42,6 +42,8 @@ FULL = Layout(
     limit=LengthLimit("12'", "shipping", '6"'),
     sheet="1.156 lb/ft2",
 )
+BREAK = PanelBreak('40"', '20"', '24"', PanelEnd.hold_back("0 in"), PanelEnd.overhang('8"'))
+BROKEN = Layout(RECTANGLE, PANELS[2], "left", EDGES, breaks=[BREAK])
 LAID = PLAIN.compute()
 LAPPED = FULL.compute()
 
@@ -95,7 +97,7 @@ VALUES: list[Any] = [
     *[EdgeUse.SIDE, EdgeUse.end(EAVE), EdgeUse.end(RIDGE)],
     *[OrderRounding.common_practice(), OrderRounding.all(ShopRounding('1"', "ceil"))],
     *[NarrowLimit('6"', "report"), NarrowLimit('6"', "refuse"), LengthLimit("45'", "shipping"), LengthLimit("45'", "forming", '6"')],
-    *[PLAIN, FULL, LAID, LAPPED],
+    *[PLAIN, FULL, LAID, LAPPED, BREAK, BROKEN, BROKEN.compute()],
     *[LAID.panels[0], LAID.panels[1], LAPPED.panels[0], LAID.panels[1].lower[0], LAID.panels[1].upper[0], LAPPED.panels[2].upper[0]],
     *[LAID.groups[0], LAPPED.groups[0], LAID.coil, LAPPED.coil],
     *[LIST, LISTED, LISTED.pieces[0], LISTED.pieces[1], LISTED.groups[0], LISTED.pairs[0], LISTED.bundles[0], LISTED.waste],
@@ -326,6 +328,8 @@ REFUSED: list[tuple[Callable[[], object], str, str]] = [
     (lambda: lay(sheet="0 kg/m2"), "out of range", "sheet"),
     (lambda: lay(limit=LengthLimit("19'", "lifting")), "impossible", "strips[0].runs[0]"),
     (lambda: lay(limit=LengthLimit("0 mm", "lifting")), "out of range", "limit.length"),
+    (lambda: lay(breaks=[PanelBreak("4 ft", "8 in", "8 in", EAVE, EAVE)]), "out of range", "breaks[0].to"),
+    (lambda: lay(breaks=[PanelBreak("40 ft", "7 in", "8 in", EAVE, EAVE)]), "out of range", "breaks[0]"),
     (lambda: lay(limit=LengthLimit("5'", "lifting", "6'")), "conflict", "limit.end_lap"),
     (lambda: lay(narrow=NarrowLimit('13"', "refuse")), "impossible", "strips[30].runs[0]"),
     (lambda: lay(panel=Panel("0.002 mm", "0.002 mm", Seam.single_lock("0.001 mm"))), "too large", "panel.coverage"),

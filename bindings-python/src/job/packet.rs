@@ -1,8 +1,8 @@
 //! `seamwright.job.Packet` and its junctions.
 
 use super::{
-    CopingCornerItem, CopingItem, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures, TrimItem,
-    UnderlaymentPlan,
+    CopingCornerItem, CopingItem, EndCap, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures,
+    TrimItem, UnderlaymentPlan,
 };
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
@@ -186,6 +186,12 @@ impl Packet {
     #[getter]
     fn trims(slf: &Bound<'_, Self>) -> Vec<TrimItem> {
         Packet::parts(slf, "trims", &slf.get().packet.trims)
+    }
+
+    /// What closes trims where nothing lies over their ends, corner by corner.
+    #[getter]
+    fn end_caps(slf: &Bound<'_, Self>) -> Vec<EndCap> {
+        Packet::parts(slf, "end_caps", &slf.get().packet.end_caps)
     }
 
     /// The trim of this mark, if there is one.

@@ -17,10 +17,12 @@ part! {
     plane(of) -> usize = of.plane;
     /// Its name.
     name(of) -> String = of.name.clone();
-    /// What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins.
+    /// What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins, broken where a valley's pan runs out on it.
     layout(of) -> Layout = Layout(of.layout.clone());
     /// For every edge of that outline, the number of its line in the roof.
     lines(of) -> Vec<usize> = of.lines.clone();
+    /// For every break of that layout, the number of the valley whose pan runs out there.
+    broken_by(of) -> Vec<usize> = of.broken_by.clone();
     /// The panels.
     laid(of, here) -> LaidPlane = LaidPlane::placed(Layout(of.layout.clone()), of.laid.clone(), here.place("laid"));
     /// The list for shop and crew, where the job asks for one.

@@ -2,6 +2,7 @@
 
 use super::LaidPlane;
 use super::limits::{LengthLimit, NarrowLimit, OrderRounding};
+use super::panel_break::PanelBreak;
 use crate::error::Raise;
 use crate::given::{Given, Text};
 use crate::names::{hash_written, name_of, named};
@@ -224,7 +225,7 @@ impl EdgeUse {
 ///
 /// ``edges`` says what each edge is to the panels, in the order of ``outline.edges``. Order lengths are rounded by common practice unless
 /// ``rounding`` is given; ``narrow`` is the least width, ``limit`` the greatest length, and with the mass of ``sheet`` for each area the
-/// coil's mass is known too.
+/// coil's mass is known too. ``breaks`` are the stretches across which panels are broken in two.
 ///
 /// >>> from seamwright.layout import EdgeUse, Layout
 /// >>> from seamwright.panel import Panel, PanelEnd, Seam
@@ -243,14 +244,14 @@ pub(crate) struct Layout(pub(crate) core_layout::Layout);
 impl Hash for Layout {
     fn hash<H: Hasher>(&self, state: &mut H) {
         self.outline().hash(state);
-        hash_written(&(&self.0.panel, &self.0.start, &self.0.edges), state);
+        hash_written(&(&self.0.panel, &self.0.start, &self.0.edges, &self.0.breaks), state);
     }
 }
 
 #[pymethods]
 impl Layout {
     #[new]
-    #[pyo3(signature = (outline, panel, start, edges, *, rounding=None, narrow=None, limit=None, sheet=None))]
+    #[pyo3(signature = (outline, panel, start, edges, *, rounding=None, narrow=None, limit=None, sheet=None, breaks=None))]
     #[allow(clippy::too_many_arguments, reason = "keywords in Python")]
     fn new(
         outline: Outline,
@@ -261,6 +262,7 @@ impl Layout {
         narrow: Option<NarrowLimit>,
         limit: Option<LengthLimit>,
         sheet: Option<Given<SurfaceMass>>,
+        breaks: Option<Vec<PanelBreak>>,
     ) -> PyResult<Layout> {
         let rounding = match rounding {
             Some(rounding) => rounding.0,
@@ -271,6 +273,7 @@ impl Layout {
             panel: panel.0,
             start: start.0,
             edges: edges.into_iter().map(|e| e.0).collect(),
+            breaks: breaks.unwrap_or_default().into_iter().map(|b| b.0).collect(),
             rounding,
             narrow: narrow.map(|n| n.0),
             limit: limit.map(|l| l.0),
@@ -302,6 +305,12 @@ impl Layout {
     #[getter]
     fn edges(&self) -> Vec<EdgeUse> {
         self.0.edges.iter().cloned().map(EdgeUse).collect()
+    }
+
+    /// Where panels are broken in two.
+    #[getter]
+    fn breaks(&self) -> Vec<PanelBreak> {
+        self.0.breaks.iter().cloned().map(PanelBreak).collect()
     }
 
     /// The shop's rounding of order lengths.
@@ -346,10 +355,12 @@ impl Layout {
     #[allow(clippy::type_complexity, reason = "the arguments in their order")]
     fn __reduce__<'py>(
         slf: &Bound<'py, Self>,
-    ) -> PyResult<(Bound<'py, PyAny>, (Outline, Panel, Start, Vec<EdgeUse>, OrderRounding, Option<NarrowLimit>, Option<LengthLimit>, Option<SurfaceMass>))>
-    {
+    ) -> PyResult<(
+        Bound<'py, PyAny>,
+        (Outline, Panel, Start, Vec<EdgeUse>, OrderRounding, Option<NarrowLimit>, Option<LengthLimit>, Option<SurfaceMass>, Vec<PanelBreak>),
+    )> {
         let l = slf.get();
-        let arguments = (l.outline(), l.panel(), l.start(), l.edges(), l.rounding(), l.narrow(), l.limit(), l.sheet());
+        let arguments = (l.outline(), l.panel(), l.start(), l.edges(), l.rounding(), l.narrow(), l.limit(), l.sheet(), l.breaks());
         Ok((slf.get_type().getattr("_restored")?, arguments))
     }
 
@@ -365,7 +376,8 @@ impl Layout {
         narrow: Option<NarrowLimit>,
         limit: Option<LengthLimit>,
         sheet: Option<Given<SurfaceMass>>,
+        breaks: Option<Vec<PanelBreak>>,
     ) -> PyResult<Layout> {
-        Layout::new(outline, panel, start, edges, rounding, narrow, limit, sheet)
+        Layout::new(outline, panel, start, edges, rounding, narrow, limit, sheet, breaks)
     }
 }

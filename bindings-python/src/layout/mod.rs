@@ -5,6 +5,7 @@ mod input;
 mod laid;
 mod limits;
 mod lists;
+mod panel_break;
 mod placing;
 mod strips;
 
@@ -15,6 +16,7 @@ pub(crate) use limits::{LengthLimit, NarrowLimit, OrderRounding};
 pub(crate) use lists::{
     BlankPair, Bundle, CoilTotal, CoilTotals, FormedUse, ListGroup, ListedPiece, ListedPlane, PanelList, Revised, RevisedRow, Revision, VoidRow, Waste,
 };
+pub(crate) use panel_break::PanelBreak;
 pub(crate) use placing::{
     CreepCheck, DirectionCost, DirectionOfLay, EndMark, LayCost, LayDirections, MarkedSeams, SeamClearance, SeamDistance, SeamMark, SeamMarks, SeamShift,
     TaperedLay, TaperedPanels,

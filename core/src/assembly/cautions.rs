@@ -36,7 +36,7 @@ pub const NO_CORNER_RULE: CautionCode = CautionCode {
 pub const VALLEY_RUNS_OUT: CautionCode = CautionCode {
     number: 7016,
     name: "valley-runs-out",
-    text: "the valley ends on the roof below it and not at an eave: the pan runs on {run} along its centreline and is cut level over {cut}; break the panel there, its lower piece under the pan's end and its upper piece over it, and bed the end in sealant",
+    text: "the valley ends on the roof below it and not at an eave: the pan runs on {run} along its centreline and is cut level over {cut}; the panels that it lies on are broken there, their lower pieces under the pan's end and their upper pieces over it; bed the end, and the pieces' laps beside it, in sealant",
 };
 /// A seam too short for both end distances of its clips.
 pub const SHORT_SEAM: CautionCode = CautionCode {

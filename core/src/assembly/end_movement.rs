@@ -6,7 +6,7 @@ use super::clips::FixedZone;
 use super::pins::{Fixing, PlanePins};
 use super::plane_panels::PlanePanels;
 use crate::error::{Error, ErrorKind};
-use crate::layout::{EdgeUse, EndPart, LaidPanel};
+use crate::layout::{EndPart, LaidPanel};
 use crate::movement::{EndCheck, EndMovement, EndVerdict, MovingEnd};
 use crate::panel::PanelEnd;
 use crate::record::{Calculation, Caution, Recorder, Source};
@@ -153,10 +153,7 @@ type MovingAt = BTreeMap<(usize, PanelEdge), (Angle, Moving)>;
 
 impl<'a> MovementPlan<'a> {
     fn end(&self, edge: usize) -> Option<&'a PanelEnd> {
-        match self.panels.layout().edges.get(edge)? {
-            EdgeUse::End(end) => Some(end),
-            EdgeUse::Side => None,
-        }
+        self.panels.layout().end_at(edge)
     }
 
     /// From the end of a panel that lies on this part to its fixed line.

@@ -4,7 +4,7 @@ use super::cautions::{NO_PIN, PINNED_ALONG, TWO_PINS};
 use super::clips::FixedZone;
 use super::plane_panels::{PlanePanels, foot, head};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::layout::{EdgeUse, EndPart, LaidPanel};
+use crate::layout::{EndPart, LaidPanel};
 use crate::panel::{Hold, PanelEnd};
 use crate::record::{Calculation, Caution, CautionCode, Recorder, Source, Step};
 use crate::units::Length;
@@ -140,10 +140,7 @@ fn greatest_clear(panel: &LaidPanel) -> f64 {
 
 impl<'a> PinPlan<'a> {
     fn end(&self, edge: usize) -> Option<&'a PanelEnd> {
-        match self.panels.layout().edges.get(edge)? {
-            EdgeUse::End(end) => Some(end),
-            EdgeUse::Side => None,
-        }
+        self.panels.layout().end_at(edge)
     }
 
     /// The band of the parts that pin, and the drop over one panel at the most skew of them.

@@ -71,7 +71,7 @@ impl<'a> PlanePanels<'a> {
     /// # Errors
     /// [`ErrorKind::Conflict`] where the laid plane speaks of edges that the outline has not, or the layout has not as many edge uses as the outline edges.
     pub fn new(name: &'a str, layout: &'a Layout, laid: &'a LaidPlane) -> Result<PlanePanels<'a>, Error> {
-        let edges: Vec<Edge> = layout.outline.edges().collect();
+        let mut edges: Vec<Edge> = layout.outline.edges().collect();
         if layout.edges.len() != edges.len() {
             return Err(Error::new(ErrorKind::Conflict, "not as many edge uses as the outline has edges")
                 .at("layout.edges")
@@ -84,6 +84,7 @@ impl<'a> PlanePanels<'a> {
                 rings.push(k);
             }
         }
+        edges.extend(layout.break_edges());
         let mut parts: Vec<Vec<PartAt<'a>>> = vec![Vec::new(); edges.len()];
         let mut strips: Vec<StripAt> = Vec::new();
         let mut strip = None;
@@ -171,8 +172,9 @@ impl<'a> PlanePanels<'a> {
         self.edges.get(number)
     }
 
+    /// The edges of the outline, without those of breaks.
     pub(super) fn edges(&self) -> &[Edge] {
-        &self.edges
+        self.edges.get(..self.layout.edges.len()).unwrap_or_default()
     }
 
     /// The parts of this edge that overlap the stretch between two x, from the left.

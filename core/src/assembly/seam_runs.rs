@@ -202,6 +202,18 @@ fn edges(panels: &PlanePanels<'_>) -> Result<(Vec<Across>, Vec<Length>), Error> 
         let right = right.filter(|r| outward(own.slope(), r.slope())).map(|r| r.shifted(*upper));
         out.push(Across { beside: [left, right], ..*own });
     }
+    for (k, a, b) in panels.layout().break_stretches()? {
+        let Some(parted) = panels.layout().breaks.get(k) else { continue };
+        let (x0, y, x1) = (mm(low.x, a.x)?, mm(low.y, a.y)?, mm(low.x, b.x)?);
+        // What ends the pieces below lies below what ends those above.
+        for end in [&parted.below, &parted.above] {
+            let back = match end.reach {
+                Reach::HoldBack(d) => d.mm(),
+                Reach::Overhang(_) => 0.0,
+            };
+            out.push(Across { x0, y0: y, x1, y1: y, hold_back: [back; 2], beside: [None, None] });
+        }
+    }
     Ok((out, along))
 }
 

@@ -1,8 +1,10 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
+use super::built_up::built_up;
 use super::cautions;
 use super::choices::{Chosen, Detail};
 use super::copings::{CopingItem, Copings};
+use super::end_caps::Ends;
 use super::input::{Job, Paperwork};
 use super::joints;
 use super::kick_outs;
@@ -10,7 +12,7 @@ use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil, fastener_rows};
 use super::packet::{JunctionItem, PACKET_FORMAT, PACKET_VERSION, Packet, SITE_CAUTIONS, SectionSide, SourceCount, Summary};
-use super::pan_ends::{Foot, KnownEnd};
+use super::pan_ends::{Foot, KnownEnd, breaks_panels, lap_beads};
 use super::pipes::PipeItem;
 use super::plane_work::{PlaneClips, PlaneHeat};
 use super::progress::{Progress, Stage, Teller};
@@ -25,11 +27,11 @@ use super::wire::Wiring;
 use crate::assembly::{LineAssembly, PlanePanels, RoofCorners, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{AlongLine, SectionWork, Side, Solved};
-use crate::layout::EdgeUse;
+use crate::layout::{EdgeUse, PanelBreak};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::SlopeRule;
 use crate::record::{Calculation, Caution, Off, Recorder, Source, Worksheet};
-use crate::roof::{Line, LineKind, Roof};
+use crate::roof::{Line, LineKind, Point, Roof};
 use crate::units::{Angle, Length};
 use core::ops::ControlFlow;
 
@@ -87,7 +89,7 @@ impl Job {
 
         self.check_joint_holds(&roof)?;
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
-        let drawn = Sections { job: self, roof: &roof, built_up: joints::built_up(&roof, &chosen)? };
+        let drawn = Sections { job: self, roof: &roof, built_up: built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
         let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
@@ -101,7 +103,7 @@ impl Job {
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let heat = self.heat(r, &wiring, &solved)?;
         let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat))?;
-        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
+        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves, &solved))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
         let seal = |line: &Line| match self.junctions.of(line)?.detail {
             Detail::Valley(d) => Some(d.end),
@@ -121,6 +123,15 @@ impl Job {
             let (sealed, beads) = seals::of(r, self, &roof, junction, &corners, &trims)?;
             junction.sealed = sealed;
             junction.along.beads.extend(beads);
+            if let Some(cut) = &junction.pan_end {
+                junction.along.beads.extend(lap_beads(r, &planes, junction.line, cut).map_err(|e| e.about(&junction.name))?);
+            }
+        }
+        let ends = Ends { job: self, roof: &roof, corners: &corners, junctions: &junctions, trims: &trims }.closed()?;
+        for (number, bead) in ends.beads {
+            if let Some(junction) = junctions.get_mut(number) {
+                junction.along.beads.push(bead);
+            }
         }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
@@ -134,6 +145,7 @@ impl Job {
             copings: &copings,
             kick_outs: &kick_outs,
             pipes: &pipes,
+            end_caps: &ends.caps,
             clips: &clips,
             underlayment: underlayment.as_ref(),
             built_up: &drawn.built_up,
@@ -187,6 +199,7 @@ impl Job {
         }
         all.extend(misses);
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
+        all.extend(ends.cautions);
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
@@ -225,6 +238,7 @@ impl Job {
             pipes,
             corners,
             trims,
+            end_caps: ends.caps,
             metals_met,
             underlayment,
             clips,
@@ -300,10 +314,19 @@ impl Job {
             let set = solved.get(number).and_then(Option::as_ref).and_then(|s| s.end(side)).cloned();
             set.map(EdgeUse::End).ok_or_else(|| Error::new(ErrorKind::Internal, "a section sets no end for its panels").value_of(&line.name))
         };
+        let broken = |plane: usize, number: usize, ends: (Point, Point, bool), other: usize, far: Point| -> Result<Option<PanelBreak>, Error> {
+            let (Some(line), Some(other), Some(valley)) = (roof.lines().get(number), roof.lines().get(other), solved.get(number).and_then(Option::as_ref))
+            else {
+                return Ok(None);
+            };
+            let side = if order(line).first == plane { Side::First } else { Side::Second };
+            breaks_panels(self, valley, (side, line), ends, (other.kind, far))
+        };
         let mut out = Vec::with_capacity(roof.planes().len());
         let mut faults = Faults::default();
         for plane in 0..roof.planes().len() {
-            out.extend(faults.keep(lay.plane(r, plane, &|line, number| end(line, number, plane))));
+            let breaks = |number: usize, ends: (Point, Point, bool), other: usize, far: Point| broken(plane, number, ends, other, far);
+            out.extend(faults.keep(lay.plane(r, plane, &|line, number| end(line, number, plane), &breaks)));
             teller.tell(Stage::Panels, plane + 1, roof.planes().len())?;
         }
         faults.check()?;

@@ -194,6 +194,7 @@ calculations! {
     "layout.tapered-lay" => layout::TaperedLay,
     "assembly.coping-run" => assembly::CopingRun,
     "assembly.coping-walls" => assembly::CopingWalls,
+    "assembly.corner-plan" => assembly::CornerPlan,
     "assembly.pan-end" => assembly::PanEnd,
     "assembly.sealed-line" => assembly::SealedLine,
     "job.job-revision" => super::JobRevision,

@@ -7,8 +7,9 @@ use crate::assembly::PanEndOn;
 use crate::error::ErrorKind;
 use crate::junction::Side;
 use crate::num;
+use crate::record::Calculation;
 use crate::roof::LineKind;
-use crate::units::Length;
+use crate::units::{AreaUnit, Length};
 use serde_json::json;
 
 fn with_cricket(pitch: &str) -> serde_json::Value {
@@ -87,4 +88,61 @@ fn its_refusals_stand_in_the_jobs_own_path() {
     // Valleys too flat for the detail's metal: the valley's own section says so.
     let e = work(&with_cricket("1:12")).unwrap_err();
     assert!(e.to_string().contains("the valley is too flat"), "{e}");
+}
+
+/// The demo's planes fall at 6:12, the cricket's at 8:12; its curb lies from 20 ft to 28 ft across the plan and its upper corners 25 ft 0 3/8 in up it.
+#[test]
+fn panels_under_a_pan_that_runs_out_are_broken_where_it_ends() {
+    let packet = work(&with_cricket("8:12")).unwrap();
+    let lay = packet.planes.iter().find(|p| p.name == "main north").unwrap();
+    let before = super::test_jobs::demo_packet().plane("main north").unwrap();
+    assert!(before.layout.breaks.is_empty() && before.broken_by.is_empty() && lay.layout.breaks.len() == 2);
+    let whole = lay.layout.clone().with_breaks(Vec::new()).compute().unwrap();
+    let edges: Vec<_> = lay.layout.outline.edges().collect();
+    for (k, (b, &valley)) in lay.layout.breaks.iter().zip(&lay.broken_by).enumerate() {
+        let junction = packet.junctions.iter().find(|j| j.line == valley).unwrap();
+        // The valley's lower end in this plane, and the pan's lap below it.
+        let edge = edges[lay.lines.iter().position(|l| *l == valley).unwrap()];
+        let (low, high) = if edge.from.y < edge.to.y { (edge.from, edge.to) } else { (edge.to, edge.from) };
+        assert!(b.at == low.y && (b.from == low.x || b.to == low.x));
+        assert_eq!((b.below.allowance().unwrap(), b.above.allowance().unwrap()), (Length::ZERO, Length::inches(8)));
+        // The pan's outer corner, from the valley's line: its edge so far out, met by the level line 8 in below.
+        let (dx, dy) = ((high.x - low.x).length().unwrap().mm(), (high.y - low.y).length().unwrap().mm());
+        let edge = junction.section.lines.iter().find(|l| l.side == Side::Second && l.name == "pan edge").unwrap().from_line.mm();
+        let first = junction.first.plane == lay.plane;
+        let edge = if first { junction.section.lines.iter().find(|l| l.side == Side::First && l.name == "pan edge").unwrap().from_line.mm() } else { edge };
+        let out = edge * num::hypot(dx, dy) / dy + 203.2 * dx.abs() / dy;
+        let reach = (b.to - b.from).length().unwrap().mm();
+        assert!((reach - out).abs() < 1e-6, "{reach} {out}");
+        // Every panel that the pan reaches into is in two there, over its whole width; the pieces lap by the 8 in of the pan.
+        let [below, above] = [0, 1].map(|n| lay.lines.len() + 2 * k + n);
+        let upper: Vec<_> = lay.laid.panels.iter().filter(|p| p.lower.iter().any(|e| e.edge == above)).collect();
+        let lower: Vec<_> = lay.laid.panels.iter().filter(|p| p.upper.iter().any(|e| e.edge == below)).collect();
+        let strips = |of: &[&crate::layout::LaidPanel]| of.iter().map(|p| p.strip).collect::<Vec<_>>();
+        assert_eq!(strips(&upper), strips(&lower));
+        assert!(lay.laid.panels.iter().filter(|p| p.left < b.to && b.from < p.right).all(|p| strips(&upper).contains(&p.strip)));
+        let plain = upper.iter().zip(&lower).filter(|(u, l)| u.lower.len() == 1 && l.upper.len() == 1);
+        assert!(plain.clone().count() == 1);
+        for (u, l) in plain {
+            let whole = whole.panels.iter().find(|p| p.strip == u.strip).unwrap();
+            assert!(((u.finished.mm() + l.finished.mm()) - (whole.finished.mm() + 203.2)).abs() < 1e-6, "{} {} {}", u.finished, l.finished, whole.finished);
+        }
+        // Beads in the laps beside the pan: two, from its outer corner to the seam beyond it.
+        let far = if b.from == low.x { upper.iter().map(|p| p.right).max() } else { upper.iter().map(|p| p.left).min() }.unwrap();
+        let rest = if b.from == low.x { (far - b.to).length() } else { (b.from - far).length() }.unwrap();
+        let beads: Vec<_> = junction.along.beads.iter().filter(|b| b.name == "beads in the panels' laps beside the pan").map(|b| b.length).collect();
+        assert_eq!(beads, [(rest * 2).length().unwrap()]);
+    }
+    // Four pieces more than without, in the list too; nothing else of the plane is covered twice or left bare.
+    assert_eq!(lay.laid.panels.len(), whole.panels.len() + 4);
+    assert!((lay.laid.covered.get(AreaUnit::SquareFoot) - whole.covered.get(AreaUnit::SquareFoot)).abs() < 1e-9);
+    assert_eq!(lay.laid.groups.iter().map(|g| g.count).sum::<u64>(), lay.laid.panels.len() as u64);
+}
+
+#[test]
+fn a_pan_that_runs_out_without_a_lap_is_refused() {
+    let mut job = with_cricket("8:12");
+    job["supplies"]["trims"]["corners"] = json!({ "usual": "0 in", "by_kind": [], "source": "common-practice" });
+    let e = work(&job).unwrap_err();
+    assert!(e.path() == "supplies.trims.corners" && e.cure().is_some(), "{e}");
 }

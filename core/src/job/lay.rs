@@ -2,10 +2,10 @@
 
 use super::input::{LayoutChoices, MarkChoices};
 use crate::error::{Error, ErrorKind};
-use crate::layout::{Creep, EdgeUse, LaidPanel, LaidPlane, Layout, ListedPlane, MarkedSeams, PanelList, SeamMarks, Start};
+use crate::layout::{Creep, EdgeUse, LaidPanel, LaidPlane, Layout, ListedPlane, MarkedSeams, PanelBreak, PanelList, SeamMarks, Start};
 use crate::panel::Panel;
 use crate::record::{Calculation, Recorder};
-use crate::roof::{Line, Outline, Point, Roof, Side};
+use crate::roof::{Edge, Line, LineKind, Outline, Point, Roof, Side};
 use crate::units::{Length, ShopRounding, SurfaceMass};
 
 /// The panels of one plane, with the line behind every edge of the outline that they were laid on.
@@ -28,10 +28,13 @@ pub struct PlaneLay {
     pub plane: usize,
     /// Its name.
     pub name: String,
-    /// What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins.
+    /// What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins, broken where a valley's pan runs out on it.
     pub layout: Layout,
     /// For every edge of that outline, the number of its line in the roof.
     pub lines: Vec<usize>,
+    /// For every break of that layout, the number of the valley whose pan runs out there.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub broken_by: Vec<usize>,
     /// The panels. Where there is a list, marks, order lengths and coil are the list's, and a panel in pieces has those of its lowest.
     pub laid: LaidPlane,
     /// The list for shop and crew, where the job asks for one.
@@ -43,6 +46,11 @@ pub struct PlaneLay {
 }
 
 impl PlaneLay {
+    /// The line behind an edge of the layout, those of its breaks after those of its outline.
+    pub(super) fn line_of(&self, edge: usize) -> Option<usize> {
+        edge.checked_sub(self.lines.len()).map_or_else(|| self.lines.get(edge).copied(), |past| self.broken_by.get(past / 2).copied())
+    }
+
     /// The panels that lie along a line beside the slope, and whether each has its seam there.
     pub(super) fn beside<'a>(&'a self, side: &'a Side) -> impl Iterator<Item = (&'a LaidPanel, bool)> + 'a {
         // The plane lies on the left of its line, which so runs up the slope on the plane's right.
@@ -104,6 +112,34 @@ pub(super) struct Lay<'a> {
     pub(super) around: Vec<Vec<(usize, &'a Side)>>,
 }
 
+/// How a plane's lines end its panels: by the line and its number.
+pub(super) type EndAt<'a> = dyn Fn(&Line, usize) -> Result<EdgeUse, Error> + 'a;
+
+/// Where a line breaks the panels of a plane beside which another begins, if it does: the line's number, its lower and its upper end in the plane and whether it
+/// starts at the lower one, the number of the other line and that one's far end.
+pub(super) type BreakAt<'a> = dyn Fn(usize, (Point, Point, bool), usize, Point) -> Result<Option<PanelBreak>, Error> + 'a;
+
+/// What breaks a plane's panels: every valley that goes down to a corner of it.
+fn broken(roof: &Roof, outline: &Outline, lines: &[usize], at: &BreakAt<'_>) -> Result<Vec<(usize, PanelBreak)>, Error> {
+    let edges: Vec<Edge> = outline.edges().collect();
+    let mut out = Vec::new();
+    for (k, (edge, &line)) in edges.iter().zip(lines).enumerate() {
+        if roof.lines().get(line).is_none_or(|l| l.kind != LineKind::Valley) {
+            continue;
+        }
+        let starts_low = edge.from.y <= edge.to.y;
+        let (low, high) = if starts_low { (edge.from, edge.to) } else { (edge.to, edge.from) };
+        let beside = edges.iter().enumerate().find(|(n, e)| *n != k && e.ring == edge.ring && if starts_low { e.to == low } else { e.from == low });
+        if let Some((n, next)) = beside
+            && let Some(&other) = lines.get(n)
+        {
+            let found = at(line, (low, high, starts_low), other, if starts_low { next.from } else { next.to })?;
+            out.extend(found.map(|b| (line, b)));
+        }
+    }
+    Ok(out)
+}
+
 /// For every plane of the roof, its lines by number with their sides.
 pub(super) fn lines_around(roof: &Roof) -> Vec<Vec<(usize, &Side)>> {
     let mut out = vec![Vec::new(); roof.planes().len()];
@@ -119,7 +155,7 @@ pub(super) fn lines_around(roof: &Roof) -> Vec<Vec<(usize, &Side)>> {
 
 impl Lay<'_> {
     /// The panels of one plane.
-    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &dyn Fn(&Line, usize) -> Result<EdgeUse, Error>) -> Result<PlaneLay, Error> {
+    pub(super) fn plane<R: Recorder>(&self, r: &mut R, plane: usize, end: &EndAt<'_>, breaks: &BreakAt<'_>) -> Result<PlaneLay, Error> {
         let own = self.roof.planes().get(plane).ok_or_else(|| Error::new(ErrorKind::Internal, "a plane is missing").value_of(plane))?;
         let (outline, lines) = ringed(self.roof, plane, self.around.get(plane).map_or(&[], Vec::as_slice))?;
         let mut edges = Vec::with_capacity(lines.len());
@@ -127,11 +163,13 @@ impl Lay<'_> {
             let of = self.roof.lines().get(line).ok_or_else(|| Error::new(ErrorKind::Internal, "a line is missing").value_of(line))?;
             edges.push(end(of, line)?);
         }
+        let (broken_by, breaks) = broken(self.roof, &outline, &lines, breaks)?.into_iter().unzip();
         let layout = Layout {
             outline,
             panel: self.panel,
             start: self.starts.get(plane).copied().ok_or_else(|| Error::new(ErrorKind::Internal, "a plane has no start").value_of(plane))?,
             edges,
+            breaks,
             rounding: self.choices.rounding,
             narrow: self.choices.narrow,
             limit: self.choices.limit,
@@ -160,7 +198,7 @@ impl Lay<'_> {
         for group in &mut laid.groups {
             group.mark = format!("{}{}", plane + 1, group.mark);
         }
-        Ok(PlaneLay { plane, name, layout, lines, laid, listed, marks })
+        Ok(PlaneLay { plane, name, layout, lines, broken_by, laid, listed, marks })
     }
 
     fn marks<R: Recorder>(&self, r: &mut R, name: &str, layout: &Layout, laid: &LaidPlane, choice: MarkChoices) -> Result<MarkedSeams, Error> {

@@ -97,6 +97,7 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
             copings: &super::copings::Copings::default(),
             kick_outs: &[],
             pipes: &[],
+            end_caps: &[],
             clips: &p.clips,
             underlayment: None,
             built_up: &[],

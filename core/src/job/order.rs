@@ -1,6 +1,7 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
 use super::copings::{CopingItem, Copings};
+use super::end_caps::{CapHand, EndCap};
 use super::input::Job;
 use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
@@ -12,7 +13,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::Bites;
+use crate::junction::{Adjoining, Bites};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -188,6 +189,7 @@ pub(super) struct Bought<'a> {
     pub(super) copings: &'a Copings,
     pub(super) kick_outs: &'a [KickOutItem],
     pub(super) pipes: &'a [PipeItem],
+    pub(super) end_caps: &'a [EndCap],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
     /// What builds the deck of each plane up.
@@ -201,6 +203,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
+        self.end_caps(&mut out);
         self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
@@ -305,6 +308,24 @@ impl Bought<'_> {
             out.push(OrderLine { mark, ..OrderLine::new(OrderGroup::Trims, item, spec, n, "each") });
         }
         Ok(())
+    }
+
+    /// What closes the ends of the other trims, like caps together; which goes where stands on the sheets of the lines.
+    fn end_caps(&self, out: &mut Vec<OrderLine>) {
+        let mut caps: Vec<(&EndCap, u64)> = Vec::new();
+        for cap in self.end_caps {
+            match caps.iter_mut().find(|(first, _)| (&first.mark, first.hand) == (&cap.mark, cap.hand)) {
+                Some((_, n)) => *n += 1,
+                None => caps.push((cap, 1)),
+            }
+        }
+        caps.sort_by_key(|(cap, _)| (self.trims.iter().position(|t| t.mark == cap.mark), cap.hand));
+        for (cap, n) in caps {
+            let seen = if cap.hand == CapHand::Either { "" } else { ", seen from outside" };
+            let spec = format!("to the trim's section, {}{seen}", cap.hand.name());
+            let line = OrderLine::new(OrderGroup::Trims, format!("{}, end cap", cap.trim), spec, n, "each");
+            out.push(OrderLine { mark: cap.mark.clone(), ..line });
+        }
     }
 
     /// The kick-outs, each with the least sheet that it is cut from.
@@ -428,7 +449,7 @@ impl Bought<'_> {
         Ok(())
     }
 
-    /// What builds the deck up above a joint across the panels, under all of the plane.
+    /// What builds decks up under all of a plane, and what lies under the flange of a transition alone.
     fn packing(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         for plane in self.planes {
             let Some(thick) = self.built_up.get(plane.plane).filter(|t| t.is_positive()) else { continue };
@@ -439,6 +460,16 @@ impl Bought<'_> {
             };
             let spec = format!("all of {}, {} thick, {area}", plane.name, self.format().fine()?.string(*thick)?);
             out.push(OrderLine::new(OrderGroup::Packing, "packing over the deck", spec, 1, "lot"));
+        }
+        for junction in self.junctions {
+            for (height, reach) in
+                junction.section.adjoining.iter().filter_map(|a| if let Adjoining::Packing { height, reach } = a { Some((*height, *reach)) } else { None })
+            {
+                let (thick, wide) = (self.format().fine()?.string(height)?, self.format().string((reach.1 - reach.0).length()?)?);
+                let spec = format!("under the upper flange of {}, {thick} thick, {wide} wide, tapered off above", junction.name);
+                let line = OrderLine::new(OrderGroup::Packing, "packing under a flange", spec, 1, "lot");
+                out.push(OrderLine { net: Some(junction.along.length), ..line });
+            }
         }
         Ok(())
     }

@@ -1,6 +1,7 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
 use super::copings::{CopingCornerItem, CopingItem};
+use super::end_caps::EndCap;
 use super::input::{Metals, Paperwork, Temperatures};
 use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
@@ -265,6 +266,9 @@ pub struct Packet {
     pub corners: RoofCorners,
     /// The trims.
     pub trims: Vec<TrimItem>,
+    /// What closes them where nothing lies over their ends, corner by corner.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub end_caps: Vec<EndCap>,
     /// Where metals that do not go together touch or drain on each other.
     pub metals_met: Vec<MetalMeeting>,
     /// The underlayment, where the job asks for it.

@@ -1,13 +1,16 @@
-//! What the pans of valleys come to at their lower ends, from the roof's lines there and the sections of its eaves.
+//! What the pans of valleys come to at their lower ends, from the roof's lines there and the sections of its eaves; and where a pan that runs out on a plane
+//! breaks that plane's panels.
 
 use super::input::Job;
+use super::lay::PlaneLay;
 use super::sections::order;
 use super::trims::starts_low;
-use crate::assembly::{LineEnd, PanEnd, PanEndCut, PanEndOn, PanEndSide, RoofCorners};
-use crate::error::Error;
+use crate::assembly::{BeadAlong, BeadRun, LineEnd, PanEnd, PanEndCut, PanEndOn, PanEndSide, RoofCorners};
+use crate::error::{Error, ErrorKind};
 use crate::junction::{Side, Solved, ValleyEndSeal};
+use crate::layout::PanelBreak;
 use crate::num;
-use crate::panel::Reach;
+use crate::panel::{PanelEnd, Reach};
 use crate::record::{Calculation, Recorder};
 use crate::roof::{self, Line, LineKind, Roof};
 use crate::units::{Angle, Length};
@@ -31,6 +34,85 @@ fn between(a: (f64, f64), b: (f64, f64)) -> Result<Angle, Error> {
     Angle::degrees_from(num::atan2_deg((a.0 * b.1 - a.1 * b.0).abs(), a.0 * b.0 + a.1 * b.1))
 }
 
+/// The lines that a plane ends against beside a valley's lower end, and which go on down from there: it goes on below the valley.
+fn runs_out(beside: LineKind, along: (f64, f64)) -> bool {
+    let upright = matches!(beside, LineKind::CurbSide | LineKind::Sidewall | LineKind::CurbFront | LineKind::Headwall | LineKind::CurbBack);
+    upright && along.1 < -1e-6 * num::hypot(along.0, along.1)
+}
+
+/// From the junction line to the pan's centreline and to its edge, at the valley's lower end.
+fn pan_at_foot(valley: &Solved, side: Side) -> Option<(Length, Length)> {
+    let foot = if valley.lower_lines.is_empty() { &valley.lines } else { &valley.lower_lines };
+    let place = |name: &str| foot.iter().find(|l| l.side == side && l.name == name).map(|l| l.from_line);
+    place("pan centreline").zip(place("pan edge"))
+}
+
+/// Level away from a valley: to the left of one who looks up it where the plane does, as it lies on the left of a line that starts at its lower end.
+const fn level_away(starts_low: bool) -> (f64, f64) {
+    if starts_low { (-1.0, 0.0) } else { (1.0, 0.0) }
+}
+
+/// The end of a leg that runs out over the panels below it, cut level.
+fn over_the_roof(job: &Job, up: (f64, f64), starts_low: bool, (centre, edge): (Length, Length)) -> Result<PanEndSide, Error> {
+    let beyond = job.supplies.trims.corners.of(LineKind::Valley);
+    Ok(PanEndSide { on: PanEndOn::Roof, angle: between(up, level_away(starts_low))?, centre, edge, beyond, fold: Length::ZERO })
+}
+
+/// Where the pan of a valley breaks the panels of a plane that goes on below it: level with the valley's lower end, from there to as far out as the pan reaches. The pieces below
+/// end there, and the pan laps over them; those above go on to the pan's end, so that they lap over the pan, and over the pieces below where the pan is none.
+///
+/// `low` and `high` are the valley's ends in the plane, `beside` what the plane ends against from its lower one on, with the far end of that.
+pub(super) fn breaks_panels(
+    job: &Job,
+    valley: &Solved,
+    (side, line): (Side, &Line),
+    (low, high, starts_low): (roof::Point, roof::Point, bool),
+    (beside, far): (LineKind, roof::Point),
+) -> Result<Option<PanelBreak>, Error> {
+    if !runs_out(beside, way(low, far)?) {
+        return Ok(None);
+    }
+    let Some(pan) = pan_at_foot(valley, side) else { return Ok(None) };
+    let up = way(low, high)?;
+    let end = over_the_roof(job, up, starts_low, pan)?;
+    if !end.beyond.is_positive() {
+        let fault = Error::new(ErrorKind::OutOfRange, "a valley's pan runs out on a plane, and laps nothing there").at("supplies.trims.corners");
+        return Err(fault.value_of(end.beyond).accepts("more than 0 for valleys").cured_by("a lap of valleys at corners").about(&line.name));
+    }
+    let level = level_away(starts_low);
+    let long = num::hypot(up.0, up.1);
+    let (ux, uy) = (up.0 / long, up.1 / long);
+    // Square to the valley and away from it, the plane's own side.
+    let nx = if starts_low { -uy } else { uy };
+    let sine = num::sin_deg(end.angle.degrees());
+    let at_edge = (end.beyond.mm() - end.edge.mm() * num::cos_deg(end.angle.degrees())) / sine;
+    let out = (end.edge.mm() * nx - at_edge * ux) * level.0;
+    let to = (low.x + Length::from_mm(out * level.0)?).length()?;
+    let (from, to) = (low.x.min(to), low.x.max(to));
+    Ok(Some(PanelBreak { at: low.y, from, to, below: PanelEnd::hold_back(Length::ZERO), above: PanelEnd::overhang(end.beyond) }))
+}
+
+/// The beads in the laps of a plane's upper pieces over its lower ones, beside the pan that runs out between them.
+pub(super) fn lap_beads<R: Recorder>(r: &mut R, planes: &[PlaneLay], line: usize, cut: &PanEndCut) -> Result<Option<BeadRun>, Error> {
+    let mut long = Length::ZERO;
+    for lay in planes {
+        for (k, from, to) in lay.layout.break_stretches()? {
+            if let Some(b) = lay.layout.breaks.get(k).filter(|_| lay.broken_by.get(k) == Some(&line)) {
+                let under = (b.to.min(to.x) - b.from.max(from.x)).length()?.max(Length::ZERO);
+                long = (long + to.x - from.x - under).length()?;
+            }
+        }
+    }
+    let length = (long * i32::try_from(cut.beads).unwrap_or(i32::MAX)).length()?;
+    if !length.is_positive() {
+        return Ok(None);
+    }
+    let name = "beads in the panels' laps beside the pan";
+    let bead = BeadAlong { width: cut.bead.width, depth: cut.bead.depth, length };
+    let volume = r.part(|| format!("{name}: {}", bead.title()), |r| bead.run(r)).map_err(|e| e.under(name))?;
+    Ok(Some(BeadRun { name: name.to_owned(), side: Side::First, width: bead.width, depth: bead.depth, length, volume }))
+}
+
 impl Foot<'_> {
     /// One leg: nothing where the roof there is another than a pan's end is known for.
     fn side(&self, valley: &Solved, side: Side, plane: usize, (line, number): (&Line, usize), met: &[usize]) -> Result<Option<PanEndSide>, Error> {
@@ -46,11 +128,8 @@ impl Foot<'_> {
         let (to_start, to_end) = (way(low, edge.start)?, way(low, edge.end)?);
         let far = |v: (f64, f64)| v.0 * v.0 + v.1 * v.1;
         let along = if far(to_start) > far(to_end) { to_start } else { to_end };
-        let foot = if valley.lower_lines.is_empty() { &valley.lines } else { &valley.lower_lines };
-        let place = |name: &str| foot.iter().find(|l| l.side == side && l.name == name).map(|l| l.from_line);
-        let Some((centre, outer)) = place("pan centreline").zip(place("pan edge")) else { return Ok(None) };
+        let Some((centre, outer)) = pan_at_foot(valley, side) else { return Ok(None) };
         let end = PanEndSide { on: PanEndOn::Against, angle: between(up, along)?, centre, edge: outer, beyond: Length::ZERO, fold: Length::ZERO };
-        let is_down = along.1 < -1e-6 * far(along).sqrt();
         Ok(match other.kind {
             LineKind::Eave => {
                 let panels = self.solved.get(at).and_then(Option::as_ref).and_then(|s| s.end(Side::First));
@@ -63,11 +142,7 @@ impl Foot<'_> {
                 };
                 Some(PanEndSide { on: PanEndOn::Eave, beyond, fold, ..end })
             }
-            LineKind::CurbSide | LineKind::Sidewall | LineKind::CurbFront | LineKind::Headwall | LineKind::CurbBack if is_down => {
-                // Cut level, square to the seams: level away from the valley lies to the left of one who looks up it where the plane does.
-                let level = if starts { (-1.0, 0.0) } else { (1.0, 0.0) };
-                Some(PanEndSide { on: PanEndOn::Roof, angle: between(up, level)?, beyond: self.job.supplies.trims.corners.of(LineKind::Valley), ..end })
-            }
+            kind if runs_out(kind, along) => Some(over_the_roof(self.job, up, starts, (centre, outer))?),
             LineKind::CurbSide | LineKind::Sidewall | LineKind::CurbFront | LineKind::Headwall | LineKind::CurbBack | LineKind::Rake => Some(end),
             _ => None,
         })

@@ -154,7 +154,7 @@ fn lies(panel: &LaidPanel, x: f64) -> Option<(f64, f64)> {
 /// The name of the line at the foot of a panel, at so far across.
 fn foot_of(roof: &Roof, lay: &PlaneLay, panel: &LaidPanel, x: f64) -> String {
     let part = panel.lower.iter().find(|p| p.left.x.mm() <= x && x <= p.right.x.mm());
-    let line = part.and_then(|p| lay.lines.get(p.edge)).and_then(|line| roof.lines().get(*line));
+    let line = part.and_then(|p| lay.line_of(p.edge)).and_then(|line| roof.lines().get(line));
     line.map_or_else(String::new, |l| l.name.clone())
 }
 

@@ -213,6 +213,15 @@ pub enum Adjoining {
     BuiltUp {
         /// By so much, square to it.
         height: Length,
+        /// From the junction line to where that begins, up the slope.
+        from: Length,
+    },
+    /// Packing on the deck of the second plane, under the metal that lies on it, and tapered off above.
+    Packing {
+        /// So thick, square to the deck.
+        height: Length,
+        /// From the junction line to its edges, up the slope.
+        reach: (Length, Length),
     },
     /// A pipe through the roof, with its base on the pan.
     Pipe {

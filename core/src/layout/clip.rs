@@ -21,6 +21,8 @@ pub(crate) struct Segment {
     /// What is ordered beyond that and cut off on the roof.
     pub(crate) trim: f64,
     pub(crate) pins: bool,
+    /// Whether the plane lies over it.
+    pub(crate) over: bool,
     /// Its place in the order of left ends, set by [`Clipper::new`].
     at: usize,
 }
@@ -39,12 +41,12 @@ impl Segment {
     pub(crate) fn of(number: usize, edge: &Edge, grid: &Grid, foot: Length) -> Result<Option<Segment>, Error> {
         let (a, b) = if edge.from.x < edge.to.x { (edge.from, edge.to) } else { (edge.to, edge.from) };
         let place = |p: Point| Ok((grid.mm(p.x), (p.y - foot).length()?.mm()));
-        Ok(Segment::between(number, place(a)?, place(b)?))
+        Ok(Segment::between(number, place(a)?, place(b)?).map(|s| Segment { over: edge.from.x < edge.to.x, ..s }))
     }
 
     /// The same between its left and its right end.
     pub(crate) fn between(edge: usize, (x0, y0): (f64, f64), (x1, y1): (f64, f64)) -> Option<Segment> {
-        (x0 < x1).then_some(Segment { x0, y0, x1, y1, edge, allowance: [0.0; 2], trim: 0.0, pins: false, at: 0 })
+        (x0 < x1).then_some(Segment { x0, y0, x1, y1, edge, allowance: [0.0; 2], trim: 0.0, pins: false, over: false, at: 0 })
     }
 
     /// Height of the line at this x.
@@ -610,7 +612,8 @@ fn link(segments: &[Segment]) -> Vec<[Option<Next>; 2]> {
     let mut out = vec![[None, None]; segments.len()];
     for (k, a) in segments.iter().enumerate() {
         let from = segments.partition_point(|b| b.x0 < a.x1);
-        let mut on = segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.y0.to_bits() == a.y1.to_bits());
+        let mut on =
+            segments.iter().enumerate().skip(from).take_while(|(_, b)| b.x0 <= a.x1).filter(|(_, b)| b.over == a.over && b.y0.to_bits() == a.y1.to_bits());
         let (Some((at, b)), None) = (on.next(), on.next()) else { continue };
         let ([_, of_a], [of_b, _]) = (a.allowance, b.allowance);
         let apart = (of_a - of_b).abs().max((of_a + a.trim - of_b - b.trim).abs());

@@ -191,12 +191,14 @@ impl Layout {
                 (end.fold, end.turn_up) = (Length::ZERO, Length::ZERO);
             }
         }
+        for end in out.breaks.iter_mut().flat_map(|b| [&mut b.below, &mut b.above]) {
+            (end.fold, end.turn_up) = (Length::ZERO, Length::ZERO);
+        }
         out
     }
 
     fn folds(&self, parts: &[Part<'_>]) -> bool {
-        let of = |p: &Part<'_>| self.edges.get(p.line.edge);
-        parts.iter().filter_map(of).any(|e| matches!(e, EdgeUse::End(end) if end.fold.is_positive() || end.turn_up.is_positive()))
+        parts.iter().filter_map(|p| self.end_at(p.line.edge)).any(|end| end.fold.is_positive() || end.turn_up.is_positive())
     }
 
     /// The lines of an end and, from the layout that is cut at its folds, of the same end there.

@@ -1,6 +1,7 @@
 //! What a layout is given.
 
 use super::grid::Start;
+use super::panel_break::PanelBreak;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::panel::{Panel, PanelEnd, ends_panels};
 use crate::practice::layout as practice;
@@ -214,6 +215,9 @@ pub struct Layout {
     pub start: Start,
     /// What each edge is to the panels, in the order of [`Outline::edges`].
     pub edges: Vec<EdgeUse>,
+    /// Where panels are broken in two; most planes have none.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Vec::is_empty"))]
+    pub breaks: Vec<PanelBreak>,
     /// The shop's rounding of order lengths.
     pub rounding: OrderRounding,
     /// The least width of a panel; `None` for no limit.
@@ -235,7 +239,8 @@ impl Layout {
     pub fn new(outline: Outline, panel: Panel, start: Start, edge_use: impl FnMut(&Edge) -> EdgeUse) -> Result<Layout, Error> {
         let mut edge_use = edge_use;
         let edges = outline.edges().map(|e| edge_use(&e)).collect();
-        let layout = Layout { outline, panel, start, edges, rounding: OrderRounding::common_practice()?, narrow: None, limit: None, sheet: None };
+        let layout =
+            Layout { outline, panel, start, edges, breaks: Vec::new(), rounding: OrderRounding::common_practice()?, narrow: None, limit: None, sheet: None };
         layout.check()?;
         Ok(layout)
     }
@@ -269,7 +274,7 @@ impl Layout {
     /// # Errors
     /// Every fault at once: those of the panel and of each end, [`ErrorKind::Impossible`] for an end that adds something on an edge that is almost along the
     /// seams, nearer than [`LEAST_MEETING`](crate::practice::panel::LEAST_MEETING), [`ErrorKind::Conflict`] where the edges are not as many as the outline's or an
-    /// end lap is as long as the greatest length, [`ErrorKind::OutOfRange`] for limits that are not more than zero.
+    /// end lap is as long as the greatest length, [`ErrorKind::OutOfRange`] for limits that are not more than zero and for a break without a length.
     pub fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.panel.check().map_err(|e| e.under("panel")));
@@ -291,6 +296,7 @@ impl Layout {
                 faults.keep(ends.map_err(|e| e.at(format!("edges[{k}]")).cured_by("let panels run along that edge as along a side")));
             }
         }
+        self.check_breaks(&mut faults);
         if let Some(narrow) = &self.narrow {
             faults.keep(narrow.least.positive("narrow.least"));
         }

@@ -70,7 +70,7 @@ fn path(strip: usize, run: usize) -> String {
 }
 
 impl Layout {
-    /// The outline's edges that can end a panel, with what their ends add along a seam; and the skew of every edge.
+    /// The outline's edges that can end a panel, and those of its breaks, with what their ends add along a seam; and the skew of every edge.
     #[allow(clippy::cast_precision_loss, reason = "an outline's differences are exact in floating point")]
     pub(super) fn segments(&self, grid: &Grid) -> Result<(Vec<Segment>, Vec<Angle>), Error> {
         let foot = self.outline.bounds().low.y;
@@ -106,6 +106,7 @@ impl Layout {
             skews.push(Angle::degrees_from(num::atan2_deg(skew.0, skew.1))?);
             out.push(segment);
         }
+        self.break_segments(&mut out, grid)?;
         Ok((out, skews))
     }
 
@@ -298,6 +299,10 @@ impl Layout {
                     continue;
                 };
                 (panel.strip, panel.run) = (s, k);
+                if let Some(fault) = self.unbroken(panel.notches.iter().flat_map(|n| n.lower.iter().chain(&n.upper)).map(|part| part.edge)) {
+                    faults.add(fault.value_of(path(s, k)));
+                    continue;
+                }
                 covered += run.area;
                 for (count, is) in [
                     (&mut seen.notched, panel.notched),

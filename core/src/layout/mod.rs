@@ -22,10 +22,13 @@ mod lists;
 mod marks;
 mod matching;
 mod measure;
+mod panel_break;
 mod placing;
 mod revision;
 mod strip_arrays;
 
+#[cfg(test)]
+mod break_tests;
 #[cfg(test)]
 mod cut_shape_tests;
 #[cfg(test)]
@@ -52,6 +55,7 @@ pub use lists::{
     ListedPlane, MarkOrder, PairChoice, PanelList, Waste,
 };
 pub use marks::{Creep, CreepCheck, EndMark, MarkFrom, MarkedSeams, SeamMark, SeamMarks};
+pub use panel_break::PanelBreak;
 pub use placing::{
     ClearOf, ClearRange, DirectionCost, DirectionOfLay, LayCost, LayDirection, LayDirections, Obstacle, PlaneSide, Prefer, SeamClearance, SeamDistance,
     SeamShift, TaperMark, TaperedLay, TaperedPanels,
