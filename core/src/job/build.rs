@@ -136,6 +136,7 @@ impl Job {
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
         let kick_outs = kick_outs::items(self, &junctions)?;
+        let misses = kick_outs::misses_gutter(r, &roof, &junctions, &corners)?;
         let bought = Bought {
             job: self,
             planes: &planes,
@@ -196,6 +197,7 @@ impl Job {
         for pipe in &pipes {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
+        all.extend(misses);
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
         all.extend(ends.cautions);
         for trim in &trims {

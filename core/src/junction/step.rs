@@ -54,7 +54,7 @@ use crate::units::{Angle, Length};
 ///         top_flange: inch("1/2\"")?,
 ///         tape_width: inch("7/8\"")?,
 ///         tape_beneath: inch("1/16\"")?,
-///         panel_margin: inch("1/2\"")?,
+///         panel_margin: LeastRule::PANEL_MARGIN,
 ///     },
 ///     bites: Bites::Structure,
 ///     screws: row.clone(),
