@@ -1,6 +1,7 @@
 //! The classes of `seamwright.junction`.
 
 mod adjoining;
+mod end_proposal;
 mod kinds;
 mod levels;
 mod moves;
@@ -10,6 +11,7 @@ mod water;
 mod work;
 
 pub(crate) use adjoining::Adjoining;
+pub(crate) use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
 pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };
