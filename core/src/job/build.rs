@@ -23,7 +23,7 @@ use super::water;
 use super::wire::Wiring;
 use crate::assembly::{LineAssembly, PlanePanels, RoofCorners, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{AlongLine, SectionWork, Side, Solved};
+use crate::junction::{AlongLine, JointMoves, SectionWork, Side, Solved};
 use crate::layout::{EdgeUse, PanelBreak};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::SlopeRule;
@@ -90,7 +90,7 @@ impl Job {
         let mut scheduled = Scheduled::new(self);
         let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
-        self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled)?;
+        let along = self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled)?;
         let copings = self.copings(r, &roof, &solved, &mut scheduled)?;
         let sections = solved.iter().flatten().chain(copings.items.iter().map(|c| &c.section));
         let trims = sections.flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
@@ -99,7 +99,7 @@ impl Job {
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let heat = self.heat(r, &wiring, &solved)?;
-        let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat))?;
+        let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat), along)?;
         let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
         let seal = |line: &Line| match self.junctions.of(line)?.detail {
@@ -259,7 +259,7 @@ impl Job {
         Ok(out)
     }
 
-    /// The sections of the lines along the seams, once the panels are laid.
+    /// The sections of the lines along the seams, once the panels are laid; and what moves at the expansion joints among them.
     #[allow(clippy::too_many_arguments, reason = "what the first half of the work gave")]
     fn beside<R: Recorder>(
         &self,
@@ -270,15 +270,19 @@ impl Job {
         planes: &[PlaneLay],
         solved: &mut [Option<Solved>],
         scheduled: &mut Scheduled,
-    ) -> Result<(), Error> {
-        let mut faults = ByLine::default();
-        for ((line, chosen), slot) in roof.lines().iter().zip(chosen).zip(solved) {
+    ) -> Result<Vec<(usize, JointMoves)>, Error> {
+        let (mut faults, mut out) = (ByLine::default(), Vec::new());
+        for (number, ((line, chosen), slot)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
             if let (Some(chosen), true) = (chosen, along_the_seams(line.kind)) {
                 let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, planes));
-                *slot = faults.keep(line, found).map(|s| scheduled.apply(self, line, s));
+                if let Some((section, moves)) = faults.keep(line, found) {
+                    *slot = Some(scheduled.apply(self, line, section));
+                    out.extend(moves.map(|moves| (number, moves)));
+                }
             }
         }
-        faults.check()
+        faults.check()?;
+        Ok(out)
     }
 
     fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
