@@ -1,7 +1,7 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
 use super::cautions;
-use super::choices::{Chosen, Detail};
+use super::choices::Chosen;
 use super::copings::{CopingItem, Copings};
 use super::input::{Job, Paperwork};
 use super::joints;
@@ -102,11 +102,7 @@ impl Job {
         let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat), along)?;
         let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
-        let seal = |line: &Line| match self.junctions.of(line)?.detail {
-            Detail::Valley(d) => Some(d.end),
-            _ => None,
-        };
-        let pan_ends = foot.ends(r, seal, &mut corners)?;
+        let pan_ends = foot.ends(r, &mut corners)?;
         let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners, &pan_ends))?;
         let clips = self.clips(r, teller, &wiring)?;
         for junction in &mut junctions {
@@ -307,7 +303,8 @@ impl Job {
                 return Ok(None);
             };
             let side = if order(line).first == plane { Side::First } else { Side::Second };
-            breaks_panels(self, valley, (side, line), ends, (other.kind, far))
+            let grows = self.valley_end(line)?.and_then(|(_, grows)| grows);
+            breaks_panels(self, (valley, grows), (side, line), ends, (other.kind, far))
         };
         let mut out = Vec::with_capacity(roof.planes().len());
         let mut faults = Faults::default();
@@ -403,7 +400,10 @@ impl Job {
                 let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
                 let lower = run.lower.as_ref().and_then(|_| junction.section.lower_trims.get(run.trim));
                 let pieces = match lower {
-                    Some(lower) => Pieces::Tapered(run.length.run, Box::new(WantedTaper::new(trim, lower, &run.length, starts_low(roof, junction.line))?)),
+                    Some(lower) => {
+                        let end = junction.pan_end.as_ref().filter(|_| !trim.is_holder());
+                        Pieces::Tapered(run.length.run, Box::new(WantedTaper::new((trim, lower), &run.length, starts_low(roof, junction.line), end)?))
+                    }
                     None => Pieces::Lapped(run.length.run),
                 };
                 wanted.push(Wanted { line: Some(junction.line), name: &junction.name, path: &junction.detail, trim, pieces });

@@ -359,7 +359,7 @@ impl Taper {
 }
 
 /// The stretches from point to point, those of no length left out.
-fn stretches(points: &[Point], side: BlankSide, out: &mut Vec<BlankEdge>) {
+pub(super) fn stretches(points: &[Point], side: BlankSide, out: &mut Vec<BlankEdge>) {
     for pair in points.windows(2) {
         if let [from, to] = pair
             && from != to
