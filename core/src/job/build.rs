@@ -88,9 +88,11 @@ impl Job {
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
         let drawn = Sections { job: self, roof: &roof, built_up: joints::built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
-        let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
+        let rules = self.hold_rules(&chosen);
+        let mut solved = with_rules(self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled), &rules)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
-        let along = self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled)?;
+        let along = with_rules(self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled), &rules)?;
+        rules?;
         let copings = self.copings(r, &roof, &solved, &mut scheduled)?;
         let sections = solved.iter().flatten().chain(copings.items.iter().map(|c| &c.section));
         let trims = sections.flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
@@ -426,6 +428,19 @@ impl Job {
         let items = trims::items(self, &wanted, r)?;
         teller.tell(Stage::Trims, items.len(), items.len())?;
         Ok(items)
+    }
+}
+
+/// What the sections refuse, with the contradictions among the rules that they keep.
+fn with_rules<T>(found: Result<T, Error>, rules: &Result<(), Error>) -> Result<T, Error> {
+    let mut faults = Faults::default();
+    match (found, rules) {
+        (Err(e), Err(also)) if e.kind() != ErrorKind::Cancelled => {
+            faults.add(e.clone());
+            faults.add(also.clone());
+            faults.check().and(Err(e))
+        }
+        (found, _) => found,
     }
 }
 
