@@ -51,9 +51,9 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        CopingCornerItem, CopingItem, EaveUnderlayment, Job, JobRevised, JobRevision, JunctionItem, Metals, OrderLine, Packet, PanelChange, Paperwork,
-        PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures, TrimItem, TrimRun,
-        UnderlaymentPlan, ValleyUnderlayment,
+        CopingCornerItem, CopingItem, EaveUnderlayment, EndCap, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet,
+        PanelChange, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures,
+        TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
     };
 }
 
@@ -63,8 +63,8 @@ pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
         Adjoining, AlongLine, BeadSize, Coping, CurbBack, Eave, EndProposal, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JointMoves,
-        JunctionTrim, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, ProposedEnd, ProposedEnds, Rake, Ridge,
-        RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
+        JunctionTrim, KickOut, KickOutPiece, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, ProposedEnd,
+        ProposedEnds, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
     };
 }
 

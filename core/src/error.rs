@@ -120,6 +120,7 @@ struct Inner {
     allowed: Option<Cow<'static, str>>,
     span: Option<(usize, usize)>,
     cure: Option<Cow<'static, str>>,
+    missed_by: Option<i64>,
     others: Vec<Error>,
 }
 
@@ -143,7 +144,17 @@ impl Error {
     #[must_use]
     #[cold]
     pub fn new(kind: ErrorKind, message: impl Into<Cow<'static, str>>) -> Self {
-        Error(Box::new(Inner { kind, path: String::new(), message: message.into(), value: None, allowed: None, span: None, cure: None, others: Vec::new() }))
+        Error(Box::new(Inner {
+            kind,
+            path: String::new(),
+            message: message.into(),
+            value: None,
+            allowed: None,
+            span: None,
+            cure: None,
+            missed_by: None,
+            others: Vec::new(),
+        }))
     }
 
     /// The same fault, placed at this field. A path is written as in the job: `roof.planes[3].pitch`.
@@ -230,6 +241,19 @@ impl Error {
     pub fn cured_by(mut self, cure: impl Into<Cow<'static, str>>) -> Self {
         self.0.cure = Some(cure.into());
         self
+    }
+
+    /// The same fault with the distance by which the value misses what would be accepted, in whole steps of a length: what a caller tells that knows it by another name.
+    /// It is no part of the error's text.
+    #[must_use]
+    pub(crate) fn missing_by(mut self, steps: i64) -> Self {
+        self.0.missed_by = Some(steps);
+        self
+    }
+
+    /// That distance, where the fault is one of lengths.
+    pub(crate) fn missed_by(&self) -> Option<i64> {
+        self.0.missed_by
     }
 
     /// The kind of fault.

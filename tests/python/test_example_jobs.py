@@ -15,7 +15,7 @@ ROOT = Path(__file__).resolve().parents[2]
 JOBS = ("annexe", "ropewalk", "maltings")
 # Parts of a packet whose classes have the names of its document all the way down.
 TYPED = re.compile(
-    r"(paperwork|metals|temperatures|summary|copings|coping_corners|pipes|clips|order)\b"
+    r"(paperwork|metals|temperatures|summary|copings|coping_corners|pipes|end_caps|clips|order)\b"
     r"|planes\[\d+\]\.(name|laid\.(groups|panels))|junctions\[\d+\]\.(name|kind|along\.length|section|moves|rides|along\.struck)|trims\[\d+\]"
 )
 # What a class says with one attribute more, or names by itself: an end of a run with the number or the name of what it meets, a source in words.

@@ -10,6 +10,7 @@ import threading
 import time
 from collections import Counter
 from collections.abc import Callable, Iterator
+from pathlib import Path
 from typing import Any
 from xml.etree import ElementTree
 
@@ -18,7 +19,8 @@ import pytest
 import shapely  # type: ignore[import-untyped]
 from demo import DOCUMENT, TEXT, changed, packet
 from seamwright import InputError, SeamwrightError
-from seamwright.job import Job, JunctionItem, Packet, PlaneLay, Progress
+from seamwright.assembly import Corner
+from seamwright.job import Job, JunctionItem, Packet, PlaneLay, Progress, compute
 from seamwright.layout import LaidPanel
 from seamwright.panel import PanelEnd
 from seamwright.units import Angle, Length, LengthFormat, Mass
@@ -238,7 +240,7 @@ def test_trims_are_cut_as_they_run() -> None:
         assert trim.total == Length.total(run.run for run in trim.runs)
         for run in trim.runs:
             # Pieces and laps make up the run.
-            assert Length.total(run.pieces) - trim.lap * (len(run.pieces) - 1) == run.run
+            assert Length.total(run.pieces) + (trim.gap - trim.lap) * (len(run.pieces) - 1) == run.run
             section = next(j.section for j in p.junctions if j.line == run.line)
             assert any(t.name == trim.name for t in section.trims)
         scrap = trim.cutting.scrap
@@ -260,8 +262,17 @@ def test_the_order_counts_the_parts() -> None:
     clips = sum(of.schedule.clips for of in p.clips)
     screws = sum(of.schedule.screws for of in p.clips) + sum(row.count for j in p.junctions for row in j.along.rows)
     assert (count("panels"), count("trims", "stick"), count("closures")) == (p.summary.pieces, p.summary.sticks, p.summary.closures)
-    # What is no stick is a kick-out, one at the foot of the one sidewall that dies into its wall.
-    assert [(line.item, line.count) for line in p.order if line.group == "trims" and line.unit != "stick"] == [("kick-out", 1)]
+    # What is no stick is an end cap, to the section of a trim and of a hand, or a kick-out, one at the foot of the one sidewall that dies into its wall.
+    made: Counter[str] = Counter()
+    for line in p.order:
+        if line.group == "trims" and line.unit != "stick":
+            made[line.item] += line.count
+    assert made == Counter([f"{cap.trim}, end cap" for cap in p.end_caps] + ["kick-out"])
+    capped = [(line.line, line.end) for corner in p.corners.corners for line in corner.lines if line.closed == "capped"]
+    assert [(cap.line, cap.end) for cap in p.end_caps] == capped
+    for cap in p.end_caps:
+        trim = p.trim(cap.mark)
+        assert trim is not None and trim.name == cap.trim and cap.line in [run.line for run in trim.runs]
     assert (count("clips"), count("fasteners")) == (clips, screws)
     assert {line.engineered is None for line in p.order if line.group in ("clips", "fasteners")} == {False}
     for of in p.clips:
@@ -289,10 +300,75 @@ def test_corners_name_their_lines() -> None:
         for line in corner.lines:
             ends = corners.ends if line.above is None else corners.upper_ends
             assert ends[line.line][0 if line.end == "start" else 1] == line.allowance
-            assert line.closed in {"capped", "kick-out", "joined", "covered", "outlet"}
+            assert line.closed in {"capped", "turned-up", "kick-out", "joined", "covered", "outlet"}
         for pair in corner.pairs:
             assert 0.0 < pair.between.degrees <= 180.0 and (pair.cut is None) == (pair.rule in {"covered", "no-rule"})
             assert pair.cut is None or 0.0 < pair.cut.degrees <= 90.0
+
+
+def test_a_flashing_is_turned_up_where_another_wall_stands_across_its_end() -> None:
+    """An inside corner of two walls is one of which their plane fills less than half of a small disc, by shapely; in an outside corner the flashing is capped."""
+    walls = {"headwall", "sidewall", "curb-front", "curb-side", "step"}
+    found: Counter[tuple[bool, str]] = Counter()
+    annexe = Job.from_json((Path(__file__).parents[2] / "core" / "examples" / "annexe_job.json").read_bytes()).compute()
+    for p in (packet(), annexe):
+        outlines = [[[(mm(v.x), mm(v.y)) for v in ring] for ring in plane.rings] for plane in p.roof.planes]
+        planes = [shapely.Polygon(rings[0], rings[1:]) for rings in outlines]
+        for corner in p.corners.corners:
+            here = [line for line in corner.lines if line.kind in walls and line.above is None]
+            if len(here) != 2 or len({p.roof.lines[line.line].side.plane for line in here}) != 1:
+                continue
+            disc = shapely.Point(mm(corner.at.x), mm(corner.at.y)).buffer(10)
+            inside = disc.intersection(planes[p.roof.lines[here[0].line].side.plane]).area < disc.area / 2
+            found.update((inside, line.closed) for line in here)
+    # The demo's headwall and the annexe's end at a sidewall; the sides of the demo's curb lap over its front at two outside corners.
+    assert found == {(True, "turned-up"): 2, (True, "covered"): 2, (False, "capped"): 2, (False, "covered"): 2}
+
+
+def test_corners_are_cut_by_the_angles_of_their_lines() -> None:
+    p = packet()
+
+    def way(corner: Corner, name: str) -> tuple[float, float, float]:
+        (at,) = [x for x in corner.lines if x.name == name]
+        line = p.roof.lines[at.line]
+        near, far = (line.start, line.end) if at.end == "start" else (line.end, line.start)
+        return mm(far.x) - mm(near.x), mm(far.y) - mm(near.y), mm(far.z) - mm(near.z)
+
+    def angle(a: tuple[float, ...], b: tuple[float, ...]) -> float:
+        return math.degrees(math.acos(max(-1.0, min(1.0, sum(x * y for x, y in zip(a, b, strict=True)) / math.hypot(*a) / math.hypot(*b)))))
+
+    seen = set()
+    for corner in p.corners.corners:
+        for pair in corner.pairs:
+            a, b = way(corner, pair.first), way(corner, pair.second)
+            between, plan = angle(a, b), angle(a[:2], b[:2])
+            assert pair.between.degrees == pytest.approx(between, abs=1e-5) and pair.plan.degrees == pytest.approx(plan, abs=1e-5)
+            if pair.rule == "mitred":
+                assert pair.cut is not None and pair.cut.degrees == pytest.approx(between / 2, abs=1e-5)
+                assert pair.cut_plan is None or pair.cut_plan.degrees == pytest.approx(plan / 2, abs=1e-5)
+            elif pair.rule == "laps" and pair.cut is not None and pair.cut.degrees < 89.9 and pair.cut_plan is not None:
+                # Along the other line, in the plane of both and from above.
+                assert pair.cut.degrees == pytest.approx(min(between, 180 - between), abs=1e-5)
+                assert pair.cut_plan.degrees == pytest.approx(min(plan, 180 - plan), abs=1e-5)
+            seen.add(pair.rule)
+    assert {"laps", "mitred"} <= seen
+
+
+def test_corners_by_name_are_those_of_the_job() -> None:
+    own = packet().corners.corners
+    made = compute("assembly.corner-plan", {"roof": DOCUMENT["roof"]})
+    assert [[line["name"] for line in corner["lines"]] for corner in made["corners"]] == [[line.name for line in corner.lines] for corner in own]
+    for corner, other in zip(made["corners"], own, strict=True):
+        assert [pair["cut"] if "cut" in pair else None for pair in corner["pairs"]] == [pair.cut and str(pair.cut) for pair in other.pairs]
+        # A job knows how wide its pans are, and so what they run on over eaves.
+        assert [line["closed"] for line in corner["lines"]] == [line.closed for line in other.lines]
+    for line in made["lines"]:
+        along = line["along"]
+        assert Length(along["run"]) == Length.total([Length(along["length"]), *(Length(along[end]["allowance"]) for end in ("at_start", "at_end"))])
+    assert sum(of["count"] for of in made["closed"]) == 2 * (len(made["lines"]) + sum("upper" in line for line in made["lines"]))
+    with pytest.raises(InputError) as refused:
+        compute("assembly.corner-plan", {"roof": DOCUMENT["roof"], "joints": [{"line": "ridge 1", "opens": "1 in"}]})
+    assert (refused.value.path, refused.value.value) == ("joints[0].line", "ridge 1")
 
 
 def test_the_packet_finds_its_parts_by_name() -> None:
@@ -374,7 +450,7 @@ def parts(p: Packet) -> list[Any]:
     trims: list[Any] = [p.trims[0], p.trims[0].flat, p.trims[0].runs[0], p.trims[0].cutting, p.trims[0].cutting.sticks[0], p.trims[0].cutting.scrap]
     heat = p.heat[0]
     assert heat.movement is not None
-    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0]]
+    rest: list[Any] = [p.metals, p.metals.trims[0], p.temperatures, p.paperwork, p.clips[0].rule, p.summary, p.summary.sources, p.corners, p.corners.corners[0].pairs[0], p.clips[0], p.clips[0].schedule.groups[0], p.order[0], p.end_caps[0]]
     rest += [heat, heat.pins.panels[0], heat.movement.ends[0], heat.movement.ends[0].verdict, p.cautions[0], p.roof, p.roof.lines[0]]
     return [p, *laid, *section, *along, *trims, *rest]
 

@@ -6,7 +6,7 @@ from typing import assert_type
 import seamwright
 from seamwright import InputError
 from seamwright.assembly import Bay, ClipRule, ClosureGroup, CopingMeets, FastenerRow, LineAssembly, StruckLine, TeeOnRun
-from seamwright.job import CopingCornerItem, CopingItem, Job, JunctionItem, Metals, Packet, Paperwork, PipeItem, Progress, Temperatures, TrimItem
+from seamwright.job import CopingCornerItem, CopingItem, EndCap, Job, JunctionItem, Metals, Packet, Paperwork, PipeItem, Progress, Temperatures, TrimItem
 from seamwright.junction import Eave, JointMoves, JunctionTrim, Pipe, SectionPoint, SideEnd, Solved
 from seamwright.layout import EdgeUse, Group, LaidPanel, LaidPlane, Layout
 from seamwright.metal import Gauge
@@ -81,6 +81,7 @@ def of_a_job(job: Job) -> None:
     assert_type(packet.trims[0].cutting.takes, Length | int)
     assert_type(packet.order[0].mass, Mass | None)
     assert_type(packet.files(), dict[str, bytes])
+    assert_type(packet.end_caps, list[EndCap])
     assert_type((packet.copings, packet.coping_corners, packet.pipes), tuple[list[CopingItem], list[CopingCornerItem], list[PipeItem]])
     assert_type((packet.copings[0].run.tees, packet.copings[0].run.ends), tuple[list[TeeOnRun], list[CopingMeets]])
     assert_type((packet.pipes[0].pipe, packet.pipes[0].made.screws), tuple[Pipe, int])

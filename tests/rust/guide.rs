@@ -28,6 +28,7 @@ use units::{Length, LengthFormat};
 /// Calculations of the room that are parts of a section, and no kind.
 const NO_KINDS: &[&str] = &[
     "junction.end-proposal",
+    "junction.kick-out",
     "junction.levels",
     "junction.line-order",
     "junction.rule-check",
@@ -161,7 +162,7 @@ fn plan(plan: &guide_plans::Plan) -> String {
     let stem = file_stem(plan.name);
     let given =
         plan.given.as_ref().map_or(String::new(), |(name, _)| format!("\nGiven: [inputs/{stem}.json](inputs/{stem}.json), to the calculation `{name}`.\n"));
-    format!("![{}](pictures/{stem}.svg)\n{given}", plan.name)
+    format!("![{}](pictures/{stem}.svg)\n{given}{}", plan.name, plan.shows)
 }
 
 #[test]

@@ -50,6 +50,7 @@ const PARTS: &[&str] = &[
     "pipes.*.made.tape",
     "trims.*.mark",
     "trims.*.name",
+    "end_caps",
     "clips.*.rule",
     "order",
 ];

@@ -54,7 +54,7 @@ part! {
     above(line) -> Option<Length> = line.above.map(Length);
     /// What its trims run on here.
     allowance(line) -> Length = Length(line.allowance);
-    /// How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
+    /// How the end of its trim is closed here: ``capped``, ``turned-up`` a wall, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
     closed(line) -> String = name_of(&line.closed)?;
 }
 
@@ -95,8 +95,12 @@ part! {
     };
     /// Between the two lines at the corner.
     between(pair) -> Angle = Angle(pair.between);
-    /// From a trim's own line to the cut across its end, where one is cut to the other.
+    /// The same as seen from above.
+    plan(pair) -> Angle = Angle(pair.plan);
+    /// The bevel on the sheet: from a trim's own line to the cut across its end in the plane of both, where one is cut to the other.
     cut(pair) -> Option<Angle> = pair.cut.map(Angle);
+    /// The same cut as seen from above, where it can be set from there.
+    cut_plan(pair) -> Option<Angle> = pair.cut_plan.map(Angle);
     /// Where the rule comes from.
     source(pair) -> Source = Source(pair.source.clone());
 }

@@ -1,8 +1,8 @@
 //! `seamwright.job.Packet` and its junctions.
 
 use super::{
-    CopingCornerItem, CopingItem, Job, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures, TrimItem,
-    UnderlaymentPlan,
+    CopingCornerItem, CopingItem, EndCap, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures,
+    TrimItem, UnderlaymentPlan,
 };
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
@@ -164,6 +164,12 @@ impl Packet {
         Packet::parts(slf, "coping_corners", &slf.get().packet.coping_corners)
     }
 
+    /// The kick-outs at the feet of wall flashings, like ones together.
+    #[getter]
+    fn kick_outs(slf: &Bound<'_, Self>) -> Vec<KickOutItem> {
+        Packet::parts(slf, "kick_outs", &slf.get().packet.kick_outs)
+    }
+
     /// The pipes, in the order given.
     #[getter]
     fn pipes(slf: &Bound<'_, Self>) -> Vec<PipeItem> {
@@ -180,6 +186,12 @@ impl Packet {
     #[getter]
     fn trims(slf: &Bound<'_, Self>) -> Vec<TrimItem> {
         Packet::parts(slf, "trims", &slf.get().packet.trims)
+    }
+
+    /// What closes trims where nothing lies over their ends, corner by corner.
+    #[getter]
+    fn end_caps(slf: &Bound<'_, Self>) -> Vec<EndCap> {
+        Packet::parts(slf, "end_caps", &slf.get().packet.end_caps)
     }
 
     /// The trim of this mark, if there is one.

@@ -2,6 +2,7 @@
 
 use crate::error::Raise;
 use crate::metal::Sheet;
+use crate::names::name_of;
 use crate::place::{lengths, part};
 use crate::stock::CutPlan;
 use crate::trim::{Flat, Profile, TaperedPieces};
@@ -26,8 +27,10 @@ part! {
     sheet(trim, here) -> Sheet = here.one("sheet", &trim.sheet);
     /// Mass for each length of it.
     line_mass(trim) -> LineMass = LineMass(trim.line_mass);
-    /// How far its pieces lap.
+    /// How far its pieces lap; nothing where they butt.
     lap(trim) -> Length = Length(trim.lap);
+    /// What is left between its pieces where they butt; nothing where they lap.
+    gap(trim) -> Length = Length(trim.gap);
     /// Where it goes.
     runs(trim, here) -> Vec<TrimRun> = here.all("runs", &trim.runs);
     /// The net length of all runs.
@@ -53,4 +56,25 @@ part! {
     run(run) -> Length = Length(run.run);
     /// The pieces, laps and all, in the order in which they are set.
     pieces(run) -> Vec<Length> = lengths(&run.pieces);
+}
+
+part! {
+    /// An end cap, made to the outline of a trim's section with tabs on it: it closes the trim where its line ends and nothing lies over it.
+    EndCap(core_job::EndCap) in "seamwright.job",
+    shown cap: format_args!("{} at the {} of {}, {}", cap.mark, name_of(&cap.end)?, cap.name, cap.hand.name());
+
+    /// The line's number in the roof.
+    line(cap) -> usize = cap.line;
+    /// Its name.
+    name(cap) -> String = cap.name.clone();
+    /// Which end of it: ``start`` or ``end``.
+    end(cap) -> String = name_of(&cap.end)?;
+    /// Along the upper edge of a step, its riser; ``None`` at any other.
+    above(cap) -> Option<Length> = cap.above.map(Length);
+    /// The mark of the trim that it closes, and whose section is its outline.
+    mark(cap) -> String = cap.mark.clone();
+    /// That trim's name.
+    trim(cap) -> String = cap.trim.clone();
+    /// How its outline lies to the trim's drawing, seen from outside: ``as-drawn``, ``opposite`` or ``either``.
+    hand(cap) -> String = name_of(&cap.hand)?;
 }

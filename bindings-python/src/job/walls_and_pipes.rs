@@ -1,7 +1,8 @@
-//! The copings and the pipes of a packet.
+//! The copings, the kick-outs and the pipes of a packet.
 
 use crate::assembly::{CopingCorner, CopingPieces, RunOfCoping};
-use crate::junction::{BeadSize, Coping, Pipe, PipePlan, Solved};
+use crate::junction::{BeadSize, Coping, KickOutPiece, Pipe, PipePlan, Solved};
+use crate::metal::Sheet;
 use crate::place::part;
 use crate::roof::{Point, Vertex};
 use crate::units::Length;
@@ -42,6 +43,21 @@ part! {
     legs(item) -> (Length, Length) = (Length(item.legs[0]), Length(item.legs[1]));
     /// The lengths of coping that it is cut from, each to its longest edge.
     cut(item) -> (Length, Length) = (Length(item.cut[0]), Length(item.cut[1]));
+}
+
+part! {
+    /// A kick-out as the shop makes it, and where it goes.
+    KickOutItem(core_job::KickOutItem) in "seamwright.job",
+    shown item: format_args!("{} at {}", item.mark, item.lines.join(", "));
+
+    /// Its mark: K1, K2 and so on.
+    mark(item) -> String = item.mark.clone();
+    /// Its sheet.
+    sheet(item, here) -> Sheet = here.one("sheet", &item.sheet);
+    /// The names of the lines that have one at their foot.
+    lines(item) -> Vec<String> = item.lines.clone();
+    /// The piece.
+    piece(item, here) -> KickOutPiece = here.one("piece", &item.piece);
 }
 
 part! {

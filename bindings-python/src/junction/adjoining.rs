@@ -12,7 +12,7 @@ part! {
     Adjoining(core_junction::Adjoining) in "seamwright.junction",
     shown it: tag_of(it)?;
 
-    /// What it is: vent-slot, gutter, cladding, built-up, pipe, joint-curbs, riser, wall-top or covered.
+    /// What it is: vent-slot, gutter, cladding, built-up, packing, pipe, joint-curbs, riser, wall-top or covered.
     what(it) -> String = tag_of(it)?;
     /// The width of a vent's slot on each side, along the slope from the junction line, or of each curb of a joint.
     width(it) -> Option<Length> = match it {
@@ -27,11 +27,13 @@ part! {
     front(it) -> Option<Length> = if let Core::Gutter { front, .. } = it { Some(Length(*front)) } else { None };
     /// The height of cladding's lower edge above the junction line.
     lower_edge(it) -> Option<Length> = if let Core::Cladding { lower_edge } = it { Some(Length(*lower_edge)) } else { None };
-    /// By how much a deck is built up, square to it; how high curbs stand above their decks, or a riser from the lower deck to the upper.
+    /// By how much a deck is built up, or how thick packing on it is, square to it; how high curbs stand above their decks, or a riser from the lower deck to the upper.
     height(it) -> Option<Length> = match it {
-        Core::BuiltUp { height } | Core::JointCurbs { height, .. } | Core::Riser { height } => Some(Length(*height)),
+        Core::BuiltUp { height, .. } | Core::Packing { height, .. } | Core::JointCurbs { height, .. } | Core::Riser { height } => Some(Length(*height)),
         _ => None,
     };
+    /// From the junction line to the edges of packing under a flange, up the slope.
+    reach(it) -> Option<(Length, Length)> = if let Core::Packing { reach, .. } = it { Some((Length(reach.0), Length(reach.1))) } else { None };
     /// The diameter of a pipe.
     diameter(it) -> Option<Length> = if let Core::Pipe { diameter, .. } = it { Some(Length(*diameter)) } else { None };
     /// From a pipe's middle to the edges of the hole in the pan, down and up the slope.

@@ -161,7 +161,7 @@ kind! {
     /// ...     "screws": row, "cover": '3/4"', "rivets": row}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
     /// >>> detail = {"sheet": sheet, "edge": {"turned-up": {"height": '1 3/4"'}}, "edge_from_wall": '1/2"', "flange": {"on-z": on_z}, "drip": drip,
-    /// ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": "4 in"}}}
+    /// ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": {"throw": "4 in"}}}}
     /// >>> levels = {"seam_height": '1 3/4"'}
     /// >>> sidewall = Sidewall.from_dict({"roof": {"pitch": "4:12", "levels": levels}, "first_seam_from_wall": "12 in", "detail": detail})
     /// >>> [trim.name for trim in sidewall.compute().trims]

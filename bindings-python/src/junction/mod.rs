@@ -2,6 +2,7 @@
 
 mod adjoining;
 mod end_proposal;
+mod kick_out;
 mod kinds;
 mod levels;
 mod moves;
@@ -12,6 +13,7 @@ mod work;
 
 pub(crate) use adjoining::Adjoining;
 pub(crate) use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
+pub(crate) use kick_out::{KickOut, KickOutPiece};
 pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,
 };

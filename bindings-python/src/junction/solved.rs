@@ -1,6 +1,6 @@
 //! What a junction gives, solved in its section.
 
-use super::Adjoining;
+use super::{Adjoining, KickOutPiece};
 use crate::given::Text;
 use crate::names::{name_of, named};
 use crate::panel::PanelEnd;
@@ -30,6 +30,8 @@ part! {
     lower_lines(solved, here) -> Vec<LayoutLine> = here.all("lower_lines", &solved.lower_lines);
     /// The same trims as they are and lie at the lower end of the line, where they turn away from it or taper; else none.
     lower_trims(solved, here) -> Vec<JunctionTrim> = here.all("lower_trims", &solved.lower_trims);
+    /// The piece that turns the water off a wall at the foot of its flashing, where an eave dies into the wall; else ``None``.
+    kick_out(solved, here) -> Option<KickOutPiece> = solved.kick_out.as_ref().map(|piece| here.one("kick_out", piece));
     /// What others build there.
     adjoining(solved, here) -> Vec<Adjoining> = here.all("adjoining", &solved.adjoining);
     /// What must be said beside it.

@@ -1,10 +1,10 @@
 //! Corners: where lines of the roof meet.
 
 use super::cautions::NO_CORNER_RULE;
-use super::corner_ends::{PairRule, STRAIGHT, TrimEnd, between, cut_at};
-use super::corner_rules::{Standing, comes_down_on, line_over};
+use super::corner_ends::{Meeting, PairRule, STRAIGHT, TrimEnd, Ways, turns};
+use super::corner_rules::{Standing, comes_down_on, hangs_from_eave, line_over};
 use super::trim_runs::LineEnds;
-use crate::error::{Error, Faults};
+use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::JointMoves;
 use crate::practice::assembly as practice;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
@@ -67,10 +67,14 @@ impl CornerAllowances {
         self.by_kind.iter().find(|k| k.kind == kind).map_or(self.usual, |k| k.length)
     }
 
-    fn check(&self, faults: &mut Faults) {
-        faults.keep(self.usual.not_negative("allowances.usual"));
+    pub(super) fn check(&self, path: &str, faults: &mut Faults) {
+        faults.keep(self.usual.not_negative(&format!("{path}.usual")));
         for (k, own) in self.by_kind.iter().enumerate() {
-            faults.keep(own.length.not_negative(&format!("allowances.by_kind[{k}].length")));
+            faults.keep(own.length.not_negative(&format!("{path}.by_kind[{k}].length")));
+            if self.by_kind.iter().take(k).any(|o| o.kind == own.kind) {
+                let error = Error::new(ErrorKind::Conflict, "a kind with two allowances").at(format!("{path}.by_kind[{k}].kind")).value_of(own.kind);
+                faults.add(error.accepts("each kind once"));
+            }
         }
     }
 }
@@ -81,10 +85,11 @@ impl CornerAllowances {
 /// straight line, or slide where an expansion joint parts them, the lap longer by what the joint opens in the cold; lap where one comes down on the other, or are mitred. Of two that no rule of kinds sets in order, what comes down to the corner laps over what goes down from it; else a
 /// third may cover both. A step ends at two corners on each side: with the trims of its lower plane at the riser's foot, and with those of its upper plane, as an eave, at the top of it.
 /// A valley's lower end where no eave takes its pan dies into the roof below: the pan runs on over the panels there. A line end that laps over
-/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets. A line that ends alone has a corner of its own, where its trim is capped.
+/// another, is mitred, runs on as the first of two, or dies into the roof takes its allowance once, however many it meets; at a peak so much more as the legs that stand over two mitred lines take to meet. A line that ends alone has a corner of its own, where its trim is capped.
+/// In an inside corner of two walls the trim that lies over the other is not capped but turned up the wall across its end.
 ///
 /// # Errors
-/// Computing refuses a tolerance of zero or less and a negative allowance ([`ErrorKind::OutOfRange`](crate::error::ErrorKind::OutOfRange)).
+/// Computing refuses a tolerance of zero or less, a negative allowance and a negative height ([`ErrorKind::OutOfRange`]), and a kind with two allowances ([`ErrorKind::Conflict`]).
 ///
 /// ```
 /// use seamwright::assembly::{CornerAllowances, Corners, PairRule};
@@ -98,7 +103,7 @@ impl CornerAllowances {
 ///     plane("north", vec![v(40, 40, 10), v(0, 40, 10), v(0, 20, 20), v(40, 20, 20)]),
 /// ])
 /// .compute()?;
-/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[] }.compute()?;
+/// let corners = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &CornerAllowances::usual(), joints: &[], stands: &[] }.compute()?;
 /// assert_eq!(corners.corners.len(), 6);
 /// let ridge = roof.lines().iter().position(|l| l.name == "ridge 1").unwrap();
 /// assert_eq!((corners.ends[ridge].at_start, corners.ends[ridge].at_end), (Length::inches(4), Length::inches(4)));
@@ -116,6 +121,8 @@ pub struct Corners<'a> {
     pub allowances: &'a CornerAllowances,
     /// What moves at expansion joints, each by the number of its line; one that is not given is taken not to move.
     pub joints: &'a [(usize, JointMoves)],
+    /// How high the trims of each line stand over it, by its number: where two go down from a peak their upper legs meet only so much farther on. What is not given takes its allowance alone.
+    pub stands: &'a [Length],
 }
 
 /// An end of a line.
@@ -173,10 +180,17 @@ pub struct CornerPair {
     pub rule: PairRule,
     /// Between the two lines at the corner.
     pub between: Angle,
-    /// From a trim's own line to the cut across its end: along the line that it laps over (square where it goes on from that), half way between two that are mitred, square where they run on. None
-    /// where neither is cut to the other.
+    /// The same as seen from above.
+    pub plan: Angle,
+    /// The bevel on the sheet: from a trim's own line to the cut across its end, in the plane of both lines. Along the line that it laps over, and along an eave always; square where another line than
+    /// an eave leaves at more than a right angle, since that one's own leg lies under it there, and where both are in one straight line; half way between two that are mitred, that are of one kind
+    /// or that go on from each other over a bend of the slope. None where neither is cut to the other.
     #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
     pub cut: Option<Angle>,
+    /// The same cut as seen from above, from the trim's own line. None where it cannot be set from there: half way between lines of unlike slope, square to
+    /// a sloping line, and where the one line lies over the other.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub cut_plan: Option<Angle>,
     /// Where the rule comes from.
     pub source: Source,
 }
@@ -281,10 +295,10 @@ impl<'a> Corners<'a> {
         Some(Standing { line, kind: if place.is_above { LineKind::Eave } else { line.kind }, rise })
     }
 
-    /// Between two lines at a corner, away from it.
-    fn between(&self, a: Place, b: Place) -> Option<Angle> {
+    /// Two lines at a corner, away from it.
+    fn ways(&self, a: Place, b: Place) -> Option<Ways> {
         let ((_, p, to_a), (_, q, to_b)) = (self.at(a)?, self.at(b)?);
-        between((p, to_a), (q, to_b))
+        Ways::of((p, to_a), (q, to_b))
     }
 
     /// Whether a valley ends here on the roof below: at its lower end, where neither an eave nor another valley that goes on from it takes its water.
@@ -293,7 +307,7 @@ impl<'a> Corners<'a> {
         let takes = |other: &Place| {
             self.standing(*other).is_some_and(|l| {
                 l.kind == LineKind::Eave
-                    || l.kind == LineKind::Valley && *other != at && self.between(at, *other).is_some_and(|angle| angle.degrees() > STRAIGHT)
+                    || l.kind == LineKind::Valley && *other != at && self.ways(at, *other).is_some_and(|ways| ways.between.degrees() > STRAIGHT)
             })
         };
         here.z < there.z && !cluster.iter().any(takes)
@@ -310,6 +324,14 @@ impl<'a> Corners<'a> {
         self.joints.iter().find(|(line, _)| *line == joint).map_or(Length::ZERO, |(_, moves)| moves.opens)
     }
 
+    /// How far two trims that go down from a peak and are mitred there run on until their upper edges meet; nothing at another mitre, whose legs lie within the bend.
+    fn to_meet(&self, (a, p): (Place, &Standing<'_>), (b, q): (Place, &Standing<'_>), pair: &CornerPair) -> Result<Length, Error> {
+        let is_down = |s: &Standing<'_>| s.rise < -self.tolerance.mm();
+        let Some(cut) = pair.cut.filter(|_| is_down(p) && is_down(q) && pair.plan.degrees() > STRAIGHT) else { return Ok(Length::ZERO) };
+        let stands = |place: Place| self.stands.get(place.line).copied().filter(|_| !place.is_above).unwrap_or_default();
+        Length::from_mm(stands(a).max(stands(b)).mm() / cut.tan())
+    }
+
     /// Two trims in one straight line: lapped, or loose where a joint parts them.
     fn goes_on(&self, p: &Line, q: &Line, cluster: &[Place]) -> PairRule {
         let Some((_, joint)) = self.joint_between(p, cluster) else { return PairRule::RunsOn };
@@ -318,25 +340,46 @@ impl<'a> Corners<'a> {
         PairRule::Slides { over: over.name.clone(), under: under.name.clone(), joint: joint.name.clone() }
     }
 
+    /// Whether walls stand along both lines and meet in an inside corner of their plane, so that each stands across the other's end.
+    fn walls_meet_inside(&self, a: Place, b: Place) -> bool {
+        let wall = |at: Place| self.at(at).filter(|(l, ..)| l.kind.stands_at_a_wall() && !at.is_above);
+        let (Some((p, here, to_a)), Some((q, _, to_b))) = (wall(a), wall(b)) else { return false };
+        // Their plane lies on the left of both: one comes to the corner, the other goes out from it.
+        p.side.plane == q.side.plane
+            && match (a.end, b.end) {
+                (LineEnd::Start, LineEnd::End) => turns(here, to_a, to_b) > 0.0,
+                (LineEnd::End, LineEnd::Start) => turns(here, to_b, to_a) > 0.0,
+                _ => false,
+            }
+    }
+
     fn pair(&self, a: Place, b: Place, cluster: &[Place]) -> Option<CornerPair> {
         let (p, q) = (self.standing(a)?, self.standing(b)?);
-        let between = self.between(a, b)?;
+        let ways = self.ways(a, b)?;
         let tolerance = self.tolerance.mm();
         let laps = |over: &Standing<'_>, under: &Standing<'_>| PairRule::Laps { over: over.line.name.clone(), under: under.line.name.clone() };
         let over = |p: &Standing<'_>, q: &Standing<'_>| line_over(p, q, tolerance);
+        let hangs = |p: &Standing<'_>, q: &Standing<'_>| hangs_from_eave(p, q, tolerance);
         let third = || cluster.iter().filter_map(|k| self.standing(*k)).find(|t| over(t, &p) && over(t, &q));
         let alike = p.kind == q.kind && p.kind != LineKind::Unknown;
         let rule = match () {
             () if over(&p, &q) => laps(&p, &q),
             () if over(&q, &p) => laps(&q, &p),
-            () if alike && between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
+            () if alike && ways.between.degrees() > STRAIGHT => self.goes_on(p.line, q.line, cluster),
             () if comes_down_on(&p, &q, tolerance) => laps(&p, &q),
             () if comes_down_on(&q, &p, tolerance) => laps(&q, &p),
             () if alike => PairRule::Mitred,
-            () => third().map_or(PairRule::NoRule, |t| PairRule::Covered { by: t.line.name.clone() }),
+            () => match third() {
+                Some(t) => PairRule::Covered { by: t.line.name.clone() },
+                None if hangs(&p, &q) => laps(&q, &p),
+                None if hangs(&q, &p) => laps(&p, &q),
+                None => PairRule::NoRule,
+            },
         };
-        let cut = cut_at(&rule, between);
-        Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, cut, source: Source::CommonPractice })
+        let first_over = matches!(&rule, PairRule::Laps { over, .. } if *over == p.line.name);
+        let (cut, cut_plan) = ways.cut(Meeting { rule: &rule, alike, first_over, over_eave: (if first_over { q.kind } else { p.kind }) == LineKind::Eave });
+        let Ways { between, plan, .. } = ways;
+        Some(CornerPair { first: p.line.name.clone(), second: q.line.name.clone(), rule, between, plan, cut, cut_plan, source: Source::CommonPractice })
     }
 
     fn corner(&self, cluster: &[Place], none: &mut WithoutRule, number: usize) -> Result<Option<Corner>, Error> {
@@ -346,6 +389,7 @@ impl<'a> Corners<'a> {
         let mut takes = vec![false; cluster.len()];
         let mut closed = vec![TrimEnd::Capped; cluster.len()];
         let mut slides = vec![Length::ZERO; cluster.len()];
+        let mut least = slides.clone();
         let mut take = |k: usize| takes.get_mut(k).map(|t| *t = true);
         let mut close = |k: usize, how: TrimEnd| closed.get_mut(k).map(|c| *c = (*c).max(how));
         for (i, (a, p)) in cluster.iter().zip(&standing).enumerate() {
@@ -355,8 +399,19 @@ impl<'a> Corners<'a> {
                     PairRule::Laps { over, .. } => {
                         let (over, under) = if *over == pair.first { (i, j) } else { (j, i) };
                         _ = (take(over), close(under, TrimEnd::Covered));
+                        if self.walls_meet_inside(*a, *b) {
+                            close(over, TrimEnd::TurnedUp);
+                        }
                     }
-                    PairRule::Mitred => _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
+                    PairRule::Mitred => {
+                        _ = (take(i), take(j), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined));
+                        let to_meet = self.to_meet((*a, p), (*b, q), &pair)?;
+                        [i, j].iter().for_each(|k| {
+                            if let Some(slot) = least.get_mut(*k) {
+                                *slot = to_meet.max(*slot)
+                            }
+                        });
+                    }
                     PairRule::RunsOn => _ = (take(i), close(i, TrimEnd::Joined), close(j, TrimEnd::Joined)),
                     PairRule::Slides { over, .. } => {
                         let upper = if *over == pair.first { i } else { j };
@@ -380,15 +435,15 @@ impl<'a> Corners<'a> {
             if self.runs_out(*place, cluster) {
                 take(i);
             }
-            if s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
+            if s.kind == LineKind::CurbBack || s.kind == LineKind::Valley && s.rise >= -self.tolerance.mm() {
                 close(i, TrimEnd::Outlet);
             } else if matches!(s.kind, LineKind::Sidewall | LineKind::CurbSide) && s.rise > 0.0 && has(LineKind::Eave) {
                 close(i, TrimEnd::KickOut);
             }
         }
         let mut lines = Vec::with_capacity(cluster.len());
-        for ((((place, s), takes), closed), slides) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides) {
-            let allowance = if takes { (self.allowances.of(s.kind) + slides).length()? } else { Length::ZERO };
+        for (((((place, s), takes), closed), slides), least) in cluster.iter().zip(&standing).zip(takes).zip(closed).zip(slides).zip(least) {
+            let allowance = if takes { (self.allowances.of(s.kind).max(least) + slides).length()? } else { Length::ZERO };
             let above = s.line.riser.filter(|_| place.is_above);
             lines.push(CornerLine { line: place.line, name: s.line.name.clone(), kind: s.line.kind, end: place.end, above, allowance, closed });
         }
@@ -406,7 +461,10 @@ impl Calculation for Corners<'_> {
     fn run<R: Recorder>(&self, r: &mut R) -> Result<RoofCorners, Error> {
         let mut faults = Faults::default();
         faults.keep(self.tolerance.positive("tolerance"));
-        self.allowances.check(&mut faults);
+        self.allowances.check("allowances", &mut faults);
+        for (k, height) in self.stands.iter().enumerate() {
+            faults.keep(height.not_negative(&format!("stands[{k}]")));
+        }
         faults.check()?;
         let mut none = BTreeMap::new();
         let mut corners = Vec::new();
@@ -425,7 +483,7 @@ impl Calculation for Corners<'_> {
             if line.allowance.is_positive() {
                 r.step(|| {
                     Step::new(format!("{} runs on at its {}", line.name, if line.end == LineEnd::Start { "start" } else { "end" }))
-                        .formula("the corner's allowance, once a line end")
+                        .formula("the corner's allowance, once a line end; at a peak at least height / tan(cut)")
                         .gives(line.allowance)
                         .source(self.allowances.source.clone())
                 });

@@ -2,7 +2,7 @@
 //!
 //! A junction is solved in its section, and a plane is laid in panels; here the two meet. [`PlanePanels`] indexes a laid plane by its edges;
 //! [`JunctionLine`] takes a line, its section and the panels on its sides, and gives the real bays, closures, tape, beads, rows of fasteners, cleats,
-//! trims and the lines to strike. [`Corners`] says which trim laps over which, and what each runs on. [`ClipPlan`], [`PinPlan`] and [`MovementPlan`] take a
+//! trims and the lines to strike. [`Corners`] says which trim laps over which, and what each runs on; [`CornerPlan`] does so for a roof and adds up the runs. [`ClipPlan`], [`PinPlan`] and [`MovementPlan`] take a
 //! whole plane: clips along its seams, what pins its panels, and whether their moving ends have room.
 //!
 //! Stations run along a line from its start; its left flank is its own side. Left and right of a bay are as seen looking up the slope.
@@ -14,6 +14,7 @@ mod closures;
 mod coping_run;
 mod coping_walls;
 mod corner_ends;
+mod corner_plan;
 mod corner_rules;
 mod corners;
 mod end_movement;
@@ -41,6 +42,8 @@ mod coping_run_tests;
 #[cfg(test)]
 mod coping_walls_tests;
 #[cfg(test)]
+mod corner_plan_tests;
+#[cfg(test)]
 mod corner_tests;
 #[cfg(test)]
 mod pan_end_tests;
@@ -59,6 +62,7 @@ pub(crate) use coping_run::coping_stretches;
 pub use coping_run::{CopingCleat, CopingEnd, CopingJoint, CopingPiece, CopingPieces, CopingRun, CopingScrews, CopingTee};
 pub use coping_walls::{CopedWall, CopingCorner, CopingCornerKind, CopingMeets, CopingPlan, CopingWalls, PlainWall, RunOfCoping, TeeOnRun};
 pub use corner_ends::{PairRule, TrimEnd};
+pub use corner_plan::{ClosedEnds, CornerPlan, CornerSchedule, CornerToCorner, EndAtCorner, JointOpening, KindWithCorners, LineStands, LineWithCorners};
 pub use corner_rules::laps_over;
 pub use corners::{Corner, CornerAllowances, CornerLine, CornerPair, Corners, KindAllowance, LineEnd, RoofCorners};
 pub use end_movement::{EdgeMovement, MovementChoice, MovementPlan, PlaneMovement};

@@ -16,7 +16,7 @@ use proptest::prelude::*;
 
 fn corners(roof: &Roof) -> RoofCorners {
     let allowances = CornerAllowances::usual();
-    let calculation = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &allowances, joints: &[] };
+    let calculation = Corners { lines: roof.lines(), tolerance: roof.tolerance(), allowances: &allowances, joints: &[], stands: &[] };
     let out = calculation.compute().unwrap();
     assert_eq!(out, calculation.explain().unwrap().0);
     out
@@ -69,7 +69,7 @@ fn a_valley_without_an_eave_dies_into_the_roof_below() {
     let mut lines = laid.roof.lines().to_vec();
     lines.iter_mut().filter(|l| l.kind == LineKind::Eave).for_each(|l| l.kind = LineKind::CurbFront);
     let allowances = CornerAllowances::usual();
-    let out = Corners { lines: &lines, tolerance: laid.roof.tolerance(), allowances: &allowances, joints: &[] }.compute().unwrap();
+    let out = Corners { lines: &lines, tolerance: laid.roof.tolerance(), allowances: &allowances, joints: &[], stands: &[] }.compute().unwrap();
     for valley in laid.roof.lines_of(LineKind::Valley) {
         let number = lines.iter().position(|l| l.name == valley.name).unwrap();
         assert_eq!((out.ends[number].at_start, out.ends[number].at_end), (Length::inches(8), Length::inches(8)));
@@ -110,7 +110,7 @@ fn lines_without_a_rule_are_named_once_a_kind() {
     let mut lines = two_pitches().lines().to_vec();
     lines.iter_mut().filter(|l| l.kind == LineKind::Rake).for_each(|l| l.kind = LineKind::Unknown);
     let allowances = CornerAllowances::usual();
-    let out = Corners { lines: &lines, tolerance: Length::mils(50), allowances: &allowances, joints: &[] }.compute().unwrap();
+    let out = Corners { lines: &lines, tolerance: Length::mils(50), allowances: &allowances, joints: &[], stands: &[] }.compute().unwrap();
     // At the eave and the top, at the transition, and where two of them meet there.
     assert_eq!(named(&out.cautions), ["no-corner-rule"; 4]);
     assert!(out.cautions.iter().any(|c| c.message().starts_with("steep-to-shallow transition and unknown meet at 4 corner")), "{}", out.cautions[1].message());
@@ -140,7 +140,7 @@ fn bad_corners_are_refused() {
     let laid = Laid::new(gable(), Start::Left);
     let kind = KindAllowance { kind: LineKind::Rake, length: Length::inches(-1) };
     let allowances = CornerAllowances { usual: Length::inches(-2), by_kind: vec![kind], source: Source::user() };
-    let e = Corners { lines: laid.roof.lines(), tolerance: Length::ZERO, allowances: &allowances, joints: &[] }.compute().unwrap_err();
+    let e = Corners { lines: laid.roof.lines(), tolerance: Length::ZERO, allowances: &allowances, joints: &[], stands: &[] }.compute().unwrap_err();
     let paths: Vec<_> = core::iter::once(&e).chain(e.others()).map(crate::error::Error::path).collect();
     assert_eq!(paths, ["tolerance", "allowances.usual", "allowances.by_kind[0].length"]);
     // Ends nearer than the tolerance are one corner, ends farther apart are each their own: nothing is lost, and what ends alone is capped.
@@ -149,7 +149,7 @@ fn bad_corners_are_refused() {
     lines[ridge].start.z = (lines[ridge].start.z + Length::mils(40)).length().unwrap();
     let usual = CornerAllowances::usual();
     let count = |tolerance| {
-        let found = Corners { lines: &lines, tolerance, allowances: &usual, joints: &[] }.compute().unwrap().corners;
+        let found = Corners { lines: &lines, tolerance, allowances: &usual, joints: &[], stands: &[] }.compute().unwrap().corners;
         let alone: Vec<_> = found.iter().filter(|c| c.lines.len() == 1).map(|c| c.lines[0].closed).collect();
         (found.iter().map(|c| c.lines.len()).sum::<usize>(), found.len(), alone)
     };

@@ -144,7 +144,8 @@ impl Laid {
         let mut sides = vec![at(Side::First, Flank::Left, line.side.plane)];
         sides.extend(line.other().map(|o| at(Side::Second, Flank::Right, o.plane)));
         let allowances = CornerAllowances::usual();
-        let corners = Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances: &allowances, joints: &[] }.compute().unwrap();
+        let corners =
+            Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances: &allowances, joints: &[], stands: &[] }.compute().unwrap();
         let number = self.roof.lines().iter().position(|l| l.name == name).unwrap();
         let junction = JunctionLine {
             line,

@@ -11,7 +11,7 @@ use super::wording::{caution, skew_total, struck_distance};
 use crate::assembly::cautions::{PLUG_SEAMS, ROW_NOT_ENGINEERED};
 use crate::assembly::{BayEnd, StruckLine};
 use crate::error::Error;
-use crate::job::{JunctionItem, Packet, SectionSide};
+use crate::job::{CapHand, JunctionItem, Packet, SectionSide};
 use crate::junction::{Bites, Datum, Side, WorkStep};
 use crate::panel::Reach;
 use crate::record::Caution;
@@ -260,8 +260,19 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
                 }
                 None => String::new(),
             };
-            add(format!("{} {}, lap {}{tapers}", trim.mark, trim.name, format.string(trim.lap)?), counted(long, &run.pieces)?);
+            let joints = if trim.gap.is_positive() { format!("butted, gap {}", format.string(trim.gap)?) } else { format!("lap {}", format.string(trim.lap)?) };
+            add(format!("{} {}, {joints}{tapers}", trim.mark, trim.name), counted(long, &run.pieces)?);
         }
+    }
+    for item in packet.kick_outs.iter().filter(|k| k.lines.contains(&junction.name)) {
+        let asked = &item.piece.asked;
+        let (thrown, past) = (format.string(asked.detail.throw)?, format.string(asked.detail.past_eave)?);
+        let end = format!("its outer end {thrown} from the wall and {past} past the panels' ends");
+        add(format!("{} kick-out, {end}; up under the flashing {}", item.mark, format.string(item.piece.upper)?), "1".to_owned());
+    }
+    for cap in packet.end_caps.iter().filter(|c| c.line == junction.line) {
+        let hand = if cap.hand == CapHand::Either { String::new() } else { format!(", {}", cap.hand.name()) };
+        add(format!("end cap to {} {}{hand}", cap.mark, cap.trim), "1".to_owned());
     }
     if let Some(cut) = &junction.pan_end {
         for (name, leg) in [("first", &cut.first), ("second", &cut.second)] {

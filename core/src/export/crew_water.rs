@@ -1,9 +1,9 @@
 //! What a crew's sheet says of water: what laps what, and whether the sealed line goes through.
 
 use super::number::fixed;
-use crate::assembly::{CornerPair, LineEnd, PairRule, SideSeal, TrimEnd};
+use crate::assembly::{CornerLine, CornerPair, LineEnd, PairRule, SideSeal, TrimEnd};
 use crate::error::Error;
-use crate::job::{JunctionItem, Packet};
+use crate::job::{CapHand, JunctionItem, Packet};
 use crate::junction::{PathFace, Side, WaterLevel};
 use crate::roof::LineKind;
 use crate::units::{Length, LengthFormat};
@@ -110,6 +110,15 @@ fn membranes(packet: &Packet, junction: &JunctionItem, out: &mut Vec<String>) ->
     Ok(())
 }
 
+/// The cap of an end; of a line whose trim is not known a caution says so.
+fn cap(packet: &Packet, here: &CornerLine) -> String {
+    match packet.end_caps.iter().find(|c| (c.line, c.end, c.above) == (here.line, here.end, here.above)) {
+        Some(cap) if cap.hand == CapHand::Either => format!("end cap to {}", cap.mark),
+        Some(cap) => format!("end cap to {}, {}", cap.mark, cap.hand.name()),
+        None => "end cap".to_owned(),
+    }
+}
+
 /// How the line's trims meet those of the lines at its ends.
 fn corners(packet: &Packet, junction: &JunctionItem, format: LengthFormat, out: &mut Vec<String>) -> Result<(), Error> {
     for corner in &packet.corners.corners {
@@ -136,8 +145,12 @@ fn corners(packet: &Packet, junction: &JunctionItem, format: LengthFormat, out: 
                 said.push(format!("runs on {}", format.string(here.allowance)?));
             }
             said.extend(match here.closed {
-                TrimEnd::Capped => Some("end cap".to_owned()),
-                TrimEnd::KickOut => Some("kick-out".to_owned()),
+                TrimEnd::Capped => Some(cap(packet, here)),
+                TrimEnd::TurnedUp => Some("turned up against the wall".to_owned()),
+                TrimEnd::KickOut => {
+                    let made = packet.kick_outs.iter().find(|k| k.lines.contains(&here.name));
+                    Some(made.map_or_else(|| "kick-out".to_owned(), |k| format!("kick-out {}", k.mark)))
+                }
                 TrimEnd::Outlet => Some("open for the water".to_owned()),
                 TrimEnd::Joined | TrimEnd::Covered | TrimEnd::Undecided => None,
             });

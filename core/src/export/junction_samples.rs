@@ -7,10 +7,10 @@ use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
     ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
-    JointSide, LeastRule, Levels, OffsetCleat, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition, PitchTransitionDetail, Rake, RakeDetail,
-    RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, SlottedScrews, Solved,
-    SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge, Valley, ValleyDetail, ValleyEndSeal, ValleyHook,
-    ValleySide, ValleyWidening, WallCover, WallLeg, WideningPan,
+    JointSide, KickOutDetail, LeastRule, Levels, OffsetCleat, PackingReach, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition,
+    PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail,
+    SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge,
+    Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallHand, WallLeg, WideningPan,
 };
 use crate::movement::HeatRange;
 use crate::pitch::{Corner, Pitch, SlopeRule};
@@ -190,7 +190,15 @@ pub(super) fn all() -> Result<Vec<Sample>, Error> {
     out.push(curb_back("back of a curb with a receiver fold", false)?);
     out.extend([coping("coping on cleats", false)?, coping("coping screwed at the roof side", true)?]);
     out.extend([step()?, expansion_along()?, expansion_across()?, pipe()?]);
-    out.extend([transition("transition, shallow below", "3:12", "8:12", "1")?, transition("transition, steep below", "10:12", "4:12", "6")?]);
+    let under_panels = PackingReach::UnderPanels;
+    let (none, direct) = ((Length::ZERO, under_panels), Bending::Direct);
+    let riser = |from: &str| inch(from).map(|distance| Bending::Riser { distance });
+    out.push(transition("transition, shallow below", ("3:12", "8:12"), "1", none, direct)?);
+    out.push(transition("transition on packing", ("3:12", "8:12"), "1", (inch("1")?, under_panels), direct)?);
+    out.push(transition("transition on packing under its flange", ("3:12", "8:12"), "1", (inch("1")?, PackingReach::UnderFlange), direct)?);
+    out.push(transition("transition with a riser", ("3:12", "8:12"), "1", none, riser("7")?)?);
+    out.push(transition("transition, steep below", ("10:12", "4:12"), "6", none, direct)?);
+    out.push(transition("transition, steep below, with a riser", ("10:12", "4:12"), "6", none, riser("6")?)?);
     Ok(out)
 }
 
@@ -360,9 +368,9 @@ fn sidewall(name: &'static str, on_z: bool) -> Result<Sample, Error> {
         drip: DripEdge { leg, turn: jp::DRIP_TURN, hem: jp::EDGE_HEM, above_pan: inch("1/4")? },
         // It goes with the panel, so its leg stands free behind its cover.
         wall: WallLeg { fasteners: None, ..wall(on_z)? },
-        foot: SidewallFoot::EndsAtEave,
+        foot: if on_z { SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(inch("4")?).into()) } } else { SidewallFoot::EndsAtEave },
     };
-    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, detail };
+    let input = Sidewall { roof: roof("4:12")?, first_seam_from_wall: inch("12")?, wall: WallHand::Right, detail };
     sample(name, "junction.sidewall", &input, plane(0.0)?, Other::Wall)
 }
 
@@ -489,6 +497,7 @@ fn expansion_across() -> Result<Sample, Error> {
         end: top_end("10", "1")?,
         seam_bead: None,
         packing: side.levels.compute()?,
+        packing_reach: PackingReach::UnderPanels,
         bending: Bending::Direct,
         unsupported_limit: inch("2")?,
         upper_flange: inch("11")?,
@@ -536,13 +545,20 @@ fn pipe() -> Result<Sample, Error> {
     given("pipe", "junction.pipe", &pipe, pipe.compute()?.section, plane, Other::Plane(plane))
 }
 
-fn transition(name: &'static str, lower: &str, upper: &str, hold_back: &str) -> Result<Sample, Error> {
+fn transition(
+    name: &'static str,
+    (lower, upper): (&str, &str),
+    hold_back: &str,
+    (packing, packing_reach): (Length, PackingReach),
+    bending: Bending,
+) -> Result<Sample, Error> {
     let detail = PitchTransitionDetail {
         sheet: SHEET,
         end: top_end("14", hold_back)?,
         seam_bead: Some(BeadSize { width: inch("3/8")?, depth: inch("1/4")? }),
-        packing: Length::ZERO,
-        bending: Bending::Direct,
+        packing,
+        packing_reach,
+        bending,
         unsupported_limit: inch("24")?,
         upper_flange: inch("14")?,
         top_edge: TopEdge { hem: Length::ZERO, screws_below: inch("1")?, screws: row() },

@@ -82,6 +82,11 @@ fn the_annexe_has_sheets_for_its_copings_and_its_pipe() {
     for said in ["panel 10", "the left seam of the panel", "boot with a round base", "No screw reaches the deck"] {
         assert!(flue.contains(said), "{said}");
     }
+    // The ends of ordinary trims too: which cap, of which hand, and where a wall stands across the end instead.
+    let (headwall, rake) = (text("crew/headwall-1.html"), text("crew/rake-1.html"));
+    let mark = |of: &str| packet.end_caps.iter().find(|c| c.name == of).unwrap().mark.clone();
+    assert!(headwall.contains("turned up against the wall") && headwall.contains(&format!("end cap to {}, opposite hand", mark("headwall 1"))));
+    assert!(rake.contains(&format!("end cap to {} rake trim, opposite hand", mark("rake 1"))) && rake.contains("continuous cleat, butted, gap 1/4"));
     let plan = text("plan.svg");
     assert!(plan.contains(">coping 1<") && plan.contains(">boiler flue<") && plan.contains("<circle"));
     assert!(text("office/lines/coping-1.md").contains("gap when laid") && text("office/lines/boiler-flue.md").contains("hole"));

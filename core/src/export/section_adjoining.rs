@@ -12,6 +12,8 @@ use crate::units::Length;
 const CLADDING: f64 = 2.6;
 /// What lies between the pan and a pipe's base: tape.
 const PIPE_BASE: f64 = 0.6;
+/// How far packing is drawn to taper off, for its thickness.
+const TAPER: f64 = 6.0;
 /// Clear of the metal under it.
 const CLEAR: f64 = 0.35;
 
@@ -90,14 +92,22 @@ pub(super) fn neighbours(solved: &Solved, axes: &Axes, other: &Other, panels: &[
                 let handles = [0.1, 0.04].map(|share| axis.at(-axis.up * down * (1.0 - share), face / 2.0)).to_vec();
                 out.push(Neighbour { ring: band.ring, hatch: band.hatch, handles, ..bare });
             }
-            (Adjoining::BuiltUp { height }, _, Some(axis)) => {
+            (Adjoining::BuiltUp { height, from }, _, Some(axis)) => {
                 let far = panels.iter().filter(|p| axis.panels * p.far > 0.0 && p.side == Side::Second).map(|p| p.far).fold(0.0, f64::max);
                 let (low, thick) = (height.mm() * scale - DECK, DECK);
                 if low > 0.0 {
-                    let band = band_at("built-up deck", axis, (0.0, far), (-thick, low), 7.0);
+                    let band = band_at("built-up deck", axis, (axis.place(*from, scale), far), (-thick, low), 7.0);
                     let handles = [0.5, 0.6, 0.4].map(|share| axis.at(far * share, -thick - low / 2.0)).to_vec();
                     out.push(Neighbour { ring: band.ring, hatch: band.hatch, handles, ..bare });
                 }
+            }
+            (Adjoining::Packing { height, reach }, _, Some(axis)) => {
+                let place = |l: Length| axis.place(l, scale);
+                let (from, to, thick) = (place(reach.0), place(reach.1), height.mm() * scale);
+                let end = to + axis.panels * TAPER * thick;
+                let ring = vec![axis.at(from, 0.0), axis.at(end, 0.0), axis.at(to, thick), axis.at(from, thick)];
+                let handles = [0.5, 0.3, 0.7].map(|share| axis.at(from + (to - from) * share, thick / 2.0)).to_vec();
+                out.push(Neighbour { ring, handles, ..bare });
             }
             (Adjoining::Pipe { diameter, hole, base }, _, Some(up)) => {
                 let half = diameter.mm() * scale / 2.0;
@@ -136,7 +146,15 @@ pub(super) fn neighbours(solved: &Solved, axes: &Axes, other: &Other, panels: &[
                 out.push(Neighbour { handles: [0.5, 0.6, 0.4, 0.7].map(|share| riser.at(foot * share, -1.5)).to_vec(), ..bare });
             }
             // There is no wall for it.
-            (Adjoining::Cladding { .. } | Adjoining::WallTop { .. } | Adjoining::Covered { .. } | Adjoining::BuiltUp { .. } | Adjoining::Pipe { .. }, ..) => {}
+            (
+                Adjoining::Cladding { .. }
+                | Adjoining::WallTop { .. }
+                | Adjoining::Covered { .. }
+                | Adjoining::BuiltUp { .. }
+                | Adjoining::Packing { .. }
+                | Adjoining::Pipe { .. },
+                ..,
+            ) => {}
         }
     }
     out

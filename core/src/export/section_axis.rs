@@ -205,7 +205,7 @@ pub(super) fn riser(solved: &Solved) -> Option<Length> {
 
 /// By how much the second plane's deck is built up.
 pub(super) fn built_up(solved: &Solved) -> Option<Length> {
-    solved.adjoining.iter().find_map(|a| if let Adjoining::BuiltUp { height } = a { Some(*height) } else { None })
+    solved.adjoining.iter().find_map(|a| if let Adjoining::BuiltUp { height, .. } = a { Some(*height) } else { None })
 }
 
 /// The thickness of the wall under a coping.

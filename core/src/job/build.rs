@@ -1,10 +1,13 @@
 //! The wiring: sections set panel ends, ends set panels, and the lines met with the panels give the rest.
 
+use super::built_up::built_up;
 use super::cautions;
 use super::choices::Chosen;
 use super::copings::{CopingItem, Copings};
+use super::end_caps::Ends;
 use super::input::{Job, Paperwork};
 use super::joints;
+use super::kick_outs;
 use super::lay::{Lay, PlaneLay, lines_around};
 use super::metals_meet;
 use super::order::{Bought, coil, fastener_rows};
@@ -86,7 +89,7 @@ impl Job {
 
         self.check_joint_holds(&roof)?;
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
-        let drawn = Sections { job: self, roof: &roof, built_up: joints::built_up(&roof, &chosen)? };
+        let drawn = Sections { job: self, roof: &roof, built_up: built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
         let rules = self.hold_rules(&chosen);
         let mut solved = with_rules(self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled), &rules)?;
@@ -102,7 +105,7 @@ impl Job {
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let heat = self.heat(r, &wiring, &solved)?;
         let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat), along)?;
-        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves))?;
+        let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves, &solved))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
         let pan_ends = foot.ends(r, &mut corners)?;
         let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners, &pan_ends))?;
@@ -122,15 +125,24 @@ impl Job {
                 junction.along.beads.extend(lap_beads(r, &planes, junction.line, cut).map_err(|e| e.about(&junction.name))?);
             }
         }
+        let ends = Ends { job: self, roof: &roof, corners: &corners, junctions: &junctions, trims: &trims }.closed()?;
+        for (number, bead) in ends.beads {
+            if let Some(junction) = junctions.get_mut(number) {
+                junction.along.beads.push(bead);
+            }
+        }
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
+        let kick_outs = kick_outs::items(self, &junctions)?;
         let bought = Bought {
             job: self,
             planes: &planes,
             trims: &trims,
             junctions: &junctions,
             copings: &copings,
+            kick_outs: &kick_outs,
             pipes: &pipes,
+            end_caps: &ends.caps,
             clips: &clips,
             underlayment: underlayment.as_ref(),
             built_up: &drawn.built_up,
@@ -183,6 +195,7 @@ impl Job {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
+        all.extend(ends.cautions);
         for trim in &trims {
             let path = format!("trims.{}", trim.mark);
             all.extend(trim.flat.cautions().iter().chain(&trim.cutting.cautions).map(|c| c.clone().under(&path)));
@@ -217,9 +230,11 @@ impl Job {
             junctions,
             copings: copings.items,
             coping_corners: copings.corners,
+            kick_outs,
             pipes,
             corners,
             trims,
+            end_caps: ends.caps,
             metals_met,
             underlayment,
             clips,

@@ -41,5 +41,12 @@ pub const RECEIVERS_LAP: CautionCode = CautionCode {
     text: "the pan laps {count} time(s) with its receiver folds, open {opening}: over {lap} open the lower piece's fold to {lower} and the front of the upper piece's to {upper}, and slide the one into the other; a fold that is cut away at the lap holds neither the piece nor the panels there",
 };
 
+/// An end that wants a cap, of a line without a trim.
+pub const CAP_WITHOUT_TRIM: CautionCode = CautionCode {
+    number: 8007,
+    name: "cap-without-trim",
+    text: "nothing lies over the {end} of {line}, and no trim of it is known: what closes it there is not ordered",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS, RECEIVERS_LAP];
+pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS, RECEIVERS_LAP, CAP_WITHOUT_TRIM];

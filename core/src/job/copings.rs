@@ -12,6 +12,7 @@ use crate::junction::{Along, Coping, CopingDetail, JunctionTrim, LeastRule, Side
 use crate::num;
 use crate::record::{Calculation, Recorder};
 use crate::roof::{Beyond, Line, Point, Roof, Wall};
+use crate::stock::{LapMode, LapRun};
 use crate::units::{Length, Sum};
 
 /// A coping and the walls of the roof that have it: parapets, by the names that the roof gives them. A wall's top is the upper edge of its own.
@@ -339,12 +340,9 @@ impl CopingItem {
             self.section.along.iter().find(|a| matches!(a.what, Along::ContinuousCleat) && a.name.starts_with(&*trim.name)).map_or(Side::Second, |a| a.side);
         let mut out = Vec::new();
         for run in crate::assembly::coping_stretches(&self.run.tees, self.run.length, side)? {
-            let mut left = Sum::from(run);
-            while left > Sum::ZERO {
-                let piece = left.length()?.min(choice.cleat_piece);
-                out.push(piece);
-                left = left - piece - choice.cleat_gap;
-            }
+            let (longest, gap) = (choice.cleat_piece, choice.cleat_gap);
+            let cleat = LapRun { run, longest, lap: Length::ZERO, gap, least_piece: Length::ZERO, mode: LapMode::FullThenRest };
+            out.extend(cleat.compute().map_err(|e| e.under(&self.choice))?.pieces.iter().map(|p| p.length));
         }
         Ok(out)
     }

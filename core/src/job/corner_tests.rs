@@ -1,9 +1,9 @@
 //! The trims of whole jobs: every line has its run and what its corners add, once, and the order every piece.
 #![cfg(feature = "serde")]
 
-use super::test_jobs::{ANNEXE, ROPEWALK, demo_packet};
-use super::{Job, Packet};
-use crate::assembly::TrimEnd;
+use super::test_jobs::{ANNEXE, MALTINGS, ROPEWALK, demo_packet};
+use super::{CapHand, Job, Packet};
+use crate::assembly::{CornerLine, LineEnd, PairRule, TrimEnd};
 use crate::record::Calculation;
 use crate::roof::LineKind;
 use crate::units::Length;
@@ -45,8 +45,9 @@ fn check(packet: &Packet) {
             if junction.pan_end.is_none() || !section.is_holder() {
                 assert_eq!(more, of_corners, "{} of {}", trim.name, line.name);
             }
-            let laps = trim.lap.station(u32::try_from(run.pieces.len()).unwrap() - 1, 1).unwrap();
-            assert_eq!(Length::total(&run.pieces).unwrap(), (run.run + laps).length().unwrap(), "{} of {}", trim.name, line.name);
+            let joints = u32::try_from(run.pieces.len()).unwrap() - 1;
+            let [laps, gaps] = [trim.lap, trim.gap].map(|each| each.station(joints, 1).unwrap());
+            assert_eq!(Length::total(&run.pieces).unwrap(), (run.run + laps - gaps).length().unwrap(), "{} of {}", trim.name, line.name);
             ordered += i128::from(Length::total(&run.pieces).unwrap().pm());
             taken = (taken + more).length().unwrap();
         }
@@ -66,10 +67,149 @@ fn check(packet: &Packet) {
     assert!(packet.corners.corners.iter().flat_map(|c| &c.lines).all(|l| l.closed != TrimEnd::Undecided));
 }
 
+/// Whatever stands over two lines that go down from a peak, its upper edges meet there: no run-on is less than the height over the tangent of the cut.
+#[test]
+fn what_stands_over_a_peak_meets_there() {
+    let made = [ANNEXE, ROPEWALK].map(made);
+    let mut peaks = 0;
+    for packet in made.iter().chain([demo_packet()]) {
+        for corner in &packet.corners.corners {
+            for pair in corner.pairs.iter().filter(|p| p.rule == PairRule::Mitred && p.plan.degrees() > 179.0) {
+                let of = |name: &String| corner.lines.iter().find(|l| l.name == *name).unwrap();
+                let (a, b) = (of(&pair.first), of(&pair.second));
+                let goes_down = |l: &CornerLine| {
+                    let line = &packet.roof.lines()[l.line];
+                    let other = if l.end == LineEnd::Start { line.end } else { line.start };
+                    other.z < corner.at.z
+                };
+                if !(goes_down(a) && goes_down(b)) {
+                    continue;
+                }
+                let height = |l: &CornerLine| {
+                    let section = packet.junctions.iter().find(|j| j.line == l.line).map(|j| &j.section);
+                    section.into_iter().flat_map(|s| &s.trims).flat_map(|t| &t.corners).map(|c| c.z.mm()).fold(0.0, f64::max)
+                };
+                let least = height(a).max(height(b)) / pair.cut.unwrap().tan();
+                assert!(a.allowance.mm() + 1e-6 >= least && b.allowance.mm() + 1e-6 >= least, "{pair:?} {least}");
+                peaks += 1;
+            }
+        }
+    }
+    assert!(peaks > 0);
+}
+
 #[test]
 fn orders_are_runs_and_laps_and_what_corners_take() {
     check(demo_packet());
     for json in [ANNEXE, ROPEWALK] {
         check(&made(json));
+    }
+}
+
+/// The caps of a packet by line, end, trim and hand.
+fn caps(packet: &Packet) -> Vec<(&str, LineEnd, &str, CapHand)> {
+    packet.end_caps.iter().map(|c| (c.name.as_str(), c.end, c.trim.as_str(), c.hand)).collect()
+}
+
+#[test]
+fn every_end_that_nothing_lies_over_has_its_cap_on_the_order() {
+    for packet in [demo_packet(), &made(ANNEXE), &made(ROPEWALK), &made(MALTINGS)] {
+        let ends = || packet.corners.corners.iter().flat_map(|c| &c.lines);
+        let said: Vec<_> = ends().filter(|l| l.closed == TrimEnd::Capped).map(|l| (l.line, l.end, l.above)).collect();
+        assert_eq!(packet.end_caps.iter().map(|c| (c.line, c.end, c.above)).collect::<Vec<_>>(), said);
+        let ordered: u64 = packet.order.iter().filter(|l| l.item.ends_with(", end cap") && !l.item.starts_with("coping")).map(|l| l.count).sum();
+        assert_eq!(ordered, u64::try_from(said.len()).unwrap());
+        assert!(packet.order.iter().all(|l| !l.item.ends_with(", end cap") || packet.trims.iter().any(|t| t.mark == l.mark && l.item.starts_with(&t.name))));
+        // A bead across each of them and across what is turned up a wall, as long as the trim is wide when flat.
+        for junction in &packet.junctions {
+            let closed = ends().filter(|l| l.line == junction.line && matches!(l.closed, TrimEnd::Capped | TrimEnd::TurnedUp)).count();
+            let beads: Vec<_> = junction.along.beads.iter().filter(|b| b.name.starts_with("end of the ")).collect();
+            assert_eq!(beads.len(), closed, "{}", junction.name);
+            for bead in beads {
+                let of = packet.trims.iter().find(|t| bead.name.ends_with(&t.name) && t.runs.iter().any(|r| r.line == Some(junction.line))).unwrap();
+                assert_eq!(bead.length, of.flat.girth());
+            }
+        }
+    }
+}
+
+/// Seen at its eave, a gable has a rake on the left and one on the right: mirror images, whose sections are drawn with the roof on the left.
+#[test]
+fn caps_are_of_the_hand_of_their_end() {
+    let annexe = made(ANNEXE);
+    let found = caps(&annexe);
+    assert_eq!(
+        found,
+        [
+            ("rake 1", LineEnd::End, "rake trim", CapHand::Opposite),
+            ("headwall 1", LineEnd::End, "headwall flashing", CapHand::Opposite),
+            ("rake 3", LineEnd::End, "rake trim", CapHand::Opposite),
+            ("rake 2", LineEnd::Start, "rake trim", CapHand::AsDrawn),
+            ("step 1", LineEnd::Start, "lower flashing", CapHand::AsDrawn),
+            ("step 1", LineEnd::End, "lower flashing", CapHand::Opposite),
+        ]
+    );
+    // A ridge's cap between like pitches is alike from both ends; between pitches that differ it is not.
+    let hands = |packet: &Packet, kind: LineKind| -> Vec<CapHand> {
+        let of = packet.end_caps.iter().filter(|c| packet.roof.lines()[c.line].kind == kind);
+        of.map(|c| c.hand).collect()
+    };
+    let maltings = made(MALTINGS);
+    assert_eq!(hands(&maltings, LineKind::Ridge), [CapHand::Either; 2]);
+    assert_eq!(hands(demo_packet(), LineKind::Ridge).len(), 4);
+}
+
+/// In an inside corner the one wall stands across the end of the other's flashing: no cap could be set there.
+#[test]
+fn a_flashing_that_ends_at_another_wall_is_turned_up_it() {
+    for (packet, end) in [(demo_packet(), LineEnd::End), (&made(ANNEXE), LineEnd::Start)] {
+        let headwall = packet.roof.lines().iter().position(|l| l.kind == LineKind::Headwall).unwrap();
+        let here: Vec<_> = packet.corners.corners.iter().flat_map(|c| &c.lines).filter(|l| l.line == headwall).collect();
+        let closed = |at: LineEnd| here.iter().find(|l| l.end == at).unwrap().closed;
+        let other = if end == LineEnd::End { LineEnd::Start } else { LineEnd::End };
+        assert_eq!((closed(end), closed(other)), (TrimEnd::TurnedUp, TrimEnd::Capped));
+    }
+    // The pan behind a curb lets its water out at both ends; its sides end at the curb's outside corners.
+    let ends = || demo_packet().corners.corners.iter().flat_map(|c| &c.lines);
+    let of = |kind: LineKind| -> Vec<TrimEnd> { ends().filter(|l| l.kind == kind).map(|l| l.closed).collect() };
+    assert_eq!(of(LineKind::CurbBack), [TrimEnd::Outlet; 2]);
+    assert_eq!(of(LineKind::CurbSide).iter().filter(|c| **c == TrimEnd::Capped).count(), 2);
+}
+
+#[test]
+fn an_end_without_a_trim_to_cap_is_said() {
+    let mut packet = demo_packet().clone();
+    let number = packet.junctions.iter().position(|j| j.name == "rake 3").unwrap();
+    packet.junctions.remove(number);
+    let job = super::test_jobs::demo();
+    let ends = super::end_caps::Ends { job: &job, roof: &packet.roof, corners: &packet.corners, junctions: &packet.junctions, trims: &packet.trims };
+    let made = ends.closed().unwrap();
+    assert_eq!((made.caps.len(), made.cautions.len()), (packet.end_caps.len() - 1, 1));
+    assert_eq!(made.cautions[0].code(), super::CAP_WITHOUT_TRIM);
+    assert!(made.cautions[0].message().contains("start of rake 3"), "{}", made.cautions[0].message());
+}
+
+/// Strips lap 2 in (Copper Flashings, a manual, par. 52-55); cleats butt, common practice, no published source.
+#[test]
+fn cleats_butt_and_strips_lap_as_their_own_rules_have_it() {
+    let packet = demo_packet();
+    let of = |name: &str| {
+        let trim = packet.trims.iter().find(|t| t.name == name).unwrap();
+        (trim.lap, trim.gap)
+    };
+    let quarter = Length::inches_64(16);
+    assert_eq!((of("hook strip"), of("eave trim")), ((Length::inches(2), Length::ZERO), (Length::inches(4), Length::ZERO)));
+    assert_eq!((of("continuous cleat"), of("offset cleat")), ((Length::ZERO, quarter), (Length::ZERO, quarter)));
+    // A rule of the job's own comes before them, and the name of a trim before the rule of its kind.
+    let mut json = super::test_jobs::demo_json();
+    json["supplies"]["trims"]["holders"] = serde_json::json!({"offset_cleat": {"meet": {"lap": "3 in"}, "source": "common-practice"}});
+    json["supplies"]["trims"]["laps"] = serde_json::json!([{"trim": "hook strip", "lap": "1 in"}]);
+    let trims = super::test_jobs::work(&json).unwrap().trims;
+    let lap = |name: &str| trims.iter().find(|t| t.name == name).unwrap().lap;
+    assert_eq!((lap("hook strip"), lap("offset cleat"), lap("continuous cleat")), (Length::inches(1), Length::inches(3), Length::ZERO));
+    for (gap, kind) in [("-1 in", crate::error::ErrorKind::OutOfRange), ("10'", crate::error::ErrorKind::Conflict)] {
+        json["supplies"]["trims"]["holders"] = serde_json::json!({"hook_strip": {"meet": {"gap": gap}, "source": "common-practice"}});
+        let e = super::test_jobs::refused(&json);
+        assert_eq!((e.kind(), e.path()), (kind, "supplies.trims.holders.hook_strip.meet.gap"));
     }
 }

@@ -4,6 +4,7 @@
 
 use super::test_jobs::{at, demo_json, demo_packet, demo_with, work};
 use super::*;
+use crate::assembly::TrimEnd;
 use crate::junction::Side;
 use crate::layout::LaidPanel;
 use crate::num;
@@ -166,7 +167,7 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
     assert_eq!(packet.trims.iter().map(|t| t.runs.len()).sum::<usize>(), along);
     let mut sticks = 0;
     for trim in &packet.trims {
-        assert_eq!(trim.lap, supplies.lap_of(&trim.name));
+        assert_eq!((trim.lap, trim.gap), (supplies.lap_of(&trim.name), supplies.meet_of(&trim.name).0.gap()));
         for run in &trim.runs {
             let number = run.line.unwrap();
             let junction = packet.junctions.iter().find(|j| j.line == number).unwrap();
@@ -178,7 +179,7 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
             let stops = junction.pan_end.is_some() && trim.name == "offset cleat";
             assert!(run.run.pm() == whole || stops && run.run.pm() >= line.length.pm() && run.run.pm() < whole, "{} on {}", trim.name, run.name);
             let laps = i64::try_from(run.pieces.len()).unwrap() - 1;
-            assert_eq!(sum(run.pieces.iter().copied()) - laps * trim.lap.pm(), run.run.pm(), "{} on {}", trim.name, run.name);
+            assert_eq!(sum(run.pieces.iter().copied()) - laps * (trim.lap.pm() - trim.gap.pm()), run.run.pm(), "{} on {}", trim.name, run.name);
             assert!(run.pieces.iter().all(|p| *p <= Length::feet(10) && *p >= supplies.least_piece.min(run.run)));
         }
         let pieces = sum(trim.runs.iter().flat_map(|r| r.pieces.iter().copied()));
@@ -189,8 +190,12 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
     }
     let bought: Vec<&OrderLine> = packet.order.iter().filter(|l| l.group == OrderGroup::Trims && l.unit == "stick").collect();
     // The lean-to's eave dies into the wall: one kick-out, thrown 4 in, as high as that wall's leg of 9 in.
-    let kick_outs: Vec<(u64, &str)> = packet.order.iter().filter(|l| l.item == "kick-out").map(|l| (l.count, &*l.spec)).collect();
-    assert_eq!(kick_outs, [(1, "thrown 4\" from the wall, 9\" high")]);
+    let kick_outs: Vec<(&str, u64, &str)> = packet.order.iter().filter(|l| l.item == "kick-out").map(|l| (&*l.mark, l.count, &*l.spec)).collect();
+    let [(mark, count, spec)] = kick_outs[..] else { panic!("{kick_outs:?}") };
+    assert!((mark, count) == ("K1", 1) && spec.contains("thrown 4\" from the wall and 3\" past the eave, 9\" high, blank "), "{spec}");
+    let item = &packet.kick_outs[0];
+    let at_corner = packet.corners.corners.iter().flat_map(|c| &c.lines).filter(|l| l.closed == TrimEnd::KickOut).map(|l| l.name.clone());
+    assert_eq!(item.lines, at_corner.collect::<Vec<_>>());
     assert_eq!((bought.iter().map(|l| l.count).sum::<u64>(), packet.summary.sticks), (sticks, sticks));
     assert_eq!(sum(bought.iter().filter_map(|l| l.net)), sum(packet.trims.iter().map(|t| t.total().unwrap())));
 }

@@ -66,8 +66,8 @@ fn each_joint_has_both_edges_its_cleats_and_its_cap() {
         let rows: Vec<_> = joint.along.rows.iter().map(|r| (r.name.as_str(), r.side, r.count)).collect();
         let screws = "cleat fasteners";
         assert_eq!(rows, [(screws, Side::First, 22), (screws, Side::Second, 22), ("rivets of the fixed leg", Side::First, 22)]);
-        // The cap sheds the water; the cleats under it butt, and only the cap's laps are sealed.
-        assert_eq!(joint.along.beads.iter().map(|b| b.name.as_str()).collect::<Vec<_>>(), ["laps of the joint cap"]);
+        // The cap sheds the water; the cleats under it butt, and only the cap's laps and its lower end are sealed.
+        assert_eq!(joint.along.beads.iter().map(|b| b.name.as_str()).collect::<Vec<_>>(), ["laps of the joint cap", "end of the joint cap"]);
         assert!(joint.work.last().unwrap().does.contains("cap's lower end"));
         assert!(joint.section.cautions.is_empty() && joint.water.cautions.is_empty(), "{:?}", joint.section.cautions);
     }

@@ -1,4 +1,4 @@
-//! Expansion joints of a job: what builds the planes above them up, and what moves at them.
+//! Expansion joints of a job: what holds the planes beside them, and what moves there.
 
 use super::choices::{Chosen, Detail};
 use super::input::Job;
@@ -10,7 +10,7 @@ use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{ExpansionAcross, ExpansionAcrossDetail, JointMoves};
 use crate::practice::movement::FAR_SIDE_TO_FIXED;
 use crate::record::{Recorder, Source, Step};
-use crate::roof::{Line, LineKind, Roof};
+use crate::roof::{Line, Roof};
 use crate::units::Length;
 
 /// How far from an expansion joint one of its planes is held, where that is other than taken: along the panels all of the plane's width, across them of the
@@ -38,47 +38,6 @@ pub struct JointHold {
     pub plane: String,
     /// From the joint to where that side is held; nothing where it does not move.
     pub to_fixed: Length,
-}
-
-/// Kinds whose upper deck is where the roof has it.
-const fn lies_on_upper_deck(kind: LineKind) -> bool {
-    kind.parts_a_slope() && !kind.is_expansion_joint()
-}
-
-/// What builds each plane's deck up: the packing of the joint across the panels below it.
-pub(super) fn built_up(roof: &Roof, chosen: &[Option<Chosen<'_>>]) -> Result<Vec<Length>, Error> {
-    let mut out: Vec<Option<(Length, &str)>> = vec![None; roof.planes().len()];
-    let mut faults = Faults::default();
-    let name = |plane: usize| roof.planes().get(plane).map_or("", |p| p.name());
-    for (line, chosen) in roof.lines().iter().zip(chosen) {
-        let (Some(Chosen { detail: Detail::ExpansionAcross(d), path }), Some(upper)) = (chosen, order(line).second) else { continue };
-        let (packing, Some(slot)) = (d.flashing.packing, out.get_mut(upper)) else { continue };
-        match slot {
-            Some((other, of)) if *other != packing => faults.add(
-                Error::new(ErrorKind::Conflict, format!("two joints build the deck of {} up, and not alike: {of} by {other}", name(upper)))
-                    .at(format!("{path}.flashing.packing"))
-                    .value_of(packing)
-                    .accepts(other.to_string())
-                    .about(&line.name),
-            ),
-            _ => *slot = Some((packing, &line.name)),
-        }
-    }
-    for line in roof.lines() {
-        if let Some((plane, _)) = line.crossing().filter(|_| lies_on_upper_deck(line.kind))
-            && let Some((packing, of)) = out.get(plane).copied().flatten()
-        {
-            faults.add(
-                Error::new(ErrorKind::Impossible, format!("metal of the {} lies on the deck of {}, which {of} builds up by {packing}", line.kind, name(plane)))
-                    .at(format!("lines.{}", line.name))
-                    .value_of(packing)
-                    .accepts("a deck that no joint builds up")
-                    .cured_by("planes that part otherwise, so that no joint lies below this line"),
-            );
-        }
-    }
-    faults.check()?;
-    Ok(out.into_iter().map(|of| of.map_or(Length::ZERO, |(packing, _)| packing)).collect())
 }
 
 impl Job {

@@ -158,6 +158,7 @@ fn a_mirrored_roof_orders_the_same_lengths_and_trims() {
     let swapped: Vec<String> = {
         let swap = |l: String| {
             let l = l.replace("left hand", "other hand").replace("right hand", "left hand").replace("other hand", "right hand");
+            let l = l.replace("opposite hand", "other hand").replace("as drawn", "opposite hand").replace("other hand", "as drawn");
             // The tabs of a closure change places with its hand.
             let Some((head, rest)) = l.split_once("tabs bent ") else { return l };
             let (tabs, tail) = rest.split_once(" deg").unwrap();

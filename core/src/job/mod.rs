@@ -4,17 +4,23 @@
 //! Working it out gives a [`Packet`]: sections set the panels' ends, the ends set the panels, and the lines met with the panels give the rest.
 
 mod build;
+mod built_up;
+#[cfg(test)]
+mod built_up_tests;
 #[cfg(feature = "serde")]
 mod by_name;
 mod cautions;
 mod choices;
 mod copings;
+mod end_caps;
+mod holder_joints;
 mod input;
 #[cfg(test)]
 mod joint_across_tests;
 #[cfg(test)]
 mod joint_tests;
 mod joints;
+mod kick_outs;
 mod lay;
 mod list_columns;
 mod metals_meet;
@@ -75,11 +81,14 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, CAP_PARTS, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{ALL as CAUTIONS, CAP_PARTS, CAP_WITHOUT_TRIM, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
+pub use end_caps::{CapHand, EndCap};
+pub use holder_joints::{HolderJoint, HolderJoints, PieceMeet};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;
+pub use kick_outs::KickOutItem;
 pub use lay::PlaneLay;
 #[cfg(feature = "export")]
 pub(crate) use list_columns::check_columns;

@@ -1,7 +1,9 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
 use super::copings::{CopingItem, Copings};
+use super::end_caps::{CapHand, EndCap};
 use super::input::Job;
+use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
 use super::packet::JunctionItem;
 use super::pipes::PipeItem;
@@ -11,7 +13,7 @@ use super::trims::TrimItem;
 use super::underlay::UnderlaymentPlan;
 use crate::assembly::sealant_totals;
 use crate::error::Error;
-use crate::junction::{Bites, KICK_OUT};
+use crate::junction::{Adjoining, Bites};
 use crate::metal::{Sheet, Thickness};
 use crate::record::{Calculation, Source};
 use crate::stock::{Cutting, Piece};
@@ -185,7 +187,9 @@ pub(super) struct Bought<'a> {
     pub(super) trims: &'a [TrimItem],
     pub(super) junctions: &'a [JunctionItem],
     pub(super) copings: &'a Copings,
+    pub(super) kick_outs: &'a [KickOutItem],
     pub(super) pipes: &'a [PipeItem],
+    pub(super) end_caps: &'a [EndCap],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
     /// What builds the deck of each plane up.
@@ -199,6 +203,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
+        self.end_caps(&mut out);
         self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
@@ -305,17 +310,35 @@ impl Bought<'_> {
         Ok(())
     }
 
-    /// A kick-out for each sidewall at whose foot an eave dies into the wall, like ones together.
-    fn kick_outs(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
-        let mut pieces: BTreeMap<String, u64> = BTreeMap::new();
-        for caution in self.junctions.iter().flat_map(|j| &j.section.cautions).filter(|c| c.code() == KICK_OUT) {
-            let length = |name: &str| -> Result<String, Error> {
-                let given = caution.arguments().iter().find(|(n, _)| *n == name).map_or("", |(_, v)| v.as_str());
-                self.format().string(Length::parse(given)?)
-            };
-            *pieces.entry(format!("thrown {} from the wall, {} high", length("throw")?, length("leg")?)).or_default() += 1;
+    /// What closes the ends of the other trims, like caps together; which goes where stands on the sheets of the lines.
+    fn end_caps(&self, out: &mut Vec<OrderLine>) {
+        let mut caps: Vec<(&EndCap, u64)> = Vec::new();
+        for cap in self.end_caps {
+            match caps.iter_mut().find(|(first, _)| (&first.mark, first.hand) == (&cap.mark, cap.hand)) {
+                Some((_, n)) => *n += 1,
+                None => caps.push((cap, 1)),
+            }
         }
-        out.extend(pieces.into_iter().map(|(spec, n)| OrderLine::new(OrderGroup::Trims, "kick-out", spec, n, "each")));
+        caps.sort_by_key(|(cap, _)| (self.trims.iter().position(|t| t.mark == cap.mark), cap.hand));
+        for (cap, n) in caps {
+            let seen = if cap.hand == CapHand::Either { "" } else { ", seen from outside" };
+            let spec = format!("to the trim's section, {}{seen}", cap.hand.name());
+            let line = OrderLine::new(OrderGroup::Trims, format!("{}, end cap", cap.trim), spec, n, "each");
+            out.push(OrderLine { mark: cap.mark.clone(), ..line });
+        }
+    }
+
+    /// The kick-outs, each with the least sheet that it is cut from.
+    fn kick_outs(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
+        for item in self.kick_outs {
+            let (asked, length) = (&item.piece.asked, |l: Length| self.format().string(l));
+            let (width, height) = item.piece.blank.bounds()?.size()?;
+            let (thrown, past, high) = (length(asked.detail.throw)?, length(asked.detail.past_eave)?, length(asked.leg)?);
+            let blank = format!("blank {} by {}, {}", length(width)?, length(height)?, self.sheet(item.sheet)?);
+            let spec = format!("wall on the {} up the slope, thrown {thrown} from the wall and {past} past the eave, {high} high, {blank}", asked.wall.name());
+            let line = OrderLine::new(OrderGroup::Trims, "kick-out", spec, count(item.lines.len()), "each");
+            out.push(OrderLine { mark: item.mark.clone(), ..line });
+        }
         Ok(())
     }
 
@@ -426,7 +449,7 @@ impl Bought<'_> {
         Ok(())
     }
 
-    /// What builds the deck up above a joint across the panels, under all of the plane.
+    /// What builds decks up under all of a plane, and what lies under the flange of a transition alone.
     fn packing(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         for plane in self.planes {
             let Some(thick) = self.built_up.get(plane.plane).filter(|t| t.is_positive()) else { continue };
@@ -437,6 +460,16 @@ impl Bought<'_> {
             };
             let spec = format!("all of {}, {} thick, {area}", plane.name, self.format().fine()?.string(*thick)?);
             out.push(OrderLine::new(OrderGroup::Packing, "packing over the deck", spec, 1, "lot"));
+        }
+        for junction in self.junctions {
+            for (height, reach) in
+                junction.section.adjoining.iter().filter_map(|a| if let Adjoining::Packing { height, reach } = a { Some((*height, *reach)) } else { None })
+            {
+                let (thick, wide) = (self.format().fine()?.string(height)?, self.format().string((reach.1 - reach.0).length()?)?);
+                let spec = format!("under the upper flange of {}, {thick} thick, {wide} wide, tapered off above", junction.name);
+                let line = OrderLine::new(OrderGroup::Packing, "packing under a flange", spec, 1, "lot");
+                out.push(OrderLine { net: Some(junction.along.length), ..line });
+            }
         }
         Ok(())
     }

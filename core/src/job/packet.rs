@@ -1,7 +1,9 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
 use super::copings::{CopingCornerItem, CopingItem};
+use super::end_caps::EndCap;
 use super::input::{Metals, Paperwork, Temperatures};
+use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
 use super::list_columns::ListColumn;
 use super::order::OrderLine;
@@ -254,6 +256,9 @@ pub struct Packet {
     /// Where copings meet.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub coping_corners: Vec<CopingCornerItem>,
+    /// The kick-outs at the feet of wall flashings, like ones together.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub kick_outs: Vec<KickOutItem>,
     /// The pipes, in the order given.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub pipes: Vec<PipeItem>,
@@ -261,6 +266,9 @@ pub struct Packet {
     pub corners: RoofCorners,
     /// The trims.
     pub trims: Vec<TrimItem>,
+    /// What closes them where nothing lies over their ends, corner by corner.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
+    pub end_caps: Vec<EndCap>,
     /// Where metals that do not go together touch or drain on each other.
     pub metals_met: Vec<MetalMeeting>,
     /// The underlayment, where the job asks for it.

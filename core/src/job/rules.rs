@@ -99,6 +99,9 @@ impl Job {
             for (i, own) in trims.laps.iter().enumerate() {
                 b.ask([chosen(format!("trims.laps[{i}].lap"), own.lap)], [piece()], "longer least pieces, or a shorter lap");
             }
+            for (path, meet) in trims.holders.lengths().filter(|(_, meet)| meet.lap().is_positive()) {
+                b.ask([chosen(format!("trims.{path}"), meet.lap())], [piece()], "longer least pieces, or a shorter lap");
+            }
             b.ask([chosen("sealant.tape_laps.lap", seal.tape_laps.lap)], [chosen("sealant.roll", seal.roll)], "longer rolls, or a shorter lap");
             let gap = || chosen("sealant.line.longest_gap", seal.line.longest_gap);
             for (end, by) in

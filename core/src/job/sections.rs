@@ -7,7 +7,7 @@ use super::lay::PlaneLay;
 use crate::error::{Error, ErrorKind};
 use crate::junction::{
     CurbBack, Eave, ExpansionAlong, ExpansionAlongDetail, Headwall, HighSide, Hip, JointMoves, JointSide, Levels, PanelEdge, PitchTransition, Rake, Ridge,
-    RoofSide, Sidewall, Solved, Step, Valley,
+    RoofSide, Sidewall, Solved, Step, Valley, WallHand,
 };
 use crate::pitch::Corner;
 use crate::record::{self, Calculation, Caution, Recorder, Source};
@@ -110,7 +110,9 @@ impl Sections<'_> {
                 Rake { levels: self.levels(line.side.plane), edge, end_panel: width, detail: (**d).clone() }.run(r).map(|solved| (solved, None))
             }
             Detail::Sidewall(d) | Detail::CurbSide(d) => {
-                Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, detail: (**d).clone() }.run(r).map(|solved| (solved, None))
+                // The plane lies on the left of its side, walked from start to end.
+                let wall = if line.side.start.y <= line.side.end.y { WallHand::Right } else { WallHand::Left };
+                Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, wall, detail: (**d).clone() }.run(r).map(|solved| (solved, None))
             }
             Detail::ExpansionAlong(d) => self.joint(r, line, d, planes, chosen).map(|(solved, moves)| (solved, Some(moves))),
             _ => Err(Error::new(ErrorKind::Internal, "a line across the seams needs no panels").value_of(line.kind)),

@@ -1,10 +1,12 @@
 //! What is bought, and in which sizes.
 
+use super::holder_joints::{HolderJoints, PieceMeet};
 use super::underlay::UnderlaymentSupply;
 use crate::assembly::{CornerAllowances, SealChoices, TapeChoice};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::WaterRules;
+use crate::junction::{Holder, WaterRules};
 use crate::practice::{closure, movement};
+use crate::record::Source;
 use crate::stock::StockLength;
 use crate::units::{Length, ShopRounding, Volume};
 use std::collections::BTreeSet;
@@ -49,6 +51,9 @@ pub struct TrimSupply {
     /// Trims with another lap; a name that no section of the job has is refused.
     #[cfg_attr(feature = "serde", serde(default))]
     pub laps: Vec<TrimLap>,
+    /// How pieces of cleats and strips meet that `laps` does not name; common practice unless given.
+    #[cfg_attr(feature = "serde", serde(default = "HolderJoints::usual"))]
+    pub holders: HolderJoints,
     /// No piece of a run is shorter.
     pub least_piece: Length,
     /// Taken by one cut.
@@ -66,10 +71,22 @@ pub struct TrimSupply {
 }
 
 impl TrimSupply {
-    /// How far pieces of this trim lap.
+    /// How pieces of this trim meet, and whose rule it is where that is not the job's own lap.
+    #[must_use]
+    pub fn meet_of(&self, trim: &str) -> (PieceMeet, Source) {
+        if let Some(own) = self.laps.iter().find(|l| l.trim == trim) {
+            return (PieceMeet::Lap(own.lap), Source::user());
+        }
+        match Holder::of(trim).map(|holder| self.holders.of(holder)) {
+            Some(joint) => (joint.meet, joint.source.clone()),
+            None => (PieceMeet::Lap(self.lap), Source::user()),
+        }
+    }
+
+    /// How far pieces of this trim lap; nothing where they butt.
     #[must_use]
     pub fn lap_of(&self, trim: &str) -> Length {
-        self.laps.iter().find(|l| l.trim == trim).map_or(self.lap, |l| l.lap)
+        self.meet_of(trim).0.lap()
     }
 
     /// Refuses a lap of a trim that the job does not have: a slip of the pen must not leave a trim with the lap of the others.
@@ -99,11 +116,15 @@ impl TrimSupply {
             );
             return;
         }
-        let laps = self.laps.iter().enumerate().map(|(i, l)| (format!("laps[{i}].lap"), l.lap));
-        for (path, lap) in core::iter::once(("lap".to_owned(), self.lap)).chain(laps) {
+        let laps = self.laps.iter().enumerate().map(|(i, l)| (format!("laps[{i}].lap"), PieceMeet::Lap(l.lap)));
+        for (path, meet) in core::iter::once(("lap".to_owned(), PieceMeet::Lap(self.lap))).chain(laps).chain(self.holders.lengths()) {
+            let (what, lap) = match meet {
+                PieceMeet::Lap(lap) => ("lap", lap),
+                PieceMeet::Gap(gap) => ("gap", gap),
+            };
             if lap + loss >= longest.into() {
                 faults.add(
-                    Error::new(ErrorKind::Conflict, "the lap is not shorter than the longest piece")
+                    Error::new(ErrorKind::Conflict, format!("the {what} is not shorter than the longest piece"))
                         .at(path)
                         .value_of(lap)
                         .accepts(format!("less than {longest} without its end loss of {loss}")),
@@ -136,6 +157,7 @@ impl TrimSupply {
                     .add(Error::new(ErrorKind::Conflict, "two laps for one trim").at(format!("laps[{i}].trim")).value_of(&lap.trim).accepts("each trim once"));
             }
         }
+        self.holders.check(&mut faults);
         let lengths = [("lap", self.lap), ("least_piece", self.least_piece), ("kerf", self.kerf), ("end_loss", self.end_loss)];
         for (path, length) in lengths {
             faults.keep(length.not_negative(path));

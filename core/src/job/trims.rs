@@ -1,5 +1,6 @@
 //! Trims over the whole roof: those alike are one trim, with its flat pattern, its runs and the lengths that they are cut from.
 
+use super::holder_joints::PieceMeet;
 use super::input::Job;
 use crate::assembly::{PanEndCut, PanEndLeg, TrimLength};
 use crate::error::{Error, ErrorKind};
@@ -62,8 +63,10 @@ pub struct TrimItem {
     pub sheet: Sheet,
     /// Mass for each length of it; of a tapered trim at the lower end of its run.
     pub line_mass: LineMass,
-    /// How far its pieces lap.
+    /// How far its pieces lap; nothing where they butt.
     pub lap: Length,
+    /// What is left between its pieces where they butt; nothing where they lap.
+    pub gap: Length,
     /// Where it goes.
     pub runs: Vec<TrimRun>,
     /// How its pieces are cut from the lengths that are bought.
@@ -85,6 +88,14 @@ impl TrimItem {
     }
 }
 
+impl TrimItem {
+    /// Whether it is drawn as this profile of a section is, or from the other end; not said where it looks alike from both.
+    pub(super) fn drawn(&self, of: &Profile) -> Option<bool> {
+        let upper = self.tapered.as_ref().and_then(|t| t.pieces.last()).map_or(&self.profile, |top| &top.far);
+        (!same(upper, &upper.reversed())).then(|| same(&self.profile, of))
+    }
+}
+
 /// A trim along one line, before like ones are put together.
 pub(super) struct Wanted<'a> {
     pub(super) line: Option<usize>,
@@ -96,7 +107,7 @@ pub(super) struct Wanted<'a> {
 
 /// How a trim is divided along its line.
 pub(super) enum Pieces {
-    /// Lapped over so much.
+    /// Over so much, lapped or butted.
     Lapped(Length),
     /// Lapped over so much, each made for its place on a run that tapers.
     Tapered(Length, Box<WantedTaper>),
@@ -295,11 +306,26 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
             .accepts(format!("at most {limit}"))
             .cured_by("shorter legs, two trims, or a wider sheet"));
     }
-    let lap = supply.lap_of(&first.trim.name);
+    let (meet, source) = match &first.pieces {
+        Pieces::Set(_) => (PieceMeet::Lap(Length::ZERO), Source::geometry()),
+        Pieces::Lapped(_) | Pieces::Tapered(..) => supply.meet_of(&first.trim.name),
+    };
+    let (lap, gap) = (meet.lap(), meet.gap());
+    r.step(|| {
+        let step = Step::new("between two pieces of it");
+        match meet {
+            PieceMeet::Lap(lap) => step.formula("lap").gives(lap),
+            PieceMeet::Gap(gap) => step.formula("gap").gives(gap),
+        }
+        .source(source.clone())
+    });
     let longest = supply.stock.iter().map(|s| s.length).max().unwrap_or_default();
     let longest = (longest - supply.end_loss).length()?;
-    let laps = |run: Length| LapRun { run, longest, lap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
+    let laps = |run: Length| LapRun { run, longest, lap, gap, least_piece: supply.least_piece, mode: LapMode::FullThenRest };
     let tapered = match &first.pieces {
+        Pieces::Tapered(..) if gap.is_positive() => {
+            return Err(Error::new(ErrorKind::Internal, "a cleat that tapers").value_of(&first.trim.name));
+        }
         Pieces::Tapered(run, taper) => {
             let made = r.part(|| format!("tapered pieces along {}", first.name), |r| taper.pieces(r, job, &laps(*run)));
             Some(made.map_err(|e| e.under("supplies.trims"))?)
@@ -351,6 +377,7 @@ fn item<R: Recorder>(job: &Job, mark: String, group: &[&Wanted<'_>], r: &mut R) 
         sheet,
         line_mass,
         lap,
+        gap,
         runs,
         cutting,
         stock: supply.stock.iter().map(|s| s.label.clone()).collect(),

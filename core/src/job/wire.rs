@@ -37,17 +37,18 @@ impl<'a> Wiring<'a> {
             row_end_distance: s.crew.end_distance,
             tape: s.sealant.tape_laps,
             trim: TrimChoice { lap: trims.lap, takes_corners: true },
-            named: trims.laps.iter().map(|l| NamedTrim { name: l.trim.clone(), choice: TrimChoice { lap: l.lap, takes_corners: true } }).collect(),
+            named: Vec::new(),
             strike: StrikeChoice { tape: s.crew.tape, tolerance: s.crew.tolerance },
         };
         let surface = SeamSurface::upright(job.panel.seam_height, seam_foot).map_err(|e| e.under("panel"))?;
         Ok(Wiring { job, roof, planes, panels, seam_foot, surface, choices })
     }
 
-    /// Where the lines meet, with what moves at every expansion joint.
-    pub(super) fn corners<R: Recorder>(&self, r: &mut R, joints: &[(usize, JointMoves)]) -> Result<RoofCorners, Error> {
+    /// Where the lines meet, with what moves at every expansion joint and how high each line's trims stand over it.
+    pub(super) fn corners<R: Recorder>(&self, r: &mut R, joints: &[(usize, JointMoves)], solved: &[Option<Solved>]) -> Result<RoofCorners, Error> {
         let allowances = &self.job.supplies.trims.corners;
-        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances, joints }
+        let stands: Vec<Length> = solved.iter().map(|s| s.as_ref().map_or(Length::ZERO, highest)).collect();
+        Corners { lines: self.roof.lines(), tolerance: self.roof.tolerance(), allowances, joints, stands: &stands }
             .run(r)
             .map_err(|e| e.moved("allowances", "supplies.trims.corners"))
     }
@@ -96,8 +97,16 @@ impl<'a> Wiring<'a> {
                 hollow_seams: end.is_some_and(|e| e.hollow_seams),
             });
         }
-        JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &self.choices }.run(r)
+        let choice = |name: &str| TrimChoice { lap: self.job.supplies.trims.lap_of(name), takes_corners: true };
+        let named = solved.trims.iter().map(|t| NamedTrim { name: t.name.to_string(), choice: choice(&t.name) }).collect();
+        let choices = LineChoices { named, ..self.choices.clone() };
+        JunctionLine { line, solved, sides: &sides, ends, upper_ends, pan_end, choices: &choices }.run(r)
     }
+}
+
+/// How high the trims of a section stand over its line.
+fn highest(solved: &Solved) -> Length {
+    solved.trims.iter().chain(&solved.lower_trims).flat_map(|t| &t.corners).map(|c| c.z).fold(Length::ZERO, Length::max)
 }
 
 /// The covered end of the panels on one side of a line, where its detail has one.

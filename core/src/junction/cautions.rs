@@ -133,14 +133,7 @@ pub const KICK_OUT_MISSING: CautionCode = CautionCode {
     text: "the eave dies into the wall and nothing throws the water into the gutter there: it runs down behind the cladding",
 };
 
-/// The kick-out at a sidewall's foot.
-pub const KICK_OUT: CautionCode = CautionCode {
-    number: 6071,
-    name: "kick-out",
-    text: "make a kick-out at the foot of the wall flashing, thrown {throw} from the wall, as high as the flashing's leg ({leg}), its folds sealed",
-};
-
-/// A row of screws along a seam.
+/// A row of screws along a seam. (6071 was once the kick-out, which is a piece now.)
 pub const PINNED_ALONG_SEAM: CautionCode = CautionCode {
     number: 6072,
     name: "pinned-along-seam",
@@ -276,7 +269,6 @@ pub const ALL: &[CautionCode] = &[
     PAN_NOT_HELD,
     UNEQUAL_WITHOUT_RIB,
     KICK_OUT_MISSING,
-    KICK_OUT,
     PINNED_ALONG_SEAM,
     FLASHING_TIES_PANEL,
     FLASHING_RIDES,

@@ -7,9 +7,9 @@ use super::draft::{keep_under, refuse_short};
 use super::expansion_moves::JointMoves;
 use super::least::LeastRule;
 use super::levels::RoofSide;
-use super::parts::{Adjoining, Solved};
-use super::transition::{PitchTransition, PitchTransitionDetail};
-use crate::error::{Error, Faults};
+use super::parts::Solved;
+use super::transition::{PackingReach, PitchTransition, PitchTransitionDetail};
+use crate::error::{Error, ErrorKind, Faults};
 use crate::movement::{EndMovement, HeatRange, MovingEnd};
 use crate::record::{Calculation, Recorder, Step};
 use crate::units::{Angle, Length};
@@ -48,11 +48,13 @@ impl ExpansionAcrossDetail {
 
     /// Flashing and ends over this roof, whatever moves there.
     pub(crate) fn solve<R: Recorder>(&self, roof: RoofSide, r: &mut R) -> Result<Solved, Error> {
+        if self.flashing.packing_reach != PackingReach::UnderPanels {
+            let error = Error::new(ErrorKind::Conflict, "the upper panels slide on the packing, which goes on under all of them");
+            return Err(error.at("detail.flashing.packing_reach").value_of("under-flange").accepts("under-panels"));
+        }
         let transition = PitchTransition { lower: roof, upper: self.upper(roof), detail: self.flashing.clone() };
         let solved = r.part(|| "flashing and ends".into(), |r| transition.run(r));
-        let mut solved = solved.map_err(|e| e.moved("detail", "detail.flashing").moved("lower", "roof").moved("upper", "roof"))?;
-        solved.adjoining.push(Adjoining::BuiltUp { height: self.flashing.packing });
-        Ok(solved)
+        solved.map_err(|e| e.moved("detail", "detail.flashing").moved("lower", "roof").moved("upper", "roof"))
     }
 }
 
@@ -65,7 +67,7 @@ impl ExpansionAcrossDetail {
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bending, Bites, DripEdge, ExpansionAcross, ExpansionAcrossDetail, FastenerRow, Levels, OffsetCleat, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     Bending, Bites, DripEdge, ExpansionAcross, ExpansionAcrossDetail, FastenerRow, Levels, OffsetCleat, PackingReach, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
 ///     TrimSheet, LeastRule,
 /// };
 /// use seamwright::movement::HeatRange;
@@ -117,6 +119,7 @@ impl ExpansionAcrossDetail {
 ///             },
 ///             seam_bead: None,
 ///             packing: (levels.seam_height + levels.pan).length()?,
+///             packing_reach: PackingReach::UnderPanels,
 ///             bending: Bending::Direct,
 ///             unsupported_limit: Length::inches(2),
 ///             upper_flange: Length::inches(11),

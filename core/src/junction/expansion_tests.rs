@@ -115,6 +115,7 @@ pub(super) fn across() -> ExpansionAcross {
         end: TopEnd { rivets: None, ..top_end() },
         seam_bead: None,
         packing: len("48 mm"),
+        packing_reach: super::PackingReach::UnderPanels,
         bending: Bending::Direct,
         unsupported_limit: len("100 mm"),
         upper_flange: len("280 mm"),

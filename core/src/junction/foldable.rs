@@ -73,16 +73,6 @@ fn input_of(trim: &str, part: &str) -> Option<&'static str> {
     })
 }
 
-/// By how much a value misses what is accepted, where both end in lengths.
-fn by(e: &Error) -> Option<Length> {
-    let last = |text: &str| -> Option<Length> {
-        let at = text.rmatch_indices(' ').nth(1).map_or(0, |(k, _)| k + 1);
-        Length::parse(text.get(at..)?).ok()
-    };
-    let by = (last(e.allowed()?)? - last(e.value()?)?).length().ok()?;
-    if by.is_negative() { (-by).length().ok() } else { Some(by) }
-}
-
 /// What a profile refuses, told of the trim's part by its name, with the input that it follows from and the distance by which it fails.
 pub(super) fn told<'a>(e: &Error, trim: &str, legs: impl Iterator<Item = &'a str>) -> Error {
     let names: Vec<&str> = legs.collect();
@@ -96,7 +86,7 @@ pub(super) fn told<'a>(e: &Error, trim: &str, legs: impl Iterator<Item = &'a str
             (None, path) => ("", path.to_owned()),
         };
         let path = input_of(trim, part).map_or_else(|| format!("{trim}.{}", fault.path()), str::to_owned);
-        let short = by(fault).map_or_else(String::new, |by| format!(" by {by}"));
+        let short = fault.missed_by().map_or_else(String::new, |by| format!(" by {}", Length::from_pm(by)));
         let mut out = Error::new(fault.kind(), format!("the {trim}, {name}: {}{short}", fault.message())).at(path);
         out = if let Some(value) = fault.value() { out.value_of(value) } else { out };
         out = if let Some(allowed) = fault.allowed() { out.accepts(allowed.to_owned()) } else { out };

@@ -2,11 +2,50 @@
 
 use super::parts::JunctionTrim;
 
-/// Cleats and strips, by their names in every section; where there are two, each says its side after a comma.
-const HOLDERS: &[&str] = &["continuous cleat", "offset cleat", "hook strip", "joint cleat"];
+/// A cleat or a strip: it holds the edge of another part and sheds no water itself.
+///
+/// ```
+/// use seamwright::junction::Holder;
+/// assert_eq!(Holder::of("continuous cleat, outside"), Some(Holder::ContinuousCleat));
+/// assert_eq!(Holder::of("eave trim"), None);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
+pub enum Holder {
+    /// A cleat along a face, which a trim's hem hooks.
+    ContinuousCleat,
+    /// A cleat over a flange or a pan, which the panels' folds hook.
+    OffsetCleat,
+    /// A strip along an eave, which the panels' folds hook.
+    HookStrip,
+    /// A cleat on the curb of an expansion joint, which its cap hooks or is riveted to.
+    JointCleat,
+}
+
+impl Holder {
+    /// Every kind.
+    pub const ALL: [Holder; 4] = [Holder::ContinuousCleat, Holder::OffsetCleat, Holder::HookStrip, Holder::JointCleat];
+
+    /// What it is called in every section; where there are two, each says its side after a comma.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Holder::ContinuousCleat => "continuous cleat",
+            Holder::OffsetCleat => "offset cleat",
+            Holder::HookStrip => "hook strip",
+            Holder::JointCleat => "joint cleat",
+        }
+    }
+
+    /// The kind of a trim of this name, if it is one.
+    #[must_use]
+    pub fn of(trim: &str) -> Option<Holder> {
+        let name = trim.split(',').next().unwrap_or_default();
+        Holder::ALL.into_iter().find(|h| h.name() == name)
+    }
+}
 
 impl JunctionTrim {
-    /// Whether it is a cleat or a strip: it holds the edge of another part, and its pieces butt.
+    /// Whether it is a cleat or a strip: it holds the edge of another part, and no lap of it is sealed.
     ///
     /// ```
     /// use seamwright::job::Job;
@@ -18,6 +57,6 @@ impl JunctionTrim {
     /// ```
     #[must_use]
     pub fn is_holder(&self) -> bool {
-        HOLDERS.contains(&self.name.split(',').next().unwrap_or_default())
+        Holder::of(&self.name).is_some()
     }
 }

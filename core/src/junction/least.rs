@@ -80,6 +80,9 @@ impl LeastRule {
     pub const COVER_OF_Z: LeastRule = LeastRule::exactly("cover of the Z by the trim", crate::practice::junction::Z_COVER_LEAST, Source::CommonPractice);
     /// The flange of a wall flashing reaches 2 in over the last panel beside it. Common practice, no published source.
     pub const SIDE_COVER: LeastRule = LeastRule::exactly("flange over the last panel", crate::practice::junction::SIDE_COVER_LEAST, Source::CommonPractice);
+    /// A kick-out throws the water 4 in off the wall. Common practice, no published source.
+    pub const KICK_OUT_THROW: LeastRule =
+        LeastRule::exactly("kick-out thrown from the wall", crate::practice::junction::KICK_OUT_THROW_LEAST, Source::CommonPractice);
     /// A valley's pan reaches 8 in from its centreline on each side. Common practice, no published source.
     pub const VALLEY_LEG: LeastRule = LeastRule::exactly("valley pan from its centreline", crate::practice::junction::VALLEY_LEG_LEAST, Source::CommonPractice);
     /// A pan reaches 4 in beyond what the panels hook on it. Common practice, no published source.

@@ -2,8 +2,8 @@
 
 use super::test_sections::{len, slope};
 use super::{
-    LeastRule, PanelSide, PipeSpacing, SidewallFlange, Solved, WallCover, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests,
-    high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
+    KickOutDetail, LeastRule, PanelSide, PipeSpacing, SidewallFlange, SidewallFoot, Solved, WallCover, coping_tests, covered_tests, curb_back_tests,
+    eave_tests, expansion_tests, high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
 };
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Source};
@@ -93,6 +93,19 @@ fn cases() -> Vec<Case> {
         ("detail.wall.cover.reglet.tongue", LeastRule::UFGS_INTO_WALL, on_wall(reglet(), tongue)),
     ] {
         out.push(Case { kind: "headwall and curb front", path, own, with: Box::new(with) });
+    }
+    for (path, own, is_throw) in [
+        ("detail.foot.dies-into-wall.kick_out.throw", LeastRule::KICK_OUT_THROW, true),
+        ("detail.foot.dies-into-wall.kick_out.lap", LeastRule::UFGS_UNSOLDERED, false),
+    ] {
+        let with = move |rule: LeastRule| {
+            let mut s = sidewall_tests::raised();
+            let mut k = KickOutDetail::thrown(len("5 in"));
+            *if is_throw { &mut k.least_throw } else { &mut k.least_lap } = rule;
+            s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(k.into()) };
+            s.compute()
+        };
+        out.push(Case { kind: "sidewall and curb side", path, own, with: Box::new(with) });
     }
     let over = coping_tests::coping().detail.roof_side.over.unwrap().rule;
     let coping = |rule| {

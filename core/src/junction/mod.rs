@@ -32,10 +32,12 @@ mod headwall;
 mod high_side;
 mod hip;
 mod holder;
+mod kick_out;
 mod least;
 mod levels;
 mod line_order;
 mod offset_cleat;
+mod outer_trim;
 mod parts;
 mod pipe;
 mod pipe_parts;
@@ -94,6 +96,8 @@ mod foldable_tests;
 #[cfg(test)]
 mod high_side_tests;
 #[cfg(test)]
+mod kick_out_tests;
+#[cfg(test)]
 mod least_tests;
 #[cfg(test)]
 mod lines_tests;
@@ -126,10 +130,10 @@ mod work_tests;
 
 pub use cautions::{
     ALL as CAUTIONS, CAP_NOT_HELD, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE,
-    EAVE_PINNED, FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FLASHING_RIDES, FLASHING_TIES_PANEL, FOLD_OVER_STRIP, KICK_OUT, KICK_OUT_MISSING,
-    LOW_SPLASH_RIB, NOSE_BEHIND_DRIP, PAN_NOT_HELD, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES,
-    RECEIVER_STANDS_UP, RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TAPE_TOO_THICK, TOP_SLIDES,
-    UNEQUAL_WITHOUT_RIB, UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
+    EAVE_PINNED, FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FLASHING_RIDES, FLASHING_TIES_PANEL, FOLD_OVER_STRIP, KICK_OUT_MISSING, LOW_SPLASH_RIB,
+    NOSE_BEHIND_DRIP, PAN_NOT_HELD, PINNED_ALONG_SEAM, PIPE_AGAINST_WATER, PIPE_CROSSES_SEAMS, RAKE_EDGE_PINNED, RAKE_TRIM_RIDES, RECEIVER_STANDS_UP,
+    RIB_AND_SNOW, RIVETS_ON_SLOPE, RUNS_INTO_FACE, SCREWS_THROUGH_VALLEY, SEAM_HOLLOWS, SKEW_END_WITHOUT_TRIM, TAPE_TOO_THICK, TOP_SLIDES, UNEQUAL_WITHOUT_RIB,
+    UNSUPPORTED_FLANGE, VENT_CHOKED, WATER_DAMS_BEHIND, WATER_PATH_FAILS,
 };
 pub use coping::{Coping, CopingDetail};
 pub use coping_parts::{CopingHold, CopingLap, CopingSide, SlottedScrews};
@@ -147,6 +151,8 @@ pub use expansion_moves::JointMoves;
 pub use headwall::{Headwall, HeadwallDetail};
 pub use high_side::{HighSide, HighSideDetail};
 pub use hip::{Hip, HipDetail};
+pub use holder::Holder;
+pub use kick_out::{KickOut, KickOutCorner, KickOutDetail, KickOutPiece, WallHand};
 pub use least::LeastRule;
 pub use levels::{Levels, RoofSide};
 pub use line_order::LineOrder;
@@ -172,7 +178,7 @@ pub use support::{SectionPoint, Support};
 pub use top_closure::TopClosure;
 pub use top_edge::TopEdge;
 pub use top_end::TopEnd;
-pub use transition::{BeadSize, PitchTransition, PitchTransitionDetail};
+pub use transition::{BeadSize, PackingReach, PitchTransition, PitchTransitionDetail};
 pub use transition_section::{Bending, TransitionSection, WaterStep};
 pub use valley::{SplashRib, Valley, ValleyDetail, ValleyEndSeal, ValleySide};
 pub use valley_hook::ValleyHook;

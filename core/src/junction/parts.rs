@@ -1,5 +1,6 @@
 //! What every kind of junction gives: its trims, the ends of the panels, and what lies along its line.
 
+use super::kick_out::KickOutPiece;
 use super::support::SectionPoint;
 use crate::error::Error;
 use crate::panel::PanelEnd;
@@ -212,6 +213,15 @@ pub enum Adjoining {
     BuiltUp {
         /// By so much, square to it.
         height: Length,
+        /// From the junction line to where that begins, up the slope.
+        from: Length,
+    },
+    /// Packing on the deck of the second plane, under the metal that lies on it, and tapered off above.
+    Packing {
+        /// So thick, square to the deck.
+        height: Length,
+        /// From the junction line to its edges, up the slope.
+        reach: (Length, Length),
     },
     /// A pipe through the roof, with its base on the pan.
     Pipe {
@@ -272,6 +282,9 @@ pub struct Solved {
     /// The same trims as they are and lie at the lower end of the junction line, in their order, where they turn away from it or taper; empty where all run parallel to it.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub lower_trims: Vec<JunctionTrim>,
+    /// The piece that turns the water off a wall at the foot of its flashing, where an eave dies into the wall.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Option::is_none"))]
+    pub kick_out: Option<KickOutPiece>,
     /// What others build there.
     pub adjoining: Vec<Adjoining>,
     /// What must be said beside it.

@@ -4,7 +4,7 @@ use super::draft::TrimSheet;
 use super::drip::{ContinuousCleat, DripFace, DripHem};
 use super::eave_parts::{DeckFlange, EaveFront, EavePanel, FlangeLies, HookStrip};
 use super::rule_set::{Part, RuleBook, chosen, rule};
-use super::sidewall_parts::{PanelSide, SidewallFlange};
+use super::sidewall_parts::{PanelSide, SidewallFlange, SidewallFoot};
 use super::whole::JunctionInput;
 use super::{
     CopingDetail, CopingHold, CopingSide, CurbBackDetail, EaveDetail, ExpansionAcrossDetail, ExpansionAlongDetail, HeadwallDetail, HighSideDetail, HipDetail,
@@ -209,6 +209,12 @@ impl SidewallDetail {
             book.ask([seams], [chosen("edge.turned-up.height", height)], "an edge turned up higher");
         }
         book.under("wall", |b| self.wall.asks(b, above));
+        if let SidewallFoot::DiesIntoWall { kick_out: Some(k) } = &self.foot {
+            book.under("foot.dies-into-wall.kick_out", |b| {
+                b.ask([rule("least_throw.least", &k.least_throw)], [chosen("throw", k.throw)], "a greater throw");
+                b.ask([rule("least_lap.least", &k.least_lap)], [chosen("lap", k.lap)], "a longer lap");
+            });
+        }
     }
 }
 

@@ -1,9 +1,10 @@
 //! The sidewall: a wall along the slope, beside the last panel.
 
-use super::cautions::{FLASHING_RIDES, FLASHING_TIES_PANEL, KICK_OUT, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
+use super::cautions::{FLASHING_RIDES, FLASHING_TIES_PANEL, KICK_OUT_MISSING, PINNED_ALONG_SEAM};
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, tape, tape_too_thick, thick_tape};
 use super::drip_edge::DripEdge;
 use super::fit::{self, Beside, Deck};
+use super::kick_out::{KickOut, KickOutPiece, WallHand};
 use super::least::LeastRule;
 use super::levels::RoofSide;
 use super::parts::{AlongLine, Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -20,7 +21,7 @@ use crate::units::{Angle, Length, Sum};
 ///
 /// ```
 /// use seamwright::junction::{
-///     Bites, DripEdge, FastenerRow, PanelSide, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg, LeastRule,
+///     Bites, DripEdge, FastenerRow, KickOutDetail, PanelSide, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg, LeastRule,
 /// };
 /// use seamwright::practice::junction as practice;
 /// use seamwright::record::Source;
@@ -52,7 +53,7 @@ use crate::units::{Angle, Length, Sum};
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
-///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) },
+///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(Length::inches(4)).into()) },
 /// };
 /// assert!(detail.wall.leg >= detail.wall.upstand.least);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -87,8 +88,8 @@ pub struct SidewallDetail {
 ///
 /// ```
 /// use seamwright::junction::{
-///     Bites, DripEdge, FastenerRow, Levels, PanelSide, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet, WallCover, WallLeg,
-///     LeastRule,
+///     Bites, DripEdge, FastenerRow, KickOutDetail, LeastRule, Levels, PanelSide, RoofSide, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot, TrimSheet,
+///     WallCover, WallHand, WallLeg,
 /// };
 /// use seamwright::pitch::Pitch;
 /// use seamwright::practice::junction as practice;
@@ -121,10 +122,10 @@ pub struct SidewallDetail {
 ///         fasteners_below_top: Length::inches(1),
 ///         cover: WallCover::Cladding { lap: Length::inches(6), rule: LeastRule::UFGS_BEHIND_CLADDING, clearance: Length::inches(1) },
 ///     },
-///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) },
+///     foot: SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(Length::inches(4)).into()) },
 /// };
 /// let roof = RoofSide { pitch: Pitch::parse("4:12")?, levels: Levels { seam_height: Length::parse("1 3/4\"")?, ..Levels::default() } };
-/// let solved = Sidewall { roof, first_seam_from_wall: Length::inches(12), detail }.compute()?;
+/// let solved = Sidewall { roof, first_seam_from_wall: Length::inches(12), wall: WallHand::Right, detail }.compute()?;
 /// let flashing = solved.trim("sidewall flashing").expect("a sidewall has a flashing");
 /// // The web stands 3 in from the wall and the flange covers it by 3/4 in.
 /// assert_eq!(flashing.profile.legs[1].length, Length::parse("3 3/4\"")?);
@@ -138,9 +139,15 @@ pub struct Sidewall {
     pub roof: RoofSide,
     /// From the wall's face to the near side of the first seam, as the layout has it.
     pub first_seam_from_wall: Length,
+    /// On which hand the wall stands, looking up the slope: only a kick-out's blank hangs on it.
+    #[cfg_attr(feature = "serde", serde(default))]
+    pub wall: WallHand,
     /// What is chosen.
     pub detail: SidewallDetail,
 }
+
+/// Where a sidewall has what it chooses of its kick-out.
+const KICK_OUT: &str = "detail.foot.dies-into-wall.kick_out";
 
 /// What a kind of flange gives to the junction.
 struct Flange {
@@ -166,8 +173,8 @@ impl Sidewall {
         keep_under(&mut faults, "detail.sheet", self.detail.sheet.check());
         keep_under(&mut faults, "detail.drip", self.detail.drip.check());
         keep_under(&mut faults, "detail.wall", self.detail.wall.check());
-        if let SidewallFoot::DiesIntoWall { kick_out: Some(throw) } = self.detail.foot {
-            faults.keep(throw.positive("detail.foot.dies-into-wall.kick_out"));
+        if let SidewallFoot::DiesIntoWall { kick_out: Some(kick_out) } = &self.detail.foot {
+            keep_under(&mut faults, KICK_OUT, kick_out.check());
         }
         let bites = match &self.detail.flange {
             SidewallFlange::OnZ { web_from_wall, foot, web_to_screws, tape_width, tape_beneath, bites, screws, cover, trim_tape_width, rivets } => {
@@ -348,14 +355,21 @@ impl Sidewall {
 
     fn cautions(&self, said: Option<CautionCode>) -> Vec<Caution> {
         let mut out: Vec<Caution> = said.into_iter().map(|code| Caution::new(code, "detail.flange", Source::CommonPractice)).collect();
-        match self.detail.foot {
-            SidewallFoot::EndsAtEave => {}
-            SidewallFoot::DiesIntoWall { kick_out: None } => out.push(Caution::new(KICK_OUT_MISSING, "detail.foot", Source::CommonPractice)),
-            SidewallFoot::DiesIntoWall { kick_out: Some(throw) } => {
-                out.push(Caution::new(KICK_OUT, "detail.foot", Source::CommonPractice).arg("throw", throw).arg("leg", self.detail.wall.leg));
-            }
+        if matches!(self.detail.foot, SidewallFoot::DiesIntoWall { kick_out: None }) {
+            out.push(Caution::new(KICK_OUT_MISSING, "detail.foot", Source::CommonPractice));
         }
         out
+    }
+
+    /// The kick-out under a flashing whose flange is so wide: within its drip, or short of the hem that is folded under it.
+    fn kick_out<R: Recorder>(&self, r: &mut R, flange: Length) -> Result<Option<KickOutPiece>, Error> {
+        let SidewallFoot::DiesIntoWall { kick_out: Some(detail) } = &self.detail.foot else { return Ok(None) };
+        let (sheet, drip) = (self.detail.sheet, &self.detail.drip);
+        let within = if drip.leg.is_positive() { sheet.thickness + sheet.inside_radius } else { drip.hem + sheet.thickness };
+        let flange = (flange - within).length()?;
+        let asked = KickOut { pitch: self.roof.pitch, sheet, flange, leg: self.detail.wall.leg, wall: self.wall, detail: (**detail).clone() };
+        let made = r.part(|| asked.title(), |r| asked.run(r));
+        made.map(Some).map_err(|e| e.moved("detail", KICK_OUT).moved("flange", "detail.flange").moved("leg", "detail.wall.leg"))
     }
 }
 
@@ -401,8 +415,9 @@ impl Calculation for Sidewall {
         let wall =
             faults.keep(r.part(|| "leg up the wall".into(), |r| self.detail.wall.solve(r, pan, corner, self.detail.sheet)).map_err(|e| e.under("detail.wall")));
         let (start, edge) = self.detail.drip.corners(&level, (-flange.edge).length()?, -1)?;
+        let kick_out = faults.keep(self.kick_out(r, (flange.edge - self.detail.wall.stands_out).length()?));
         faults.check()?;
-        let Some(wall) = wall else { return Ok(Solved::default()) };
+        let (Some(wall), Some(kick_out)) = (wall, kick_out) else { return Ok(Solved::default()) };
         let mut legs = Vec::with_capacity(3);
         legs.extend(edge.map(|p| self.detail.drip.leg_to("drip", p)));
         legs.push(leg("flange", corner).bent(self.detail.drip.turn));
@@ -419,7 +434,7 @@ impl Calculation for Sidewall {
         .lay()?;
 
         let (hold, said) = self.hold(flange.bites);
-        let mut solved = Solved { trims: flange.trims, along: flange.along, cautions: self.cautions(said), ..Solved::default() };
+        let mut solved = Solved { trims: flange.trims, along: flange.along, cautions: self.cautions(said), kick_out, ..Solved::default() };
         solved.lines.push(LayoutLine::from_junction("panel edge", Side::First, -self.detail.edge_from_wall)?);
         solved.lines.extend(flange.lines);
         solved.trims.push(flashing);

@@ -1,6 +1,7 @@
 //! What a sidewall is made of: the last panel's edge, the flashing's flange, and the lower end.
 
 use super::draft::FastenerRow;
+use super::kick_out::KickOutDetail;
 use super::parts::Bites;
 use crate::units::Length;
 
@@ -99,12 +100,12 @@ impl SidewallFlange {
 /// The lower end of a sidewall.
 ///
 /// ```
-/// use seamwright::junction::SidewallFoot;
+/// use seamwright::junction::{KickOutDetail, SidewallFoot};
 /// use seamwright::units::Length;
-/// let foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::inches(4)) };
+/// let foot = SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(Length::inches(4)).into()) };
 /// assert_ne!(foot, SidewallFoot::EndsAtEave);
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case", deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub enum SidewallFoot {
@@ -112,8 +113,8 @@ pub enum SidewallFoot {
     EndsAtEave,
     /// The eave dies into the wall.
     DiesIntoWall {
-        /// How far from the wall a kick-out throws the water; none if there is no kick-out.
+        /// The kick-out that turns the water off the wall there; none if there is no kick-out.
         #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
-        kick_out: Option<Length>,
+        kick_out: Option<Box<KickOutDetail>>,
     },
 }

@@ -2,8 +2,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{len, paths, row};
 use super::{
-    Bites, Counterflashing, DripEdge, FastenerRow, LeastRule, Levels, PanelSide, RoofSide, Side, Sidewall, SidewallDetail, SidewallFlange, SidewallFoot,
-    TrimSheet, WallCover, WallLeg,
+    Bites, Counterflashing, DripEdge, FastenerRow, KickOutDetail, LeastRule, Levels, PanelSide, RoofSide, Side, Sidewall, SidewallDetail, SidewallFlange,
+    SidewallFoot, TrimSheet, WallCover, WallHand, WallLeg,
 };
 use crate::panel::{Hold, Reach};
 use crate::pitch::Pitch;
@@ -42,7 +42,7 @@ pub(super) fn raised() -> Sidewall {
         foot: SidewallFoot::EndsAtEave,
     };
     let levels = Levels { underlayment: len("1/16\""), seam_height: len("1 3/4\""), tape: len("1/16\""), ..Levels::default() };
-    Sidewall { roof: RoofSide { pitch: Pitch::parse("4:12").unwrap(), levels }, first_seam_from_wall: len("12\""), detail }
+    Sidewall { roof: RoofSide { pitch: Pitch::parse("4:12").unwrap(), levels }, first_seam_from_wall: len("12\""), wall: WallHand::Right, detail }
 }
 
 pub(super) fn on_pan() -> Sidewall {
@@ -172,19 +172,19 @@ fn pins_and_kick_outs_are_said() {
     assert!(numbers(&s).is_empty());
     s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: None };
     assert_eq!(numbers(&s), [6070]);
-    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(len("4\"")) };
+    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(len("4\"")).into()) };
     if let SidewallFlange::OnPan { bites, .. } = &mut s.detail.flange {
         *bites = Bites::Structure;
     }
-    assert_eq!(numbers(&s), [6072, 6071]);
+    assert_eq!(numbers(&s), [6072]);
     let solved = s.compute().unwrap();
     assert_eq!(solved.end(Side::First).unwrap().hold, Hold::Pins);
-    assert!(solved.cautions[1].message().contains(&len("4\"").to_string()));
-    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(Length::ZERO) };
+    assert_eq!(solved.kick_out.unwrap().asked.detail.throw, len("4\""));
+    s.detail.foot = SidewallFoot::DiesIntoWall { kick_out: Some(KickOutDetail::thrown(Length::ZERO).into()) };
     if let SidewallFlange::OnPan { bites, .. } = &mut s.detail.flange {
         *bites = Bites::Trim;
     }
-    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.foot.dies-into-wall.kick_out", "detail.flange.on-pan.bites"]);
+    assert_eq!(paths(&s.compute().unwrap_err()), ["detail.foot.dies-into-wall.kick_out.throw", "detail.flange.on-pan.bites"]);
 }
 
 /// What fastens a panel to a flashing, and that to a wall, fastens the panel to the wall: statics, no published source.

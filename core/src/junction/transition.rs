@@ -6,15 +6,15 @@
 
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
-use super::levels::RoofSide;
+use super::levels::{Levels, RoofSide};
 use super::offset_cleat::{CleatPlace, OffsetCleat, StruckFrom};
-use super::parts::{JunctionTrim, Side, Solved};
+use super::parts::{Adjoining, JunctionTrim, Side, Solved};
 use super::support::{SectionPoint, Support};
 use super::top_edge::TopEdge;
 use super::top_end::{Place, TopEnd};
 use super::transition_lines::add_lower;
 use super::transition_section::{Bending, NOISE, TransitionSection};
-use crate::error::{Error, Faults};
+use crate::error::{Error, ErrorKind, Faults};
 use crate::num;
 use crate::record::{Calculation, Off, Recorder, Step};
 use crate::trim::Face;
@@ -46,7 +46,7 @@ pub struct BeadSize {
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::{Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet, LeastRule};
+/// use seamwright::junction::{Bending, Bites, DripEdge, FastenerRow, OffsetCleat, PackingReach, PitchTransitionDetail, TopClosure, TopEdge, TopEnd, TrimSheet, LeastRule};
 /// use seamwright::practice;
 /// use seamwright::record::Source;
 /// use seamwright::units::Length;
@@ -80,6 +80,7 @@ pub struct BeadSize {
 ///     },
 ///     seam_bead: None,
 ///     packing: Length::ZERO,
+///     packing_reach: PackingReach::UnderPanels,
 ///     bending: Bending::Direct,
 ///     unsupported_limit: Length::inches(8),
 ///     upper_flange: Length::inches(8),
@@ -116,6 +117,9 @@ pub struct PitchTransitionDetail {
     pub seam_bead: Option<BeadSize>,
     /// From the upper deck to the underside of the upper flange.
     pub packing: Length,
+    /// How far the packing goes on up the slope; in a job file under all of the panels unless given.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "PackingReach::is_under_panels"))]
+    pub packing_reach: PackingReach,
     /// One bend, or a riser.
     pub bending: Bending,
     /// The width of flange that may hang free.
@@ -133,12 +137,37 @@ pub struct PitchTransitionDetail {
     pub head_lap: Length,
 }
 
+/// How far the packing under a transition's upper flange goes on up the slope.
+///
+/// ```
+/// use seamwright::junction::PackingReach;
+/// assert_eq!(PackingReach::default(), PackingReach::UnderPanels);
+/// ```
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(rename_all = "kebab-case"))]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
+pub enum PackingReach {
+    /// Under all of the upper plane's panels: its deck is built up, and whatever lies on that plane stands as much higher.
+    #[default]
+    UnderPanels,
+    /// To the flange's top edge, and tapered off above it: the upper panels come down from it onto the deck.
+    UnderFlange,
+}
+
+impl PackingReach {
+    #[cfg(feature = "serde")]
+    #[allow(clippy::trivially_copy_pass_by_ref, reason = "as serde asks")]
+    fn is_under_panels(&self) -> bool {
+        *self == PackingReach::UnderPanels
+    }
+}
+
 /// A pitch transition as asked for: the lower panels are those of [`Side::First`], the upper ones those of [`Side::Second`].
 ///
 /// ```
 /// use seamwright::closure::Face;
 /// use seamwright::junction::{
-///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
+///     Bending, Bites, DripEdge, FastenerRow, Levels, OffsetCleat, PackingReach, PitchTransition, PitchTransitionDetail, RoofSide, Side, TopClosure, TopEdge, TopEnd,
 ///     TrimSheet, LeastRule,
 /// };
 /// use seamwright::pitch::Pitch;
@@ -179,6 +208,7 @@ pub struct PitchTransitionDetail {
 ///         },
 ///         seam_bead: None,
 ///         packing: Length::ZERO,
+///         packing_reach: PackingReach::UnderPanels,
 ///         bending: Bending::Direct,
 ///         unsupported_limit: Length::inches(8),
 ///         upper_flange: Length::inches(8),
@@ -258,6 +288,11 @@ impl PitchTransition {
         if let Bending::Riser { distance } = d.bending {
             faults.keep(distance.not_negative("detail.bending.riser.distance"));
         }
+        let built_up = self.upper.levels.built_up;
+        if d.packing_reach == PackingReach::UnderPanels && built_up != Length::ZERO && built_up != d.packing {
+            let what = format!("the packing goes on under all of the upper panels, whose deck is built up by {built_up}");
+            faults.add(Error::new(ErrorKind::Conflict, what).at("detail.packing").value_of(d.packing).accepts(built_up.to_string()));
+        }
         faults.check()
     }
 
@@ -299,6 +334,28 @@ impl PitchTransition {
 }
 
 impl PitchTransition {
+    /// The layers of the upper plane, whose deck the packing builds up where it goes on under all of the panels.
+    pub(super) fn upper_levels(&self) -> Levels {
+        match self.detail.packing_reach {
+            PackingReach::UnderPanels => Levels { built_up: self.detail.packing, ..self.upper.levels },
+            PackingReach::UnderFlange => self.upper.levels,
+        }
+    }
+
+    /// Where the packing begins: no lower than the upper deck, and cut back to the bend, below which it would stand through the lower flange.
+    fn packing_start(section: &TransitionSection) -> Length {
+        section.bend_on_upper.max(Length::ZERO)
+    }
+
+    /// The packing over the upper deck.
+    fn packing(&self, section: &TransitionSection, top: Length) -> Option<Adjoining> {
+        let height = self.detail.packing;
+        height.is_positive().then(|| match self.detail.packing_reach {
+            PackingReach::UnderPanels => Adjoining::BuiltUp { height, from: Self::packing_start(section) },
+            PackingReach::UnderFlange => Adjoining::Packing { height, reach: (Self::packing_start(section), top) },
+        })
+    }
+
     /// Where the slopes differ so little that the bend lies beyond the lower flange, packing cures what a longer flange or another hold-back hardly could.
     fn far_bend(&self, section: &TransitionSection, e: Error) -> Error {
         let difference = self.upper.pitch.angle().degrees() - self.lower.pitch.angle().degrees();
@@ -346,9 +403,9 @@ impl Calculation for PitchTransition {
         let ended = r.part(|| "lower panels".into(), |r| d.end.solve(r, &end));
         let ended = ended.map_err(|e| e.under("detail.end"));
         let ended = faults.keep(if section.bend_on_lower > d.end.flange { ended.map_err(|e| self.far_bend(&section, e)) } else { ended });
+        let panels = self.upper_levels();
         let on = Support { rise: self.upper.pitch.angle(), height: (d.packing + d.sheet.thickness).length()? };
-        let place =
-            CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, struck: StruckFrom::TopEdge, panels: self.upper.levels };
+        let place = CleatPlace { side: Side::Second, on, up: 1, front, front_below_top: d.front_below_top, struck: StruckFrom::TopEdge, panels };
         r.step(|| {
             let step = Step::new("cleat's front from the line").formula("bend + upper flange - front below the top");
             step.with("bend", section.bend_on_upper).with("upper flange", d.upper_flange).with("front below the top", d.front_below_top).gives(front)
@@ -362,9 +419,11 @@ impl Calculation for PitchTransition {
         };
 
         let trim = self.trim(&section, ended.corners, top)?;
-        // Under a riser the upper deck is cut back to it.
-        let step = if section.has_riser() { section.bend_on_upper.max(Length::ZERO) } else { Length::ZERO };
-        let mut solved = Solved { trims: vec![trim], cautions: section.cautions, ..Solved::default() };
+        // Under a riser the upper deck is cut back to it, as packing is to the bend.
+        let is_cut = section.has_riser() || panels.built_up.is_positive();
+        let step = if is_cut { Self::packing_start(&section) } else { Length::ZERO };
+        let adjoining = self.packing(&section, top).into_iter().collect();
+        let mut solved = Solved { trims: vec![trim], cautions: section.cautions, adjoining, ..Solved::default() };
         let edge = (section.bend_on_lower - d.end.flange).length()?;
         let rivets = add_lower(r, ended, d, edge, &mut solved)?;
         d.top_edge.give(Side::Second, top, &mut solved)?;
@@ -380,7 +439,7 @@ impl Calculation for PitchTransition {
             &solved,
             &[
                 Deck::turned(Side::First, self.lower.pitch.angle(), &self.lower.levels, &d.end, "detail.end"),
-                Deck::hooked(Side::Second, on.rise, &self.upper.levels, d.cleat.tongue_heights(on.height)?, cure).beginning(step),
+                Deck::hooked(Side::Second, on.rise, &panels, d.cleat.tongue_heights(on.height)?, cure).beginning(step),
             ],
             Beside::Nothing,
         )?;

@@ -4,8 +4,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{degrees, len, near, off, paths, slope};
 use super::{
-    Along, BeadSize, Bending, Bites, Datum, DripEdge, FastenerRow, LayoutLine, LeastRule, Levels, OffsetCleat, PitchTransition, PitchTransitionDetail,
-    RoofSide, SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet,
+    Adjoining, Along, BeadSize, Bending, Bites, CLEAT_OFF_LEVEL, Datum, DripEdge, FastenerRow, LayoutLine, LeastRule, Levels, OffsetCleat, PackingReach,
+    PitchTransition, PitchTransitionDetail, RoofSide, SectionPoint, Side, Solved, TopClosure, TopEdge, TopEnd, TrimSheet,
 };
 use crate::closure::Face;
 use crate::error::ErrorKind;
@@ -62,6 +62,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
             },
             seam_bead: Some(BeadSize { width: len("3/8\""), depth: len("1/4\"") }),
             packing: Length::ZERO,
+            packing_reach: PackingReach::UnderPanels,
             bending: Bending::Direct,
             unsupported_limit: len("24\""),
             upper_flange: len("14\""),
@@ -489,4 +490,34 @@ proptest! {
 fn a_slope_in_degrees_is_read_as_given() {
     let t = slopes(10.0, 30.0);
     assert_eq!(t.section().unwrap().difference, degrees(20.0));
+}
+
+#[test]
+fn packing_goes_on_under_all_of_the_panels_or_stops_with_the_flange() {
+    let packing = len("3/4\"");
+    let of = |reach, built_up| {
+        let mut t = fitted(14.0, 34.0, packing);
+        (t.detail.packing_reach, t.upper.levels.built_up) = (reach, built_up);
+        t.compute()
+    };
+    let off = |s: &Solved| s.cautions.iter().find(|c| c.code() == CLEAT_OFF_LEVEL).map(|c| c.arguments()[0].1.clone());
+    let under_panels = of(PackingReach::UnderPanels, Length::ZERO).unwrap();
+    // A deck that is said to be built up by it is the same.
+    assert_eq!(of(PackingReach::UnderPanels, packing).unwrap(), under_panels);
+    let under_flange = of(PackingReach::UnderFlange, Length::ZERO).unwrap();
+    let top = under_flange.lines.iter().find(|l| l.name == "trim top edge").unwrap().from_line;
+    let bend = top - fitted(14.0, 34.0, packing).detail.upper_flange;
+    let from = bend.length().unwrap().max(Length::ZERO);
+    assert_eq!(under_panels.adjoining, [Adjoining::BuiltUp { height: packing, from }]);
+    assert_eq!(under_flange.adjoining, [Adjoining::Packing { height: packing, reach: (from, top) }]);
+    // The trim is one and the same; where the packing tapers off the panels come down from it by its thickness more.
+    assert_eq!((&under_panels.trims, &under_panels.lines), (&under_flange.trims, &under_flange.lines));
+    let lift = |s| Length::parse(&off(s).unwrap()).unwrap();
+    assert_eq!((lift(&under_flange) - lift(&under_panels)).length().unwrap(), packing);
+    let e = of(PackingReach::UnderPanels, len("1\"")).unwrap_err();
+    assert_eq!((e.kind(), e.path(), e.allowed()), (ErrorKind::Conflict, "detail.packing", Some("25.4 mm")));
+    // Without packing on a deck that something else builds up, the flange would lie in it.
+    let mut bare = fitted(14.0, 34.0, Length::ZERO);
+    bare.upper.levels.built_up = packing;
+    assert_eq!(bare.compute().unwrap_err().path(), "detail.packing");
 }

@@ -179,7 +179,8 @@ impl JunctionInput {
             }
             JunctionInput::PitchTransition(c) => {
                 let [low, high] = [&c.lower, &c.upper];
-                vec![side(Side::First, low.pitch.angle(), Away, &low.levels), side(Side::Second, high.pitch.angle(), Toward, &high.levels)]
+                let built_up = c.upper_levels();
+                vec![side(Side::First, low.pitch.angle(), Away, &low.levels), side(Side::Second, high.pitch.angle(), Toward, &built_up)]
             }
             JunctionInput::Step(c) => {
                 let [low, high] = [&c.lower, &c.upper];

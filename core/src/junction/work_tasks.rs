@@ -173,7 +173,7 @@ const SIDEWALL: &[Task] = &[
     with("tape under the flange", task("Lay tape on the pan where the flange lies on it.", &["flange tape"], &["panels"], &["tape under the flange"])),
     REGLET,
     task(
-        "Set the wall flashing from the bottom up, with the kick-out at its foot first where the eave dies into the wall.",
+        "Set the wall flashing from the bottom up; where the eave dies into the wall first the kick-out, turned at the panels' ends, the flashing's leg cut plumb over it.",
         &["flashing"],
         &["panels", "Z", "flange tape", "reglet"],
         &["trim's edge", "leg, top edge"],

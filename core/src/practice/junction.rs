@@ -95,3 +95,15 @@ pub const SHEET_GIVES: Length = Length::inches_64(2);
 
 /// Underlayment runs up past a line that it ends at, over a ridge, up a wall or under a trim, by this: 6 in.
 pub const UNDERLAYMENT_PAST_LINE: Length = Length::inches(6);
+
+/// A kick-out throws the water at least this far off the wall: 4 in. Common practice, no published source.
+pub const KICK_OUT_THROW_LEAST: Length = Length::inches(4);
+
+/// A kick-out's outer end stands this far past the panels' lower ends: 3 in, over the middle of a gutter of 5 or 6 in. Common practice, no published source.
+pub const KICK_OUT_PAST_EAVE: Length = Length::inches(3);
+
+/// Width of the tab by which a kick-out's two flanges lap at its turn: 1 in, room for rivets and a bead. Common practice, no published source.
+pub const KICK_OUT_TAB: Length = Length::inches(1);
+
+/// Between two edges that snips cut from one line: 1/16 in. Common practice, no published source.
+pub const SNIPS_CLEARANCE: Length = Length::inches_64(4);

@@ -145,6 +145,11 @@ impl LineKind {
         matches!(self, LineKind::SteepToShallow | LineKind::ShallowToSteep | LineKind::Step | LineKind::ExpansionAcross)
     }
 
+    /// Whether a wall, a curb or a riser stands along it, over the plane that it belongs to.
+    pub(crate) const fn stands_at_a_wall(self) -> bool {
+        matches!(self, LineKind::Headwall | LineKind::Sidewall | LineKind::CurbFront | LineKind::CurbSide | LineKind::CurbBack | LineKind::Step)
+    }
+
     /// Whether it is a joint at which the metal of both sides moves.
     pub(crate) const fn is_expansion_joint(self) -> bool {
         matches!(self, LineKind::ExpansionAlong | LineKind::ExpansionAcross)

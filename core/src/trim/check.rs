@@ -131,7 +131,8 @@ fn check_hems(profile: &Profile, flats: &[(WalkLeg<'_>, Option<Length>)], faults
                 Error::new(ErrorKind::Impossible, "the hem is longer than the flat part of the leg it lies on")
                     .at(length_path(profile, hem.part))
                     .value_of(format_args!("flat part {}", hem.reach))
-                    .accepts(format!("a flat part of at most {body}")),
+                    .accepts(format!("a flat part of at most {body}"))
+                    .missing_by(hem.reach.pm() - body.pm()),
             );
         }
     }

@@ -135,6 +135,7 @@ fn swallowed(leg: &WalkLeg<'_>, start: Length, end: Length) -> Error {
             .at("length")
             .value_of(leg.length)
             .accepts(format!("at least {least}"))
+            .missing_by(least.pm() - leg.length.pm())
             .cured_by("a longer leg or a smaller inside radius"),
         Err(e) => e.at("length"),
     }

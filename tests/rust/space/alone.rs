@@ -138,6 +138,9 @@ fn asked(demo: &Value, kind: &str, draw: &mut Draw) -> Asked {
         l1["built_up"] = mm(packing);
         l2["built_up"] = mm(packing + draw.between(0.0, 2.0));
     }
+    if detail["packing_reach"] == "under-panels" {
+        l2["built_up"] = detail["packing"].clone();
+    }
     let azimuth = draw.between(0.0, 360.0).to_radians();
     let x = v(azimuth.cos(), azimuth.sin(), 0.0);
     let along = UP.cross(x);

@@ -101,6 +101,7 @@ pub(crate) fn drawn(job: &Value, kind: &str, draw: &mut Draw, (sheet, cleat): (f
     if kind.contains("-to-") {
         // A bend, or packing that brings the flange up to the seam tops' level, or more and a riser.
         out["packing"] = mm(draw.between(0.0, 30.0));
+        out["packing_reach"] = json!(draw.one_of(&["under-panels", "under-flange"]));
         if draw.toss() {
             out["bending"] = json!({"riser": {"distance": mm(draw.between(100.0, 600.0))}});
         }

@@ -803,7 +803,7 @@ class CornerLine:
     @property
     def closed(self, /) -> str:
         """
-        How the end of its trim is closed here: ``capped``, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
+        How the end of its trim is closed here: ``capped``, ``turned-up`` a wall, ``kick-out``, ``joined``, ``covered``, ``outlet`` or ``undecided``.
         """
     @property
     def end(self, /) -> str:
@@ -844,7 +844,12 @@ class CornerPair:
     @property
     def cut(self, /) -> Angle | None:
         """
-        From a trim's own line to the cut across its end, where one is cut to the other.
+        The bevel on the sheet: from a trim's own line to the cut across its end in the plane of both, where one is cut to the other.
+        """
+    @property
+    def cut_plan(self, /) -> Angle | None:
+        """
+        The same cut as seen from above, where it can be set from there.
         """
     @property
     def first(self, /) -> str:
@@ -860,6 +865,11 @@ class CornerPair:
     def over(self, /) -> str | None:
         """
         The line on top: the one that laps over the other, or the third that covers both.
+        """
+    @property
+    def plan(self, /) -> Angle:
+        """
+        The same as seen from above.
         """
     @property
     def rule(self, /) -> str:

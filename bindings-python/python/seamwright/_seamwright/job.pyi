@@ -17,7 +17,7 @@ from .units import Angle, Area, Length, LengthFormat, LineMass, Mass, Temperatur
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "Job", "JobRevised", "JobRevision", "JunctionItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "EndCap", "Job", "JobRevised", "JobRevision", "JunctionItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
 
 @final
 class CopingCornerItem:
@@ -125,6 +125,52 @@ class EaveUnderlayment:
     def name(self, /) -> str:
         """
         Its name.
+        """
+
+@final
+class EndCap:
+    """
+    An end cap, made to the outline of a trim's section with tabs on it: it closes the trim where its line ends and nothing lies over it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def above(self, /) -> Length | None:
+        """
+        Along the upper edge of a step, its riser; ``None`` at any other.
+        """
+    @property
+    def end(self, /) -> str:
+        """
+        Which end of it: ``start`` or ``end``.
+        """
+    @property
+    def hand(self, /) -> str:
+        """
+        How its outline lies to the trim's drawing, seen from outside: ``as-drawn``, ``opposite`` or ``either``.
+        """
+    @property
+    def line(self, /) -> int:
+        """
+        The line's number in the roof.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        The mark of the trim that it closes, and whose section is its outline.
+        """
+    @property
+    def name(self, /) -> str:
+        """
+        Its name.
+        """
+    @property
+    def trim(self, /) -> str:
+        """
+        That trim's name.
         """
 
 @final
@@ -491,6 +537,11 @@ class Packet:
     def details(self, /) -> LengthFormat:
         """
         The notation of what is small: widths, trims, spacings and struck lines.
+        """
+    @property
+    def end_caps(self, /) -> list[EndCap]:
+        """
+        What closes trims where nothing lies over their ends, corner by corner.
         """
     def files(self, /, worksheet: Worksheet | None = None) -> dict[str, bytes]:
         """
@@ -1144,9 +1195,14 @@ class TrimItem:
         Its flat pattern by the job's bend rule.
         """
     @property
+    def gap(self, /) -> Length:
+        """
+        What is left between its pieces where they butt; nothing where they lap.
+        """
+    @property
     def lap(self, /) -> Length:
         """
-        How far its pieces lap.
+        How far its pieces lap; nothing where they butt.
         """
     @property
     def line_mass(self, /) -> LineMass:

@@ -187,7 +187,7 @@ impl Calculation for TaperedRun {
         let mut faults = Faults::default();
         faults.keep(self.tolerance.positive("tolerance"));
         faults.keep(ends::same_build(&self.near, &self.far));
-        let laps = LapRun { run: self.run, longest: self.longest, lap: self.lap, least_piece: self.least_piece, mode: self.mode };
+        let laps = LapRun { run: self.run, longest: self.longest, lap: self.lap, gap: Length::ZERO, least_piece: self.least_piece, mode: self.mode };
         let laid = faults.keep(r.part(|| laps.title(), |r| laps.run(r)));
         faults.check()?;
         // The whole run answers for its angles, its held line and its profiles, under the names that the caller knows.
