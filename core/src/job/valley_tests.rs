@@ -209,5 +209,8 @@ fn the_lowest_piece_is_cut_as_its_end_lies() {
         let least = least.map(|(cut, leg)| leg.length().unwrap().mm() - cut.length().unwrap().mm()).fold(f64::INFINITY, f64::min);
         assert!((-1e-6..3.0).contains(&least), "{least}");
         assert_eq!(trim.area, trim.blank.area().unwrap());
+        // On the cut end a bend's place is told square to the start edge; the pieces above are square.
+        assert!(trim.near_is_cut && item.tapered.as_ref().unwrap().pieces[1..].iter().all(|p| !p.trim.near_is_cut));
+        assert!(trim.bends.iter().all(|b| b.near_station == b.line.from.x));
     }
 }

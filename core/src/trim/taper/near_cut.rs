@@ -111,8 +111,11 @@ impl TaperedTrim {
             let (end, start) = (sides.get(k).map_or(0.0, |s| s.1), sides.get(k + 1).map_or(0.0, |s| s.0));
             f64::midpoint(end, start)
         };
-        let bends: Vec<TaperBend> =
-            self.bends.iter().enumerate().map(|(k, bend)| Ok(TaperBend { line: from_cut(bend.line, of_bend(k))?, ..*bend })).collect::<Result<_, Error>>()?;
+        let cut_bend = |(k, bend): (usize, &TaperBend)| -> Result<TaperBend, Error> {
+            let line = from_cut(bend.line, of_bend(k))?;
+            Ok(TaperBend { line, near_station: line.from.x, ..*bend })
+        };
+        let bends: Vec<TaperBend> = self.bends.iter().enumerate().map(cut_bend).collect::<Result<_, Error>>()?;
         let mut blank = self.blank;
         for fold in &mut blank.bends {
             let at = bends.iter().position(|b| fold.fold == BlankFold::Bend(b.part));
@@ -134,6 +137,6 @@ impl TaperedTrim {
         blank.outline = outline;
         blank.check().map_err(|e| e.under("blank"))?;
         let area = blank.area()?;
-        Ok(TaperedTrim { legs, bends, blank, area, ..self })
+        Ok(TaperedTrim { legs, bends, blank, near_is_cut: true, area, ..self })
     }
 }
