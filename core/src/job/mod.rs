@@ -67,6 +67,8 @@ mod list_tests;
 #[cfg(test)]
 mod mutation_tests;
 #[cfg(test)]
+mod rules_tests;
+#[cfg(test)]
 mod schedule_tests;
 #[cfg(test)]
 mod small_tests;
