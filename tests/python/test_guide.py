@@ -37,9 +37,9 @@ def within(document: Any, path: str) -> Any:
     return document
 
 
-def number(text: str) -> tuple[float, str]:
+def number(quantity: str | float) -> tuple[float, str]:
     """A quantity as inches, degrees or a pure number, with its unit."""
-    value, _, unit = text.partition(" ")
+    value, _, unit = str(quantity).partition(" ")
     if unit == "mm":
         return float(value) / 25.4, "in"
     if ":" in value:

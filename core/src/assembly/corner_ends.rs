@@ -68,11 +68,6 @@ pub enum TrimEnd {
     Undecided,
 }
 
-impl TrimEnd {
-    /// Every way.
-    pub const ALL: &'static [TrimEnd] = &[TrimEnd::Capped, TrimEnd::KickOut, TrimEnd::Joined, TrimEnd::Covered, TrimEnd::Outlet, TrimEnd::Undecided];
-}
-
 /// Two lines in one within a degree go on from each other.
 pub(super) const STRAIGHT: f64 = 179.0;
 

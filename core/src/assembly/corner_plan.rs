@@ -300,7 +300,9 @@ fn kinds(lines: &[LineWithCorners]) -> Result<Vec<KindWithCorners>, Error> {
 }
 
 fn closed(lines: &[LineWithCorners]) -> Vec<ClosedEnds> {
-    let ends = || lines.iter().flat_map(|l| core::iter::once(&l.along).chain(&l.upper)).flat_map(|l| [l.at_start.closed, l.at_end.closed]);
-    let ways = TrimEnd::ALL.iter().map(|way| ClosedEnds { name: *way, count: ends().filter(|e| e == way).count() });
-    ways.filter(|c| c.count > 0).collect()
+    let mut out: BTreeMap<TrimEnd, usize> = BTreeMap::new();
+    for edge in lines.iter().flat_map(|l| core::iter::once(&l.along).chain(&l.upper)) {
+        [edge.at_start.closed, edge.at_end.closed].into_iter().for_each(|way| *out.entry(way).or_default() += 1);
+    }
+    out.into_iter().map(|(name, count)| ClosedEnds { name, count }).collect()
 }

@@ -6,7 +6,7 @@ use crate::error::ErrorKind;
 use crate::junction::JointMoves;
 use crate::record::Calculation;
 use crate::roof::sample_roofs::SAMPLES;
-use crate::roof::{ExpansionJointInput, LineKind, PlaneInput, RoofInput, Shape, StepInput, Vertex};
+use crate::roof::{ExpansionJointInput, LineKind, PlaneInput, Point, RoofInput, Shape, StepInput, Vertex, Wall};
 use crate::units::Length;
 
 fn plan(roof: RoofInput) -> CornerPlan {
@@ -45,6 +45,12 @@ fn the_schedule_is_that_of_the_corners() {
     for sample in SAMPLES {
         check(sample.name, &plan(sample.input()), &[]);
     }
+    // A wall beside a slope and one across its top: their inside corner is turned up.
+    let mut roof = RoofInput::new(vec![plane("slope", (0, 30), (0, 10), (20, 20))]);
+    let p = |x, y| Point::new(Length::feet(x), Length::feet(y));
+    roof.walls = vec![Wall::new("top", p(0, 20), p(30, 20)), Wall::new("side", p(0, 0), p(0, 20))];
+    let made = check("inside corner", &plan(roof), &[]);
+    assert_eq!(made.closed.iter().filter(|c| c.name == TrimEnd::TurnedUp).map(|c| c.count).collect::<Vec<_>>(), [1]);
 }
 
 /// A plane over a rectangle in plan, in feet, whose foot and top lie at these heights.
