@@ -62,9 +62,9 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        Adjoining, AlongLine, BeadSize, Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JointMoves, JunctionTrim,
-        KickOut, KickOutPiece, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, Rake, Ridge, RowShelter,
-        SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
+        Adjoining, AlongLine, BeadSize, Coping, CurbBack, Eave, EndProposal, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JointMoves,
+        JunctionTrim, KickOut, KickOutPiece, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, ProposedEnd,
+        ProposedEnds, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
     };
 }
 

@@ -245,8 +245,8 @@ static void every_page_of_the_guide_gives_its_figures(void)
     /* Every calculation of the room that gives a section has a page. */
     CHECK(sw_calculation_names(names, sizeof names, NULL, NULL) == SW_OK);
     for (name = strtok(names, "\n"); name; name = strtok(NULL, "\n")) {
-        static const char *const parts[] = {"end-proposal", "kick-out",    "levels",     "line-order",    "rule-check",
-                                            "section-fit",  "water-path",  "whole-junction", "work-plan"};
+        static const char *const parts[] = {"end-proposal", "kick-out",   "levels",         "line-order", "rule-check",
+                                            "section-fit",  "water-path", "whole-junction", "work-plan"};
         size_t i, is_part = 0;
         if (strncmp(name, "junction.", 9) != 0) continue;
         for (i = 0; i < sizeof parts / sizeof *parts; i++) is_part |= strcmp(name + 9, parts[i]) == 0;

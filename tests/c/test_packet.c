@@ -239,6 +239,8 @@ static void each_bad_document_has_its_kind_and_its_path(void)
         {"\"y\": \"0'-0\\\"\"", "\"y\": \"0,5 m\"", SW_PARSE, "job.roof.planes[0].shape.plan.outer[0].y"},
         {"\"y\": \"0'-0\\\"\"", "\"y\": 0", SW_FORMAT, "job.roof.planes[0].shape.plan.outer[0].y"},
         {"\"pitch\": \"8:12\"", "\"pitch\": \"90 deg\"", SW_OUT_OF_RANGE, "job.roof.planes[0].shape.plan.pitch"},
+        /* What moving ends keep asks for more than the eave's fold. */
+        {"\"supplies\": {", "\"supplies\": {\"movement\": {\"engagement\": \"2 in\"},", SW_CONFLICT, "job.supplies.movement.clearance"},
     };
     size_t i;
     refused("", 0, SW_FORMAT, "job");

@@ -5,6 +5,7 @@ from copy import deepcopy
 from typing import Any
 
 import pytest
+from demo import DOCUMENT
 from seamwright import InputError, job
 from seamwright.pitch import Pitch
 from seamwright.units import Force, Length
@@ -131,3 +132,15 @@ def test_deep_nesting_is_an_ordinary_refusal() -> None:
     for inputs in (nested, {"run": nested}, itself):
         refusal = refused("spacing.spacing", inputs)
         assert (refusal.kind, refusal.allowed) == ("too large", "at most 128 levels")
+
+
+def test_a_job_refuses_rules_that_contradict_each_other() -> None:
+    document = deepcopy(DOCUMENT)
+    document["supplies"]["movement"] = {"engagement": "2 in"}
+    with pytest.raises(InputError) as caught:
+        job.Job.from_dict(document).compute()
+    rules = refused("job.job-rules", {"job": document})
+    faults, told = [caught.value, *caught.value.others], [rules, *rules.others]
+    # The same words, at the same places of the job.
+    assert [(f.kind, f"job.{f.path}", f.message) for f in faults] == [(f.kind, f.path, f.message) for f in told]
+    assert len(faults) > 1 and all("supplies.movement.engagement 50.8 mm" in f.message for f in faults)

@@ -19,7 +19,7 @@ def made(rise: int, past: int, wall: str, tab: str = "1 in") -> KickOutPiece:
 
 def turn(bend: Any, beyond: np.ndarray) -> Any:
     """The rotation about a bend line that takes what lies beyond it up, or down."""
-    ((a, b),) = [tuple(np.array([p[0].mm, p[1].mm, 0.0]) for p in line) for line in bend.lines]
+    ((a, b),) = [tuple(np.array([p[0].get("mm"), p[1].get("mm"), 0.0]) for p in line) for line in bend.lines]
     axis = (b - a) / np.linalg.norm(b - a)
     way = np.sign(np.cross(axis, beyond - a)[2]) * (1 if bend.direction == "up" else -1)
     angle = math.radians(way * bend.angle.degrees)
@@ -32,8 +32,8 @@ def turn(bend: Any, beyond: np.ndarray) -> Any:
 @pytest.mark.parametrize(("rise", "past"), [(0, 4), (3, 3), (4, 3), (8, 2), (12, 5), (18, 3)])
 def test_the_blank_folds_to_what_it_says(rise: int, past: int, wall: str) -> None:
     piece = made(rise, past, wall)
-    flat = {name: np.array([at[0].mm, at[1].mm, 0.0]) for name, at, _ in piece.corners}
-    space = {name: np.array([x.mm for x in at]) for name, _, at in piece.corners}
+    flat = {name: np.array([at[0].get("mm"), at[1].get("mm"), 0.0]) for name, at, _ in piece.corners}
+    space = {name: np.array([x.get("mm") for x in at]) for name, _, at in piece.corners}
     leg = turn(piece.blank.bends[0], flat["leg, upper end"])
     off = turn(piece.blank.bends[1], flat["outer end, top"])
     apron = turn(piece.blank.bends[2], flat["apron's edge, lower end"])
@@ -57,10 +57,10 @@ def test_the_blank_folds_to_what_it_says(rise: int, past: int, wall: str) -> Non
 def test_the_blank_is_one_simple_piece() -> None:
     for wall in ("left", "right"):
         blank = made(6, 3, wall).blank
-        polygon = shapely.Polygon([(x.mm, y.mm) for x, y in blank.points("0.1 mm")])
+        polygon = shapely.Polygon([(x.get("mm"), y.get("mm")) for x, y in blank.points("0.1 mm")])
         assert polygon.is_valid and polygon.exterior.is_ccw
         assert math.isclose(polygon.area, blank.area.get("mm2"), rel_tol=1e-9)
         # The tab fills its part of the notch; without it the blank is less by just that.
         tab = [n for n, _, _ in made(6, 3, wall).corners if n.startswith("tab")]
-        bare = shapely.Polygon([(x.mm, y.mm) for x, y in made(6, 3, wall, "0 in").blank.points("0.1 mm")])
+        bare = shapely.Polygon([(x.get("mm"), y.get("mm")) for x, y in made(6, 3, wall, "0 in").blank.points("0.1 mm")])
         assert len(tab) == 3 and polygon.covers(bare.buffer(-1e-6)) and polygon.area > bare.area

@@ -273,6 +273,12 @@ def test_the_order_counts_the_parts() -> None:
     for cap in p.end_caps:
         trim = p.trim(cap.mark)
         assert trim is not None and trim.name == cap.trim and cap.line in [run.line for run in trim.runs]
+    (kick_out,) = p.kick_outs
+    (bought,) = (line for line in p.order if line.item == "kick-out")
+    assert (bought.mark, bought.count) == (kick_out.mark, len(kick_out.lines)) == ("K1", 1)
+    of_line = p.junction(kick_out.lines[0])
+    assert of_line is not None and of_line.section.kick_out is not None and of_line.section.kick_out.turned == kick_out.piece.turned
+    assert {"trims/K1-kick-out.svg", "trims/K1-kick-out.dxf"} <= set(p.files())
     assert (count("clips"), count("fasteners")) == (clips, screws)
     assert {line.engineered is None for line in p.order if line.group in ("clips", "fasteners")} == {False}
     for of in p.clips:
@@ -426,7 +432,7 @@ def test_the_files_are_those_of_the_packet() -> None:
     order = list(csv.reader(io.StringIO(files["lists/order.csv"].decode(), newline="")))
     assert len(order) == len(p.order) + 1
     endings = Counter(name.rpartition(".")[2] for name in files)
-    assert (endings["html"], endings["dxf"], endings["json"], endings["csv"]) == (len(p.junctions), len(p.trims), 1, 2)
+    assert (endings["html"], endings["dxf"], endings["json"], endings["csv"]) == (len(p.junctions), len(p.trims) + len(p.kick_outs), 1, 2)
     for name, held in files.items():
         if name.endswith(".svg"):
             assert ElementTree.fromstring(held).tag.endswith("svg"), name

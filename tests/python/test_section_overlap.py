@@ -53,7 +53,7 @@ SPREADS = {
     "fold": (0.97, 1.0),
     "tongue": (1.0, 1.08),
 }
-FIXED = ("thickness", "clearance", "rule", "upstand", "under_panels", "panel_margin", "above_pan", "cricket", "minimum")
+FIXED = ("thickness", "clearance", "rule", "upstand", "under_panels", "panel_margin", "head_lap", "above_pan", "cricket", "minimum")
 
 
 def spread(value: Any, name: str, draw: random.Random) -> Any:

@@ -48,7 +48,7 @@ fn leg(solved: &Solved, side: Side, on: PanEndOn, angle: f64, (beyond, fold): (L
         let line = solved.lines.iter().find(|l| l.side == side && l.name == name);
         line.map(|l| l.from_line).ok_or_else(|| Error::new(ErrorKind::Missing, "no such line").value_of(name))
     };
-    Ok(PanEndSide { on, angle: Angle::degrees_from(angle)?, centre: place("pan centreline")?, edge: place("pan edge")?, beyond, fold })
+    Ok(PanEndSide { on, angle: Angle::degrees_from(angle)?, centre: place("pan centreline")?, edge: place("pan edge")?, beyond, fold, grows: None })
 }
 
 fn pan_end(name: &'static str, solved: &Solved, first: PanEndSide, second: PanEndSide) -> Result<Plan, Error> {

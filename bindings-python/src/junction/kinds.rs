@@ -60,8 +60,7 @@ kind! {
     /// >>> from seamwright.junction import Ridge
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> levels = {"seam_height": '1 3/4"'}
@@ -79,8 +78,7 @@ kind! {
     /// >>> from seamwright.junction import HighSide
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> hem = {"hooked": {"sheet": sheet, "height": "2 in", "fasteners_above_bend": '1 1/4"', "fasteners": row, "hem": '5/8"', "hem_gap": "0.165 in",
@@ -99,8 +97,7 @@ kind! {
     /// >>> from seamwright.junction import Hip
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> levels = {"seam_height": '1 3/4"'}
@@ -135,8 +132,7 @@ kind! {
     /// >>> from seamwright.junction import Headwall
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> levels = {"seam_height": '1 3/4"'}
@@ -175,8 +171,7 @@ kind! {
     /// >>> from seamwright.junction import PitchTransition
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> levels = {"seam_height": '1 3/4"'}
@@ -184,7 +179,7 @@ kind! {
     /// >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     /// >>> end |= {"flange": "12 in", "hold_back": '1 1/2"'}
     /// >>> detail = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "9 in",
-    /// ...     "top_edge": top_edge, "cleat": cleat, "head_lap": "1 in"}
+    /// ...     "top_edge": top_edge, "cleat": cleat}
     /// >>> lower, upper = {"pitch": "3:12", "levels": levels}, {"pitch": "8:12", "levels": levels}
     /// >>> transition = PitchTransition.from_dict({"lower": lower, "upper": upper, "detail": detail})
     /// >>> [format(end.end.allowance(), "in/16") for end in transition.compute().ends]
@@ -204,7 +199,7 @@ kind! {
     /// >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     /// >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
     /// >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under,
-    /// ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
+    /// ...     "clear_width": "6 in", "seam_cut_back": '1 1/4"',
     /// ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     /// >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
     /// >>> curb = CurbBack.from_dict({"roof": roof, "width": "36 in", "detail": detail})
@@ -234,8 +229,7 @@ kind! {
     /// >>> from seamwright.junction import Step
     /// >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> least = {"what": "upstand", "least": "8 in", "source": "common-practice"}
@@ -275,14 +269,13 @@ kind! {
     /// >>> from seamwright.junction import ExpansionAcross
     /// >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     /// >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    /// ...     "panel_margin": '1/2"'}
+    /// >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     /// >>> end = {"flange": "9 in", "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     /// >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
     /// >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
     /// ...     "fold": '1 3/4"'}
     /// >>> flashing = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
-    /// ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
+    /// ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in"}
     /// >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
     /// >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
     /// >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}

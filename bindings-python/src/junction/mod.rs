@@ -1,6 +1,7 @@
 //! The classes of `seamwright.junction`.
 
 mod adjoining;
+mod end_proposal;
 mod kick_out;
 mod kinds;
 mod levels;
@@ -11,6 +12,7 @@ mod water;
 mod work;
 
 pub(crate) use adjoining::Adjoining;
+pub(crate) use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
 pub(crate) use kick_out::{KickOut, KickOutPiece};
 pub(crate) use kinds::{
     Coping, CurbBack, Eave, ExpansionAcross, ExpansionAlong, Headwall, HighSide, Hip, PitchTransition, Rake, Ridge, Sidewall, Step, Valley,

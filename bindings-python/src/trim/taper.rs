@@ -57,6 +57,8 @@ part! {
     blank(made, here) -> FlatBlank = here.one("blank", &made.blank);
     /// The area of its metal.
     area(made) -> Area = Area(made.area);
+    /// Whether its near end is cut askew, as the lower end of a valley's pan: then a bend's station there is told square to the start edge.
+    near_is_cut(made) -> bool = made.near_is_cut;
     {
         /// A drawing of it with its running distances at both ends, as SVG text.
         fn svg(&self, name: Text, format: Given<LengthFormat>) -> PyResult<String> {

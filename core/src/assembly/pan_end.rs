@@ -4,6 +4,7 @@ use super::cautions::VALLEY_RUNS_OUT;
 use crate::error::{Error, ErrorKind, Faults};
 use crate::junction::{BeadSize, Side};
 use crate::num;
+use crate::panel::Growth;
 use crate::record::{Calculation, Caution, Recorder, Source, Step};
 use crate::units::{Angle, Length};
 
@@ -32,6 +33,7 @@ pub enum PanEndOn {
 /// use seamwright::units::{Angle, Length};
 /// let side = PanEndSide {
 ///     on: PanEndOn::Eave, angle: Angle::parse("135 deg")?, centre: Length::ZERO, edge: Length::inches(12), beyond: Length::inches(1), fold: Length::inches(1),
+///     grows: None,
 /// };
 /// assert!(side.edge > side.centre);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -53,6 +55,9 @@ pub struct PanEndSide {
     /// What is folded under there; 0 for a raw end.
     #[cfg_attr(feature = "serde", serde(default))]
     pub fold: Length,
+    /// How the pan's edge goes out farther down the line, of a pan that widens: `edge` is that at the line's lower end.
+    #[cfg_attr(feature = "serde", serde(default, skip_serializing_if = "Option::is_none"))]
+    pub grows: Option<Growth>,
 }
 
 /// The lower end of a valley's pan.
@@ -73,6 +78,7 @@ pub struct PanEndSide {
 /// // Eaves at 135 degrees from the valley: the edge of a 12 in leg runs on 12 in more than the centreline.
 /// let side = PanEndSide {
 ///     on: PanEndOn::Eave, angle: Angle::parse("135 deg")?, centre: Length::ZERO, edge: Length::inches(12), beyond: Length::ZERO, fold: Length::ZERO,
+///     grows: None,
 /// };
 /// let bead = BeadSize { width: practice::VALLEY_END_BEAD, depth: practice::VALLEY_END_BEAD };
 /// let cut = PanEnd { first: side, second: side, beads: practice::VALLEY_END_BEADS, bead }.compute()?;
@@ -157,16 +163,29 @@ impl PanEndSide {
             faults.add(fault.accepts(format!("more than {}", self.centre)));
         }
         faults.keep(self.fold.not_negative(&format!("{path}.fold")));
+        if let Some(grows) = self.grows {
+            faults.keep(grows.check().map_err(|e| e.under(&format!("{path}.grows"))));
+        }
+    }
+
+    /// Where the cut meets the pan's edge: down from the end of the line, and out from the line. An edge that goes on outward beyond the end of the line meets it
+    /// farther down and farther out.
+    pub(crate) fn corner(&self) -> Result<(Length, Length), Error> {
+        let lean = self.grows.map_or(0.0, |g| g.by.mm() / g.over.mm());
+        let cot = num::cos_deg(self.angle.degrees()) / num::sin_deg(self.angle.degrees());
+        let at_edge = Length::from_mm(down(self.angle, self.edge, (self.beyond + self.fold).length()?)?.mm() / (1.0 + lean * cot))?;
+        Ok((at_edge, Length::from_mm(self.edge.mm() + lean * at_edge.mm())?))
     }
 
     fn leg(&self) -> Result<PanEndLeg, Error> {
         let past = (self.beyond + self.fold).length()?;
-        let cut = Length::from_mm((self.edge - self.centre).length()?.mm() / num::sin_deg(self.angle.degrees()))?;
+        let (at_edge, edge) = self.corner()?;
+        let cut = Length::from_mm((edge - self.centre).length()?.mm() / num::sin_deg(self.angle.degrees()))?;
         Ok(PanEndLeg {
             on: self.on,
             angle: self.angle,
             at_centre: down(self.angle, self.centre, past)?,
-            at_edge: down(self.angle, self.edge, past)?,
+            at_edge,
             cut,
             fold: self.fold,
             fold_along: down(self.angle, Length::ZERO, self.fold)?,
@@ -222,7 +241,13 @@ impl Calculation for PanEnd {
                     .source(Source::geometry())
             });
             r.step(|| {
-                let step = Step::new(format!("the same at the edge of {name}")).formula("(beyond + fold) / sin(angle) - edge cot(angle)");
+                let step = Step::new(format!("the same at the edge of {name}"));
+                let step = match side.grows {
+                    None => step.formula("(beyond + fold) / sin(angle) - edge cot(angle)"),
+                    Some(g) => {
+                        step.formula("((beyond + fold) / sin(angle) - edge cot(angle)) / (1 + by / over cot(angle))").with("by", g.by).with("over", g.over)
+                    }
+                };
                 step.with("edge", side.edge).gives(leg.at_edge).source(Source::geometry())
             });
         }

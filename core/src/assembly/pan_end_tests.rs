@@ -1,13 +1,14 @@
 use super::{PanEnd, PanEndOn, PanEndSide};
 use crate::junction::{BeadSize, Side};
 use crate::num;
+use crate::panel::Growth;
 use crate::record::Calculation;
 use crate::units::{Angle, Length};
 use proptest::prelude::*;
 
 fn side(on: PanEndOn, angle: f64, edge: f64, beyond: f64, fold: f64) -> PanEndSide {
     let mm = |v: f64| Length::from_mm(v).unwrap();
-    PanEndSide { on, angle: Angle::degrees_from(angle).unwrap(), centre: mm(1.0), edge: mm(edge), beyond: mm(beyond), fold: mm(fold) }
+    PanEndSide { on, angle: Angle::degrees_from(angle).unwrap(), centre: mm(1.0), edge: mm(edge), beyond: mm(beyond), fold: mm(fold), grows: None }
 }
 
 fn end(first: PanEndSide, second: PanEndSide) -> PanEnd {
@@ -67,4 +68,21 @@ proptest! {
         let (out, _) = end(asked, asked).explain().unwrap();
         prop_assert_eq!(out, cut);
     }
+}
+
+/// An edge that goes out by 1 in in 8 ft on its way down, beyond the end of the line as well: it meets its cut where both lines say so.
+#[test]
+fn an_edge_that_leans_meets_its_cut_farther_down() {
+    let growth = Growth { by: Length::inches(1), over: Length::feet(8) };
+    let straight = side(PanEndOn::Eave, 130.0, 305.8, 30.0, 25.4);
+    let leaning = PanEndSide { grows: Some(growth), ..straight };
+    let (a, b) = (end(straight, straight).compute().unwrap().first, end(leaning, leaning).compute().unwrap().first);
+    // Down d the edge lies 305.8 + d / 96 out, and the cut 55.4 / sin 130 - out cot 130 down.
+    let (sine, cot) = (num::sin_deg(130.0), num::cos_deg(130.0) / num::sin_deg(130.0));
+    let down = (55.4 / sine - 305.8 * cot) / (1.0 + cot / 96.0);
+    let out = 305.8 + down / 96.0;
+    assert!((b.at_edge.mm() - down).abs() < 1e-9 && (down - (55.4 / sine - out * cot)).abs() < 1e-9);
+    assert!((b.cut.mm() - (out - 1.0) / sine).abs() < 1e-9 && b.at_centre == a.at_centre && b.at_edge > a.at_edge);
+    let bad = PanEndSide { grows: Some(Growth { by: Length::inches(1), over: Length::ZERO }), ..straight };
+    assert_eq!(end(straight, bad).compute().unwrap_err().path(), "second.grows.over");
 }

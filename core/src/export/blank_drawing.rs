@@ -75,7 +75,8 @@ impl<'a> BlankDrawing<'a> {
         let stations = Stations {
             near: taper.bends.iter().map(|b| b.near_station).collect(),
             far: taper.bends.iter().map(|b| b.far_station).collect(),
-            girths: (taper.near.girth(), taper.far.girth()),
+            // On an end that is cut askew distances run square to the start edge, and to the other edge's own foot.
+            girths: (taper.legs.last().filter(|_| taper.near_is_cut).map_or(taper.near.girth(), |l| l.end.from.x), taper.far.girth()),
         };
         BlankDrawing { stations: Some(stations), ..BlankDrawing::new(name, &taper.blank, format) }
     }

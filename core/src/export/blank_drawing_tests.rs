@@ -1,8 +1,8 @@
 use super::*;
 use crate::record::Calculation;
 use crate::trim::{
-    BendRule, BlankEnd, BlankPlan, Direction, EndCut, Face, FlatBlank, HeldLine, MitreCorner, MitredEnd, NeutralFactor, Notch, NotchShape, Part, Placement,
-    PlannedBlank, Point, Profile, SheetSurface, Tab, Taper,
+    BendRule, BlankEnd, BlankPlan, Direction, EndCut, Face, FlatBlank, HeldLine, MitreCorner, MitredEnd, NearCut, NeutralFactor, Notch, NotchShape, Part,
+    Placement, PlannedBlank, Point, Profile, SheetSurface, Tab, Taper,
 };
 use crate::units::{Angle, BendAngle, Length, LengthFormat};
 
@@ -107,6 +107,35 @@ fn a_tapered_blank_says_its_stations_at_both_ends() {
     for girth in [taper.near.girth(), taper.far.girth()] {
         assert!(svg.contains(&format.string(girth).unwrap()), "{girth}");
     }
+}
+
+/// A flange of 100 mm and a face that grows from 80 mm to 140 mm over 2 m, the near end cut at 120 degrees on both sides of the bend: the flange's edge begins 100 cot 60 mm lower than the bend, but
+/// for the bend's own width.
+#[test]
+fn a_cut_end_says_where_its_lines_begin() {
+    let taper = Taper {
+        near: angle(80.0),
+        far: angle(140.0),
+        length: mm(2000.0),
+        rule: rule(),
+        held: HeldLine::Bend(Part::Body(0)),
+        offset: Point::ORIGIN,
+        tolerance: mm(0.01),
+    };
+    let cut = NearCut { at: mm(60.0), angle: Angle::parse("120 deg").unwrap() };
+    let made = taper.compute().unwrap().with_near_cut(Part::Body(0), mm(2000.0), [cut; 2]).unwrap();
+    let format = LengthFormat::parse("mm.1").unwrap();
+    let svg = BlankDrawing::of_taper("cut", &made, format).svg().unwrap();
+    for x in [made.bends[0].line.from.x, made.legs[1].end.from.x] {
+        assert!(svg.contains(&format.string(x).unwrap()), "{x}");
+    }
+    assert!(made.near_is_cut && made.area < taper.compute().unwrap().area);
+    // The bend is cut 60 mm up, the edges so much lower.
+    let up = |line: &crate::trim::BlankLine| (line.to.y - line.from.y).length().unwrap().mm();
+    assert!((made.bends[0].line.length().unwrap().mm() - 1940.0).abs() < 1e-6);
+    assert!((up(&made.legs[0].start) - up(&made.legs[0].end) - 100.0 / 3.0_f64.sqrt()).abs() < 3.0);
+    let e = taper.compute().unwrap().with_near_cut(Part::Body(0), mm(50.0), [cut; 2]).unwrap_err();
+    assert_eq!((e.path(), e.cure().is_some()), ("least_piece", true));
 }
 
 #[test]

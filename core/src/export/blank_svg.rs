@@ -112,9 +112,9 @@ fn fill_parts(drawing: &BlankDrawing<'_>, paper: &Paper<'_>) -> Result<Vec<Vec<(
     Ok(parts)
 }
 
-/// Whether a line runs across the sheet rather than along it: then it is named beside it.
-fn runs_across(line: &BlankLine) -> bool {
-    line.from.to(line.to).is_ok_and(|(x, y)| x.abs() >= y.abs() * 0.5)
+/// Whether a line is named beside it, and not over the figure: it runs across the sheet rather than along it, or goes on where another ends, away from the upper end.
+fn is_named_beside(line: &BlankLine) -> bool {
+    line.from.to(line.to).is_ok_and(|(x, y)| x.abs() >= y.abs() * 0.5 || y < 0.0)
 }
 
 /// A label over or under the figure, on its line.
@@ -136,7 +136,7 @@ fn marks(drawing: &BlankDrawing<'_>, paper: &Paper<'_>) -> Result<(Vec<Mark>, Ve
     let ends = |line: Option<&BlankLine>, far: bool| line.map(|l| if far { l.to } else { l.from });
     let stations = drawing.stations.as_ref();
     for (i, bend) in drawing.blank.bends.iter().enumerate() {
-        if let Some(p) = ends(bend.lines.last().filter(|l| !runs_across(l)), true) {
+        if let Some(p) = ends(bend.lines.last().filter(|l| !is_named_beside(l)), true) {
             let (x, y) = paper.at(p)?;
             let mut text = bend_text(bend);
             if let Some(s) = stations.filter(|s| s.near != s.far)
@@ -228,7 +228,7 @@ pub(super) fn svg(drawing: &BlankDrawing<'_>) -> Result<String, Error> {
     chords.extend(below.iter().map(|m| ((m.x, -m.y), (m.x, -m.y - reach))));
     let mut wanted = Vec::with_capacity(shown);
     for bend in &blank.bends {
-        let Some(line) = bend.lines.first().filter(|l| runs_across(l)) else { continue };
+        let Some(line) = bend.lines.first().filter(|l| is_named_beside(l)) else { continue };
         let ((ax, ay), (bx, by)) = (at_origin.at(line.from)?, at_origin.at(line.to)?);
         let (text, aside) = (bend_text(bend), if bx > ax { (ay - by, ax - bx) } else { (by - ay, bx - ax) });
         let anchor = ((ax + bx) / 2.0, -(ay + by) / 2.0);

@@ -7,7 +7,7 @@ use crate::junction::{
     BeadSize, Bending, Bites, ContinuousCleat, Coping, CopingDetail, CopingHold, CopingLap, CopingSide, Counterflashing, CricketRule, CurbBack, CurbBackDetail,
     DeckFlange, DripEdge, DripFace, DripHem, Eave, EaveDetail, EaveFront, EavePanel, ExpansionAcross, ExpansionAcrossDetail, ExpansionAlong,
     ExpansionAlongDetail, FastenerRow, FixedLine, FlangeLies, GutterOpening, Headwall, HeadwallDetail, HighSide, HighSideDetail, Hip, HipDetail, HookStrip,
-    JointSide, KickOutDetail, LeastRule, Levels, OffsetCleat, PackingReach, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition,
+    JointSide, KickOutDetail, LeastBySlope, LeastRule, Levels, OffsetCleat, PackingReach, PanelEdge, PanelSide, Pipe, PipeBase, PipeShape, PitchTransition,
     PitchTransitionDetail, Rake, RakeDetail, RakeInnerEdge, RakeStand, RakeZ, Ridge, RidgeDetail, RidgeVent, RoofSide, Sidewall, SidewallDetail,
     SidewallFlange, SidewallFoot, SlottedScrews, Solved, SplashRib, Step, StepDetail, StepLower, StepUpper, TopClosure, TopEdge, TopEnd, TrimSheet, UpperEdge,
     Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, ValleyWidening, WallCover, WallHand, WallLeg, WideningPan,
@@ -112,7 +112,7 @@ fn top_end(flange: &str, hold_back: &str) -> Result<TopEnd, Error> {
             top_flange: inch("1 1/8")?,
             tape_width: inch("7/8")?,
             tape_beneath: inch("1/16")?,
-            panel_margin: inch("1/2")?,
+            panel_margin: LeastRule::PANEL_MARGIN,
         },
         bites: Bites::Structure,
         screws: row(),
@@ -294,7 +294,7 @@ fn valley(name: &'static str, on_cleats: bool) -> Result<Sample, Error> {
 fn valley_detail(hook: ValleyHook, leg: Length) -> Result<ValleyDetail, Error> {
     // A pan without a hole is held by its hems.
     let edge_cleats = matches!(hook, ValleyHook::ReceiverFold { .. }).then_some(FastenerRow::UFGS_CLEATS);
-    let side = ValleySide { leg, least_leg: LeastRule::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
+    let side = ValleySide { leg, least_leg: LeastBySlope::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: inch("2")? };
     Ok(ValleyDetail {
         sheet: SHEET,
         bed: inch("1/8")?,
@@ -388,9 +388,9 @@ fn curb_back(name: &'static str, on_cleat: bool) -> Result<Sample, Error> {
         under_panels: LeastRule::UFGS_UNDER_COVERING,
         least_beyond: LeastRule::BEYOND_HOOK,
         clear_width: inch("6")?,
-        least_clear_width: inch("6")?,
+        least_clear_width: LeastRule::CLEAR_BEHIND_CURB,
         seam_cut_back: inch("1 1/4")?,
-        least_to_seams: inch("7")?,
+        least_to_seams: LeastRule::SEAMS_FROM_CURB,
         hook,
         cricket: CricketRule::IRC,
     };
@@ -504,7 +504,7 @@ fn expansion_across() -> Result<Sample, Error> {
         top_edge: TopEdge { hem: Length::ZERO, screws_below: inch("1")?, screws: row() },
         cleat: OffsetCleat { width: inch("5")?, tongue: inch("2")?, gap: inch("1/2")?, fold: inch("1 3/4")?, ..offset_cleat()? },
         front_below_top: inch("8")?,
-        head_lap: inch("2")?,
+        head_lap: LeastRule::HEAD_LAP,
     };
     let joint = ExpansionAcross {
         roof: side,
@@ -564,7 +564,7 @@ fn transition(
         top_edge: TopEdge { hem: Length::ZERO, screws_below: inch("1")?, screws: row() },
         cleat: OffsetCleat { gap: Length::ZERO, ..offset_cleat()? },
         front_below_top: jp::CLEAT_FRONT_BELOW_TOP,
-        head_lap: inch("1")?,
+        head_lap: LeastRule::HEAD_LAP,
     };
     let input = PitchTransition { lower: roof(lower)?, upper: roof(upper)?, detail };
     sample(name, "junction.pitch-transition", &input, plane(rise(lower)?)?, Other::Plane(plane(rise(upper)?)?))

@@ -37,6 +37,7 @@ const PANELS: &str = "#dbe7f0";
 /// let solved = Solved { lines: lines.collect(), ..Solved::default() };
 /// let leg = PanEndSide {
 ///     on: PanEndOn::Eave, angle: Angle::parse("131.8 deg")?, centre: Length::ZERO, edge: Length::inches(12), beyond: Length::inches(2), fold: Length::inches(1),
+///     grows: None,
 /// };
 /// let bead = BeadSize { width: Length::parse("1/4\"")?, depth: Length::parse("1/4\"")? };
 /// let cut = PanEnd { first: leg, second: leg, beads: 2, bead }.compute()?;

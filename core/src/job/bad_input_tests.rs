@@ -126,7 +126,7 @@ fn fields_are_refused_by_their_path() {
     assert_eq!((e.kind(), e.path(), e.value()), (Unknown, "panel.colour", Some("colour")));
     assert!(e.allowed().unwrap().contains("coverage"), "{e}");
     for (object, field) in
-        [("panel", "seam_height"), ("roof.planes[3].shape.plan", "pitch"), ("junctions.kinds[7].steep-to-shallow.end.closure", "panel_margin")]
+        [("panel", "seam_height"), ("roof.planes[3].shape.plan", "pitch"), ("junctions.kinds[7].steep-to-shallow.end.closure", "tape_beneath")]
     {
         let mut json = demo_json();
         at(&mut json, object).as_object_mut().unwrap().remove(field);
@@ -187,14 +187,14 @@ fn what_cannot_be_built_says_by_how_much() {
     use ErrorKind::{Conflict, Impossible, OutOfRange, Unknown};
     let laps = "supplies.trims.laps[0].trim";
     check(vec![
-        ("junctions.kinds[2].ridge.first.hold_back", json!("6 in"), Impossible, "junctions.kinds[2].ridge.first.hold_back", "152.4 mm", "more room"),
+        ("junctions.kinds[2].ridge.first.hold_back", json!("6 in"), Impossible, "junctions.kinds[2].ridge.first.hold_back", "152.4 mm", "12.7 mm or more"),
         (
             "junctions.kinds[7].steep-to-shallow.end.hold_back",
             json!("6 in"),
             Impossible,
             "junctions.kinds[7].steep-to-shallow.end.hold_back",
             "152.4 mm",
-            "more room",
+            "12.7 mm or more",
         ),
         ("layout.limit.length", json!("12 ft"), Impossible, "planes.main south.strips[0].runs[0]", "7094.5375 mm", "at most 3657.6 mm"),
         ("layout.limit.length", json!("0 ft"), OutOfRange, "layout.limit.length", "0 mm", "more than 0 mm"),

@@ -2,7 +2,7 @@
 
 use super::built_up::built_up;
 use super::cautions;
-use super::choices::{Chosen, Detail};
+use super::choices::Chosen;
 use super::copings::{CopingItem, Copings};
 use super::end_caps::Ends;
 use super::input::{Job, Paperwork};
@@ -26,7 +26,7 @@ use super::water;
 use super::wire::Wiring;
 use crate::assembly::{LineAssembly, PlanePanels, RoofCorners, SideSeal};
 use crate::error::{Error, ErrorKind, Faults};
-use crate::junction::{AlongLine, SectionWork, Side, Solved};
+use crate::junction::{AlongLine, JointMoves, SectionWork, Side, Solved};
 use crate::layout::{EdgeUse, PanelBreak};
 use crate::panel::{Hold, PanelEnd};
 use crate::pitch::SlopeRule;
@@ -91,9 +91,11 @@ impl Job {
         let chosen: Vec<Option<Chosen<'_>>> = roof.lines().iter().map(|l| self.junctions.of(l)).collect();
         let drawn = Sections { job: self, roof: &roof, built_up: built_up(&roof, &chosen)? };
         let mut scheduled = Scheduled::new(self);
-        let mut solved = self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled)?;
+        let rules = self.hold_rules(&chosen);
+        let mut solved = with_rules(self.across(r, teller, &roof, &drawn, &chosen, &mut scheduled), &rules)?;
         let planes = self.panels(r, teller, &roof, &solved)?;
-        self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled)?;
+        let along = with_rules(self.beside(r, &roof, &drawn, &chosen, &planes, &mut solved, &mut scheduled), &rules)?;
+        rules?;
         let copings = self.copings(r, &roof, &solved, &mut scheduled)?;
         let sections = solved.iter().flatten().chain(copings.items.iter().map(|c| &c.section));
         let trims = sections.flat_map(|s| &s.trims).map(|t| t.name.as_ref()).collect();
@@ -102,14 +104,10 @@ impl Job {
         let panels = planes.iter().map(|p| PlanePanels::new(&p.name, &p.layout, &p.laid)).collect::<Result<Vec<_>, _>>()?;
         let wiring = Wiring::new(self, &roof, &planes, &panels)?;
         let heat = self.heat(r, &wiring, &solved)?;
-        let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat))?;
+        let moves = joints::moves(r, &drawn, &chosen, (&planes, &heat), along)?;
         let mut corners = r.part(|| "corners".into(), |r| wiring.corners(r, &moves, &solved))?;
         let foot = Foot { job: self, roof: &roof, solved: &solved };
-        let seal = |line: &Line| match self.junctions.of(line)?.detail {
-            Detail::Valley(d) => Some(d.end),
-            _ => None,
-        };
-        let pan_ends = foot.ends(r, seal, &mut corners)?;
+        let pan_ends = foot.ends(r, &mut corners)?;
         let mut junctions = self.lines(r, teller, &roof, &drawn, &chosen, solved, &wiring, (&corners, &pan_ends))?;
         let clips = self.clips(r, teller, &wiring)?;
         for junction in &mut junctions {
@@ -136,6 +134,7 @@ impl Job {
         let metals_met = metals_meet::of(r, self, &roof, &junctions, &trims)?;
         let underlayment = underlay::plan(r, self, &roof, &junctions)?;
         let kick_outs = kick_outs::items(self, &junctions)?;
+        let misses = kick_outs::misses_gutter(r, &roof, &junctions, &corners)?;
         let bought = Bought {
             job: self,
             planes: &planes,
@@ -196,6 +195,7 @@ impl Job {
         for pipe in &pipes {
             all.extend(pipe.made.section.cautions.iter().map(|c| c.clone().under(&format!("pipes.{}", pipe.name))));
         }
+        all.extend(misses);
         all.extend(corners.cautions.iter().map(|c| c.clone().under("corners")));
         all.extend(ends.cautions);
         for trim in &trims {
@@ -274,7 +274,7 @@ impl Job {
         Ok(out)
     }
 
-    /// The sections of the lines along the seams, once the panels are laid.
+    /// The sections of the lines along the seams, once the panels are laid; and what moves at the expansion joints among them.
     #[allow(clippy::too_many_arguments, reason = "what the first half of the work gave")]
     fn beside<R: Recorder>(
         &self,
@@ -285,15 +285,19 @@ impl Job {
         planes: &[PlaneLay],
         solved: &mut [Option<Solved>],
         scheduled: &mut Scheduled,
-    ) -> Result<(), Error> {
-        let mut faults = ByLine::default();
-        for ((line, chosen), slot) in roof.lines().iter().zip(chosen).zip(solved) {
+    ) -> Result<Vec<(usize, JointMoves)>, Error> {
+        let (mut faults, mut out) = (ByLine::default(), Vec::new());
+        for (number, ((line, chosen), slot)) in roof.lines().iter().zip(chosen).zip(solved).enumerate() {
             if let (Some(chosen), true) = (chosen, along_the_seams(line.kind)) {
                 let found = r.part(|| format!("section of {}", line.name), |r| sections.beside(r, line, chosen, planes));
-                *slot = faults.keep(line, found).map(|s| scheduled.apply(self, line, s));
+                if let Some((section, moves)) = faults.keep(line, found) {
+                    *slot = Some(scheduled.apply(self, line, section));
+                    out.extend(moves.map(|moves| (number, moves)));
+                }
             }
         }
-        faults.check()
+        faults.check()?;
+        Ok(out)
     }
 
     fn panels<R: Recorder>(&self, r: &mut R, teller: &mut Teller<'_>, roof: &Roof, solved: &[Option<Solved>]) -> Result<Vec<PlaneLay>, Error> {
@@ -318,7 +322,8 @@ impl Job {
                 return Ok(None);
             };
             let side = if order(line).first == plane { Side::First } else { Side::Second };
-            breaks_panels(self, valley, (side, line), ends, (other.kind, far))
+            let grows = self.valley_end(line)?.and_then(|(_, grows)| grows);
+            breaks_panels(self, (valley, grows), (side, line), ends, (other.kind, far))
         };
         let mut out = Vec::with_capacity(roof.planes().len());
         let mut faults = Faults::default();
@@ -414,7 +419,10 @@ impl Job {
                 let trim = junction.section.trims.get(run.trim).ok_or_else(|| Error::new(ErrorKind::Internal, "a trim of the section is missing"))?;
                 let lower = run.lower.as_ref().and_then(|_| junction.section.lower_trims.get(run.trim));
                 let pieces = match lower {
-                    Some(lower) => Pieces::Tapered(run.length.run, Box::new(WantedTaper::new(trim, lower, &run.length, starts_low(roof, junction.line))?)),
+                    Some(lower) => {
+                        let end = junction.pan_end.as_ref().filter(|_| !trim.is_holder());
+                        Pieces::Tapered(run.length.run, Box::new(WantedTaper::new((trim, lower), &run.length, starts_low(roof, junction.line), end)?))
+                    }
                     None => Pieces::Lapped(run.length.run),
                 };
                 wanted.push(Wanted { line: Some(junction.line), name: &junction.name, path: &junction.detail, trim, pieces });
@@ -437,6 +445,19 @@ impl Job {
         let items = trims::items(self, &wanted, r)?;
         teller.tell(Stage::Trims, items.len(), items.len())?;
         Ok(items)
+    }
+}
+
+/// What the sections refuse, with the contradictions among the rules that they keep.
+fn with_rules<T>(found: Result<T, Error>, rules: &Result<(), Error>) -> Result<T, Error> {
+    let mut faults = Faults::default();
+    match (found, rules) {
+        (Err(e), Err(also)) if e.kind() != ErrorKind::Cancelled => {
+            faults.add(e.clone());
+            faults.add(also.clone());
+            faults.check().and(Err(e))
+        }
+        (found, _) => found,
     }
 }
 

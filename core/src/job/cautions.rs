@@ -48,5 +48,13 @@ pub const CAP_WITHOUT_TRIM: CautionCode = CautionCode {
     text: "nothing lies over the {end} of {line}, and no trim of it is known: what closes it there is not ordered",
 };
 
+/// A kick-out that throws past the gutter, or short of it.
+pub const KICK_OUT_MISSES_GUTTER: CautionCode = CautionCode {
+    number: 8008,
+    name: "kick-out-misses-gutter",
+    text: "the kick-out's outer end stands {out} past the line of {eave}, whose gutter lies open from {back} to {front}: another past_eave brings it over the gutter",
+};
+
 /// Every caution of this room.
-pub const ALL: &[CautionCode] = &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS, RECEIVERS_LAP, CAP_WITHOUT_TRIM];
+pub const ALL: &[CautionCode] =
+    &[LINE_UNKNOWN, MOVEMENT_UNCHECKED, SLOPE_OF_PANEL_UNKNOWN, JOINT_EDGE_SHEET, CAP_PARTS, RECEIVERS_LAP, CAP_WITHOUT_TRIM, KICK_OUT_MISSES_GUTTER];

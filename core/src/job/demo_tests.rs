@@ -196,6 +196,17 @@ fn trims_are_lines_with_their_corners_in_lapped_pieces() {
     let item = &packet.kick_outs[0];
     let at_corner = packet.corners.corners.iter().flat_map(|c| &c.lines).filter(|l| l.closed == TrimEnd::KickOut).map(|l| l.name.clone());
     assert_eq!(item.lines, at_corner.collect::<Vec<_>>());
+    // 1 1/2 in of overhang, the gap, and 3 in past the panels' ends lie within the gutter's 5 in; 4 in do not.
+    let said = |p: &Packet| p.cautions.iter().filter(|c| c.code() == KICK_OUT_MISSES_GUTTER).map(|c| c.subject().to_owned()).collect::<Vec<_>>();
+    assert!(said(packet).is_empty());
+    let mut far = demo_json();
+    for kind in far["junctions"]["kinds"].as_array_mut().unwrap() {
+        if let Some(kick_out) = kind.pointer_mut("/sidewall/foot/dies-into-wall/kick_out") {
+            kick_out["past_eave"] = json!("4 in");
+        }
+    }
+    let far = work(&far).unwrap();
+    assert_eq!(said(&far), [format!("lines.{}", item.lines[0])]);
     assert_eq!((bought.iter().map(|l| l.count).sum::<u64>(), packet.summary.sticks), (sticks, sticks));
     assert_eq!(sum(bought.iter().filter_map(|l| l.net)), sum(packet.trims.iter().map(|t| t.total().unwrap())));
 }

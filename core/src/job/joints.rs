@@ -105,25 +105,23 @@ fn across<R: Recorder>(
     ExpansionAcross { roof, to_fixed, below_to_fixed, range: t.range(&drawn.job.metals.panel), detail: detail.clone() }.moves(r)
 }
 
-/// What moves at every expansion joint, by its line, against the room that its detail has for it.
+/// What moves at every expansion joint, by its line, against the room that its detail has for it: to those along the panels, which their sections have told, those across.
 pub(super) fn moves<R: Recorder>(
     r: &mut R,
     drawn: &Sections<'_>,
     chosen: &[Option<Chosen<'_>>],
     laid: (&[PlaneLay], &[PlaneHeat]),
+    along: Vec<(usize, JointMoves)>,
 ) -> Result<Vec<(usize, JointMoves)>, Error> {
-    let mut out = Vec::new();
+    let mut out = along;
     let mut faults = Faults::default();
     for (number, (line, chosen)) in drawn.roof.lines().iter().zip(chosen).enumerate() {
-        let Some(chosen) = chosen else { continue };
-        let found = match chosen.detail {
-            Detail::ExpansionAlong(d) => drawn.along(line, d, laid.0, chosen).and_then(|joint| joint.moves(&mut crate::record::Off)),
-            Detail::ExpansionAcross(d) => r.part(|| format!("movement at {}", line.name), |r| across(r, drawn, (number, line), d, laid)),
-            _ => continue,
-        };
+        let Some((chosen, Detail::ExpansionAcross(d))) = chosen.as_ref().map(|c| (c, c.detail)) else { continue };
+        let found = r.part(|| format!("movement at {}", line.name), |r| across(r, drawn, (number, line), d, laid));
         let found = found.map_err(|e| placed(e, line, chosen).about(&line.name));
         out.extend(faults.keep(found).map(|moves| (number, moves)));
     }
     faults.check()?;
+    out.sort_unstable_by_key(|(number, _)| *number);
     Ok(out)
 }

@@ -157,8 +157,9 @@ fn a_mirrored_roof_orders_the_same_lengths_and_trims() {
     assert_eq!(runs(&packet), runs(was));
     let swapped: Vec<String> = {
         let swap = |l: String| {
-            let l = l.replace("left hand", "other hand").replace("right hand", "left hand").replace("other hand", "right hand");
-            let l = l.replace("opposite hand", "other hand").replace("as drawn", "opposite hand").replace("other hand", "as drawn");
+            let exchanged = |l: String, a: &str, b: &str| l.replace(a, "\u{0}").replace(b, a).replace('\u{0}', b);
+            let hands = [("left hand", "right hand"), ("opposite hand", "as drawn"), ("wall on the left", "wall on the right")];
+            let l = hands.iter().fold(l, |l, (a, b)| exchanged(l, a, b));
             // The tabs of a closure change places with its hand.
             let Some((head, rest)) = l.split_once("tabs bent ") else { return l };
             let (tabs, tail) = rest.split_once(" deg").unwrap();

@@ -67,6 +67,8 @@ mod list_tests;
 #[cfg(test)]
 mod mutation_tests;
 #[cfg(test)]
+mod rules_tests;
+#[cfg(test)]
 mod schedule_tests;
 #[cfg(test)]
 mod small_tests;
@@ -79,7 +81,10 @@ mod water_tests;
 
 #[cfg(feature = "serde")]
 pub use by_name::{CALCULATIONS, LONGEST_INPUT, NamedCalculation, compute_all_json, compute_json, explain_json, named, names};
-pub use cautions::{ALL as CAUTIONS, CAP_PARTS, CAP_WITHOUT_TRIM, JOINT_EDGE_SHEET, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP, SLOPE_OF_PANEL_UNKNOWN};
+pub use cautions::{
+    ALL as CAUTIONS, CAP_PARTS, CAP_WITHOUT_TRIM, JOINT_EDGE_SHEET, KICK_OUT_MISSES_GUTTER, LINE_UNKNOWN, MOVEMENT_UNCHECKED, RECEIVERS_LAP,
+    SLOPE_OF_PANEL_UNKNOWN,
+};
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
 pub use end_caps::{CapHand, EndCap};

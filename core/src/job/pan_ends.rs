@@ -1,16 +1,17 @@
 //! What the pans of valleys come to at their lower ends, from the roof's lines there and the sections of its eaves; and where a pan that runs out on a plane
 //! breaks that plane's panels.
 
+use super::choices::Detail;
 use super::input::Job;
 use super::lay::PlaneLay;
 use super::sections::order;
 use super::trims::starts_low;
 use crate::assembly::{BeadAlong, BeadRun, LineEnd, PanEnd, PanEndCut, PanEndOn, PanEndSide, RoofCorners};
 use crate::error::{Error, ErrorKind};
-use crate::junction::{Side, Solved, ValleyEndSeal};
+use crate::junction::{Side, Solved, ValleyEndSeal, ValleyWidening};
 use crate::layout::PanelBreak;
 use crate::num;
-use crate::panel::{PanelEnd, Reach};
+use crate::panel::{Growth, PanelEnd, Reach};
 use crate::record::{Calculation, Recorder};
 use crate::roof::{self, Line, LineKind, Roof};
 use crate::units::{Angle, Length};
@@ -53,9 +54,9 @@ const fn level_away(starts_low: bool) -> (f64, f64) {
 }
 
 /// The end of a leg that runs out over the panels below it, cut level.
-fn over_the_roof(job: &Job, up: (f64, f64), starts_low: bool, (centre, edge): (Length, Length)) -> Result<PanEndSide, Error> {
+fn over_the_roof(job: &Job, up: (f64, f64), starts_low: bool, (centre, edge): (Length, Length), grows: Option<Growth>) -> Result<PanEndSide, Error> {
     let beyond = job.supplies.trims.corners.of(LineKind::Valley);
-    Ok(PanEndSide { on: PanEndOn::Roof, angle: between(up, level_away(starts_low))?, centre, edge, beyond, fold: Length::ZERO })
+    Ok(PanEndSide { on: PanEndOn::Roof, angle: between(up, level_away(starts_low))?, centre, edge, beyond, fold: Length::ZERO, grows })
 }
 
 /// Where the pan of a valley breaks the panels of a plane that goes on below it: level with the valley's lower end, from there to as far out as the pan reaches. The pieces below
@@ -64,7 +65,7 @@ fn over_the_roof(job: &Job, up: (f64, f64), starts_low: bool, (centre, edge): (L
 /// `low` and `high` are the valley's ends in the plane, `beside` what the plane ends against from its lower one on, with the far end of that.
 pub(super) fn breaks_panels(
     job: &Job,
-    valley: &Solved,
+    (valley, grows): (&Solved, Option<Growth>),
     (side, line): (Side, &Line),
     (low, high, starts_low): (roof::Point, roof::Point, bool),
     (beside, far): (LineKind, roof::Point),
@@ -74,7 +75,7 @@ pub(super) fn breaks_panels(
     }
     let Some(pan) = pan_at_foot(valley, side) else { return Ok(None) };
     let up = way(low, high)?;
-    let end = over_the_roof(job, up, starts_low, pan)?;
+    let end = over_the_roof(job, up, starts_low, pan, grows)?;
     if !end.beyond.is_positive() {
         let fault = Error::new(ErrorKind::OutOfRange, "a valley's pan runs out on a plane, and laps nothing there").at("supplies.trims.corners");
         return Err(fault.value_of(end.beyond).accepts("more than 0 for valleys").cured_by("a lap of valleys at corners").about(&line.name));
@@ -84,9 +85,8 @@ pub(super) fn breaks_panels(
     let (ux, uy) = (up.0 / long, up.1 / long);
     // Square to the valley and away from it, the plane's own side.
     let nx = if starts_low { -uy } else { uy };
-    let sine = num::sin_deg(end.angle.degrees());
-    let at_edge = (end.beyond.mm() - end.edge.mm() * num::cos_deg(end.angle.degrees())) / sine;
-    let out = (end.edge.mm() * nx - at_edge * ux) * level.0;
+    let (at_edge, out) = end.corner()?;
+    let out = (out.mm() * nx - at_edge.mm() * ux) * level.0;
     let to = (low.x + Length::from_mm(out * level.0)?).length()?;
     let (from, to) = (low.x.min(to), low.x.max(to));
     Ok(Some(PanelBreak { at: low.y, from, to, below: PanelEnd::hold_back(Length::ZERO), above: PanelEnd::overhang(end.beyond) }))
@@ -113,9 +113,24 @@ pub(super) fn lap_beads<R: Recorder>(r: &mut R, planes: &[PlaneLay], line: usize
     Ok(Some(BeadRun { name: name.to_owned(), side: Side::First, width: bead.width, depth: bead.depth, length, volume }))
 }
 
+impl Job {
+    /// What seals the lower end of a valley's pan, and how the pan's edges go out; nothing for another line.
+    pub(super) fn valley_end(&self, line: &Line) -> Result<Option<(ValleyEndSeal, Option<Growth>)>, Error> {
+        let Some(Detail::Valley(d)) = self.junctions.of(line).map(|c| c.detail) else { return Ok(None) };
+        Ok(Some((d.end, d.widens.as_ref().map(ValleyWidening::of_the_pan).transpose()?.flatten())))
+    }
+}
+
 impl Foot<'_> {
     /// One leg: nothing where the roof there is another than a pan's end is known for.
-    fn side(&self, valley: &Solved, side: Side, plane: usize, (line, number): (&Line, usize), met: &[usize]) -> Result<Option<PanEndSide>, Error> {
+    fn side(
+        &self,
+        (valley, grows): (&Solved, Option<Growth>),
+        side: Side,
+        plane: usize,
+        (line, number): (&Line, usize),
+        met: &[usize],
+    ) -> Result<Option<PanEndSide>, Error> {
         let Some(own) = line.sides().find(|s| s.plane == plane) else { return Ok(None) };
         let starts = own.start.y <= own.end.y;
         let (low, high) = if starts { (own.start, own.end) } else { (own.end, own.start) };
@@ -129,7 +144,7 @@ impl Foot<'_> {
         let far = |v: (f64, f64)| v.0 * v.0 + v.1 * v.1;
         let along = if far(to_start) > far(to_end) { to_start } else { to_end };
         let Some((centre, outer)) = pan_at_foot(valley, side) else { return Ok(None) };
-        let end = PanEndSide { on: PanEndOn::Against, angle: between(up, along)?, centre, edge: outer, beyond: Length::ZERO, fold: Length::ZERO };
+        let end = PanEndSide { on: PanEndOn::Against, angle: between(up, along)?, centre, edge: outer, beyond: Length::ZERO, fold: Length::ZERO, grows };
         Ok(match other.kind {
             LineKind::Eave => {
                 let panels = self.solved.get(at).and_then(Option::as_ref).and_then(|s| s.end(Side::First));
@@ -142,30 +157,25 @@ impl Foot<'_> {
                 };
                 Some(PanEndSide { on: PanEndOn::Eave, beyond, fold, ..end })
             }
-            kind if runs_out(kind, along) => Some(over_the_roof(self.job, up, starts, (centre, outer))?),
+            kind if runs_out(kind, along) => Some(over_the_roof(self.job, up, starts, (centre, outer), grows)?),
             LineKind::CurbSide | LineKind::Sidewall | LineKind::CurbFront | LineKind::Headwall | LineKind::CurbBack | LineKind::Rake => Some(end),
             _ => None,
         })
     }
 
     /// The lower end of every valley that is known, by the line's number; the corners take what each pan runs on.
-    pub(super) fn ends<R: Recorder>(
-        &self,
-        r: &mut R,
-        seal: impl Fn(&Line) -> Option<ValleyEndSeal>,
-        corners: &mut RoofCorners,
-    ) -> Result<Vec<KnownEnd>, Error> {
+    pub(super) fn ends<R: Recorder>(&self, r: &mut R, corners: &mut RoofCorners) -> Result<Vec<KnownEnd>, Error> {
         let mut out = vec![None; self.roof.lines().len()];
         for (number, line) in self.roof.lines().iter().enumerate().filter(|(_, l)| l.kind == LineKind::Valley) {
-            let (Some(valley), Some(seal)) = (self.solved.get(number).and_then(Option::as_ref), seal(line)) else { continue };
+            let (Some(valley), Some((seal, grows))) = (self.solved.get(number).and_then(Option::as_ref), self.job.valley_end(line)?) else { continue };
             let end = if starts_low(self.roof, number) { LineEnd::Start } else { LineEnd::End };
             let here = corners.corners.iter_mut().find(|c| c.lines.iter().any(|l| l.line == number && l.end == end));
             let Some(here) = here else { continue };
             let met: Vec<usize> = here.lines.iter().map(|l| l.line).collect();
             let order = order(line);
             let Some(second) = order.second else { continue };
-            let first = self.side(valley, Side::First, order.first, (line, number), &met)?;
-            let Some((first, second)) = first.zip(self.side(valley, Side::Second, second, (line, number), &met)?) else { continue };
+            let first = self.side((valley, grows), Side::First, order.first, (line, number), &met)?;
+            let Some((first, second)) = first.zip(self.side((valley, grows), Side::Second, second, (line, number), &met)?) else { continue };
             let asked = PanEnd { first, second, beads: seal.beads, bead: seal.bead };
             let cut = r.part(|| format!("lower end of {}", line.name), |r| asked.run(r)).map_err(|e| e.about(&line.name))?;
             here.lines.iter_mut().filter(|l| l.line == number && l.end == end).for_each(|l| l.allowance = cut.run_on);

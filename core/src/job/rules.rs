@@ -1,13 +1,17 @@
 //! The rules of a job held against each other.
 
-use super::choices::Detail;
+use super::choices::{Chosen, Detail};
 use super::input::Job;
 use crate::error::Error;
 use crate::junction::{Levels, RuleBook, RuleRoom, chosen};
-use crate::record::{Calculation, Recorder};
+use crate::record::{Calculation, Off, Recorder};
 use crate::units::Length;
+use std::collections::BTreeSet;
 
 /// Whether the rules of a job can be kept together, on any roof.
+///
+/// The job itself refuses what contradicts in the details that serve some line of its roof, and says of each junction which laps of water are short; here both are contradictions, of
+/// details that serve no line too.
 ///
 /// Looked at are those of every detail, as [`RuleCheck`](crate::junction::RuleCheck) does; the laps that water asks; the clearance and the engagement that moving ends
 /// keep; what a sealed line allows; the laps of tapes and trims; the least width of a panel. The result lists every demand with what it leaves over.
@@ -57,13 +61,26 @@ impl Detail {
 }
 
 impl Job {
-    fn asks(&self, book: &mut RuleBook) {
+    /// Refuses every contradiction among the rules of what serves some line or wall of the roof, each as [`JobRules`] tells it. The laps that water asks for refuse nothing here, as no
+    /// section does: where one is short the junction says so.
+    pub(super) fn hold_rules(&self, chosen: &[Option<Chosen<'_>>]) -> Result<(), Error> {
+        let serving: BTreeSet<&str> = chosen.iter().flatten().map(|c| c.path.as_str()).collect();
+        let mut book = RuleBook::for_faults(self.keeps_moving());
+        self.asks(&mut book, &|path| serving.contains(path));
+        book.close(&mut Off).map(|_| ())
+    }
+
+    fn keeps_moving(&self) -> Option<(Length, Length)> {
+        self.temperatures.map(|_| (self.supplies.movement.clearance, self.supplies.movement.engagement))
+    }
+
+    /// What all that is chosen asks for, of details those whose path serves.
+    fn asks(&self, book: &mut RuleBook, serves: &dyn Fn(&str) -> bool) {
         let levels = self.layers();
-        for (i, detail) in self.junctions.kinds.iter().enumerate() {
-            book.under(format!("junctions.kinds[{i}].{}", detail.tag()), |b| detail.asks(b, &levels));
-        }
-        for (i, choice) in self.junctions.lines.iter().enumerate() {
-            book.under(format!("junctions.lines[{i}].detail.{}", choice.detail.tag()), |b| choice.detail.asks(b, &levels));
+        let kinds = self.junctions.kinds.iter().enumerate().map(|(i, d)| (format!("junctions.kinds[{i}].{}", d.tag()), d));
+        let lines = self.junctions.lines.iter().enumerate().map(|(i, c)| (format!("junctions.lines[{i}].detail.{}", c.detail.tag()), &c.detail));
+        for (path, detail) in kinds.chain(lines).filter(|(path, _)| serves(path)) {
+            book.under(path, |b| detail.asks(b, &levels));
         }
         for (i, coping) in self.copings.iter().enumerate() {
             book.under(format!("copings[{i}].detail"), |b| coping.detail.asks(b));
@@ -108,11 +125,9 @@ impl Calculation for JobRules {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Vec<RuleRoom>, Error> {
-        let supplies = &self.job.supplies;
-        supplies.water.check().map_err(|e| e.under("job.supplies.water"))?;
-        let movement = self.job.temperatures.map(|_| (supplies.movement.clearance, supplies.movement.engagement));
-        let mut book = RuleBook::new((supplies.water.clone(), "supplies.water"), movement);
-        self.job.asks(&mut book);
+        self.job.supplies.water.check().map_err(|e| e.under("job.supplies.water"))?;
+        let mut book = RuleBook::new((self.job.supplies.water.clone(), "supplies.water"), self.job.keeps_moving());
+        self.job.asks(&mut book, &|_| true);
         book.close(r).map_err(|e| e.under("job"))
     }
 }

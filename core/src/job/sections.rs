@@ -6,8 +6,8 @@ use super::input::Job;
 use super::lay::PlaneLay;
 use crate::error::{Error, ErrorKind};
 use crate::junction::{
-    CurbBack, Eave, ExpansionAlong, ExpansionAlongDetail, Headwall, HighSide, Hip, JointSide, Levels, PanelEdge, PitchTransition, Rake, Ridge, RoofSide,
-    Sidewall, Solved, Step, Valley, WallHand,
+    CurbBack, Eave, ExpansionAlong, ExpansionAlongDetail, Headwall, HighSide, Hip, JointMoves, JointSide, Levels, PanelEdge, PitchTransition, Rake, Ridge,
+    RoofSide, Sidewall, Solved, Step, Valley, WallHand,
 };
 use crate::pitch::Corner;
 use crate::record::{self, Calculation, Caution, Recorder, Source};
@@ -101,20 +101,20 @@ impl Sections<'_> {
         solved.map_err(|e| placed(e, line, chosen))
     }
 
-    /// The section of a line along the seams, from the panels beside it.
-    pub(super) fn beside<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>, planes: &[PlaneLay]) -> Result<Solved, Error> {
+    /// The section of a line along the seams, from the panels beside it, with what moves there where it is an expansion joint.
+    pub(super) fn beside<R: Recorder>(&self, r: &mut R, line: &Line, chosen: &Chosen<'_>, planes: &[PlaneLay]) -> Result<(Solved, Option<JointMoves>), Error> {
         let (width, on_seam) = edge_panel(planes, &line.side, line, chosen)?;
         let solved = match chosen.detail {
             Detail::Rake(d) => {
                 let edge = if on_seam { PanelEdge::Seam } else { PanelEdge::Ripped };
-                Rake { levels: self.levels(line.side.plane), edge, end_panel: width, detail: (**d).clone() }.run(r)
+                Rake { levels: self.levels(line.side.plane), edge, end_panel: width, detail: (**d).clone() }.run(r).map(|solved| (solved, None))
             }
             Detail::Sidewall(d) | Detail::CurbSide(d) => {
                 // The plane lies on the left of its side, walked from start to end.
                 let wall = if line.side.start.y <= line.side.end.y { WallHand::Right } else { WallHand::Left };
-                Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, wall, detail: (**d).clone() }.run(r)
+                Sidewall { roof: self.side(line.side.plane)?, first_seam_from_wall: width, wall, detail: (**d).clone() }.run(r).map(|solved| (solved, None))
             }
-            Detail::ExpansionAlong(d) => self.joint(r, line, d, planes, chosen),
+            Detail::ExpansionAlong(d) => self.joint(r, line, d, planes, chosen).map(|(solved, moves)| (solved, Some(moves))),
             _ => Err(Error::new(ErrorKind::Internal, "a line across the seams needs no panels").value_of(line.kind)),
         };
         solved.map_err(|e| placed(e, line, chosen))
@@ -124,7 +124,7 @@ impl Sections<'_> {
 impl Sections<'_> {
     /// An expansion joint along the panels, from those on both sides of it. Unless the job says where it is held, each plane is taken as held at its side away
     /// from the joint, so that all of its width moves there: the greatest movement that it can have.
-    pub(super) fn along(&self, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<ExpansionAlong, Error> {
+    fn along(&self, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<ExpansionAlong, Error> {
         let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
         let t = self.job.temperatures.ok_or_else(lost)?;
         let edge = detail.panel_edge()?;
@@ -152,7 +152,14 @@ impl Sections<'_> {
         Ok(ExpansionAlong { first, second, range: t.range(&self.job.metals.panel), detail: detail.clone() })
     }
 
-    fn joint<R: Recorder>(&self, r: &mut R, line: &Line, detail: &ExpansionAlongDetail, planes: &[PlaneLay], chosen: &Chosen<'_>) -> Result<Solved, Error> {
+    fn joint<R: Recorder>(
+        &self,
+        r: &mut R,
+        line: &Line,
+        detail: &ExpansionAlongDetail,
+        planes: &[PlaneLay],
+        chosen: &Chosen<'_>,
+    ) -> Result<(Solved, JointMoves), Error> {
         let lost = || Error::new(ErrorKind::Internal, "an expansion joint without what it lies between").value_of(&line.name);
         let joint = self.along(line, detail, planes, chosen)?;
         let other = line.other().ok_or_else(lost)?;
@@ -164,7 +171,7 @@ impl Sections<'_> {
                 step.gives(side.to_fixed).source(Source::geometry())
             });
         }
-        let mut solved = joint.run(r)?;
+        let (mut solved, moves) = joint.solve(r)?;
         // One leg stays at the seam; the rest of the sheet is the pan and the edge. Which leg it is hangs on the way of laying: the wider one is safe.
         let sheet = self.job.panel.compute().map_err(|e| e.under("panel"))?;
         let flat = (sheet.total - sheet.low_leg.max(sheet.high_leg)).length()?;
@@ -175,7 +182,7 @@ impl Sections<'_> {
                 solved.cautions.push(caution.arg("plane", self.plane(of.plane)?.name()).arg("needed", needed).arg("flat", flat).arg("coil", sheet.total));
             }
         }
-        Ok(solved)
+        Ok((solved, moves))
     }
 }
 

@@ -2,14 +2,14 @@
 
 use super::holder_joints::PieceMeet;
 use super::input::Job;
-use crate::assembly::TrimLength;
+use crate::assembly::{PanEndCut, PanEndLeg, TrimLength};
 use crate::error::{Error, ErrorKind};
 use crate::junction::JunctionTrim;
 use crate::metal::Sheet;
 use crate::record::{Calculation, Recorder, Source, Step};
 use crate::roof::Roof;
 use crate::stock::{CutPlan, Cutting, LapMode, LapRun, Piece};
-use crate::trim::{Flat, FlatPattern, HeldLine, Part, Point, Profile, TaperedPieces, TaperedRun, profile_along};
+use crate::trim::{Flat, FlatPattern, HeldLine, NearCut, Part, Point, Profile, TaperedPieces, TaperedRun, profile_along};
 use crate::units::{Length, LineMass};
 
 /// One run of a trim along a line.
@@ -148,6 +148,8 @@ pub(super) struct WantedTaper {
     /// The line, and how far the trim runs on beyond its lower and its upper end.
     line: Length,
     beyond: (Length, Length),
+    /// How its lower end is cut, on the sides of that bend as they come in the walk.
+    end: Option<[NearCut; 2]>,
 }
 
 /// Whether a line starts at its lower end, or is level. Trims are set from there, each piece under the one above it.
@@ -159,19 +161,26 @@ pub(super) fn starts_low(roof: &Roof, line: usize) -> bool {
 const CHORD: Length = Length::micrometres(10);
 
 impl WantedTaper {
-    pub(super) fn new(upper: &JunctionTrim, lower: &JunctionTrim, length: &TrimLength, up: bool) -> Result<WantedTaper, Error> {
+    pub(super) fn new((upper, lower): (&JunctionTrim, &JunctionTrim), length: &TrimLength, up: bool, end: Option<&PanEndCut>) -> Result<WantedTaper, Error> {
         // What stands still between the two sections runs straight along the line.
         let bends = upper.profile.bends.len();
         let held = upper.corners.iter().zip(&lower.corners).skip(1).position(|(a, b)| a == b).filter(|k| *k < bends);
         let held = held.ok_or_else(|| Error::new(ErrorKind::Internal, "a trim that tapers has no bend along its line").value_of(&upper.name))?;
         let ends = length.ends;
+        let below = if up { ends.at_start } else { ends.at_end };
+        let cut = |leg: &PanEndLeg| Ok(NearCut { at: (below - leg.at_centre).length()?, angle: leg.angle });
+        let end = match end {
+            Some(e) if up => Some([cut(&e.first)?, cut(&e.second)?]),
+            Some(e) => Some([cut(&e.second)?, cut(&e.first)?]),
+            None => None,
+        };
         let (lower, upper) = (&lower.profile, &upper.profile);
         // A section is seen by one who looks along its line: from the lower end of a line that starts high, from behind.
         Ok(if up {
-            WantedTaper { lower: lower.clone(), upper: upper.clone(), held, line: length.line, beyond: (ends.at_start, ends.at_end) }
+            WantedTaper { lower: lower.clone(), upper: upper.clone(), held, line: length.line, beyond: (ends.at_start, ends.at_end), end }
         } else {
             let held = bends - 1 - held;
-            WantedTaper { lower: lower.reversed(), upper: upper.reversed(), held, line: length.line, beyond: (ends.at_end, ends.at_start) }
+            WantedTaper { lower: lower.reversed(), upper: upper.reversed(), held, line: length.line, beyond: (ends.at_end, ends.at_start), end }
         })
     }
 
@@ -211,7 +220,26 @@ impl WantedTaper {
             }
             run.longest = (run.longest - more).length()?;
         }
-        run.run(r)
+        let mut made = run.run(r)?;
+        if let (Some(cuts), Some(first)) = (self.end, made.pieces.first_mut()) {
+            let long = (first.to - first.from).length()?;
+            first.trim = first.trim.clone().with_near_cut(Part::Body(self.held), long, cuts)?;
+            r.step(|| {
+                let step = Step::new("metal of the lowest piece, its end cut as it lies").formula("each leg to the line on which its plane ends");
+                step.with("angle on the left", cuts[0].angle).with("angle on the right", cuts[1].angle).gives(first.trim.area).source(Source::geometry())
+            });
+        }
+        Ok(made)
+    }
+
+    /// Whether the shop would cut the lower ends of both alike.
+    fn ends_like(&self, other: &WantedTaper) -> bool {
+        let near = |a: Length, b: Length| (a - b).length().is_ok_and(|d| d.pm().unsigned_abs() <= ALIKE.pm().unsigned_abs());
+        match (self.end, other.end) {
+            (None, None) => true,
+            (Some(a), Some(b)) => a.iter().zip(&b).all(|(x, y)| near(x.at, y.at) && (x.angle.degrees() - y.angle.degrees()).abs() < 1e-6),
+            _ => false,
+        }
     }
 }
 
@@ -223,7 +251,7 @@ fn alike(a: &Wanted<'_>, b: &Wanted<'_>) -> bool {
     a.trim.name == b.trim.name
         && match (a.pieces.taper(), b.pieces.taper()) {
             (None, None) => same(&a.trim.profile, &b.trim.profile) || same(&a.trim.profile, &b.trim.profile.reversed()),
-            (Some(x), Some(y)) => (x.line, x.beyond) == (y.line, y.beyond) && same(&x.upper, &y.upper) && same(&x.lower, &y.lower),
+            (Some(x), Some(y)) => (x.line, x.beyond) == (y.line, y.beyond) && x.ends_like(y) && same(&x.upper, &y.upper) && same(&x.lower, &y.lower),
             _ => false,
         }
 }

@@ -3,13 +3,15 @@
 #![cfg(feature = "serde")]
 
 use super::OrderGroup;
-use super::test_jobs::{at, demo_json, work};
+use super::test_jobs::{at, demo, demo_json, work};
 use crate::assembly::LineEnd;
 use crate::error::ErrorKind;
 use crate::junction::Side;
+use crate::num;
+use crate::record::Calculation;
 use crate::roof::LineKind;
-use crate::trim::{BlankSide, Profile};
-use crate::units::Length;
+use crate::trim::{BlankLine, BlankSide, HeldLine, Part, Point, Profile, Taper};
+use crate::units::{AreaUnit, Length};
 use serde_json::{Value, json};
 
 /// The demo with pans that reach 10 in on the first side and 13 in, with a receiver fold, on the second; their open width grows by 2 in in 8 ft.
@@ -83,10 +85,11 @@ fn tapered_pans_are_cut_piece_by_piece_and_ordered() {
             }
             // Seen up the valley the section's own first side lies on the left where the line runs up, and on the right where it runs down.
             assert_eq!(piece.near.legs[0].name == "leg 1", up);
-            // The centreline is as long as the piece, the edges that lean from it are longer.
+            // The centreline is as long as the piece, the edges that lean from it are longer; but for the lowest, whose end is cut.
+            let is_lowest = piece.from == Length::ZERO;
             let long = |l: &crate::trim::BlankLine| l.length().unwrap().mm() - (piece.to - piece.from).length().unwrap().mm();
-            assert_eq!(piece.trim.bends.iter().filter(|b| long(&b.line).abs() < 1e-6).count(), 1);
-            assert!(long(&piece.trim.legs[0].start) > 1e-3);
+            assert_eq!(piece.trim.bends.iter().filter(|b| long(&b.line).abs() < 1e-6).count(), usize::from(!is_lowest));
+            assert!(is_lowest || long(&piece.trim.legs[0].start) > 1e-3);
             blanks += piece.trim.blank.bounds().unwrap().size().unwrap().1.mm();
             assert!(piece.trim.blank.outline.iter().any(|e| e.side == BlankSide::StartEdge));
         }
@@ -143,4 +146,71 @@ fn a_pan_over_two_eaves_runs_on_to_where_both_are() {
     let dry = work(&job).unwrap();
     let valley = dry.junctions.iter().find(|j| j.kind == LineKind::Valley).unwrap();
     assert!(valley.sealed.iter().flat_map(|s| &s.check.breaks).any(|b| b.name.contains("lower end")), "{:?}", valley.sealed);
+}
+
+/// The lower end of a tapered pan in its blank: in the plane of each leg beside the centreline the cut is straight, at the end's own angle to it, and meets it where the end says. Plane
+/// geometry, by hand.
+#[test]
+fn the_lowest_piece_is_cut_as_its_end_lies() {
+    let packet = work(&widening("tapered")).unwrap();
+    let valleys: Vec<_> = packet.junctions.iter().filter(|j| j.kind == LineKind::Valley).collect();
+    assert!(!valleys.is_empty());
+    for valley in valleys {
+        let item = packet.trims.iter().find(|t| t.name == "valley pan" && t.runs.iter().any(|r| r.line == Some(valley.line))).unwrap();
+        let first = &item.tapered.as_ref().unwrap().pieces[0];
+        let (end, trim, long) = (valley.pan_end.as_ref().unwrap(), &first.trim, (first.to - first.from).length().unwrap().mm());
+        let leg_of = |name: &str| {
+            let k = first.near.legs.iter().position(|l| l.name == name).unwrap();
+            trim.legs.iter().find(|l| l.part == Part::Body(k)).unwrap()
+        };
+        let (one, two) = (leg_of("leg 1"), leg_of("leg 2"));
+        let up = first.near.legs[0].name == "leg 1";
+        for (leg, side) in [(one, Side::First), (two, Side::Second)] {
+            let told = end.leg(side);
+            // Its side along the centreline runs straight up the piece; the other lies out from it.
+            let before = (side == Side::First) == up;
+            let (near, far) = if before { (leg.end, leg.start) } else { (leg.start, leg.end) };
+            let along = ((near.to.x - near.from.x).length().unwrap().mm(), (near.to.y - near.from.y).length().unwrap().mm());
+            let cut = ((far.from.x - near.from.x).length().unwrap().mm(), (far.from.y - near.from.y).length().unwrap().mm());
+            let (height, width) = (num::hypot(along.0, along.1), num::hypot(cut.0, cut.1));
+            let cosine = (along.0 * cut.0 + along.1 * cut.1) / (height * width);
+            assert!((cosine - num::cos_deg(told.angle.degrees())).abs() < 1e-9, "{side:?} {cosine} {}", told.angle);
+            // From the upper end of the piece down to the cut, less what the centreline's own bend is wide.
+            let at = long - (end.run_on.mm() - told.at_centre.mm());
+            assert!((height - at).abs() < 1.0, "{height} {at}");
+            // The first side has no fold: its leg is all of the pan there, but for its hem.
+            assert!(if side == Side::First { (width - told.cut.mm()).abs() < 3.0 } else { width < told.cut.mm() }, "{width} {}", told.cut);
+        }
+        // What the cut takes off: over each leg the mean of what it takes at both sides.
+        let whole = Taper {
+            near: first.near.clone(),
+            far: first.far.clone(),
+            length: (first.to - first.from).length().unwrap(),
+            rule: demo().bend_rule,
+            held: HeldLine::Bend(if up { one.part } else { two.part }),
+            offset: Point::ORIGIN,
+            tolerance: Length::micrometres(10),
+        };
+        let whole = whole.compute().unwrap();
+        let off: f64 = trim
+            .legs
+            .iter()
+            .zip(&whole.legs)
+            .map(|(cut, leg)| {
+                let taken = |a: &BlankLine, b: &BlankLine| b.length().unwrap().mm() - a.length().unwrap().mm();
+                let wide = (leg.end.from.x - leg.start.from.x).length().unwrap().mm();
+                (taken(&cut.start, &leg.start) + taken(&cut.end, &leg.end)) / 2.0 * wide
+            })
+            .sum();
+        let gone = whole.area.get(AreaUnit::SquareMillimetre) - trim.area.get(AreaUnit::SquareMillimetre);
+        assert!(off > 1e4 && (gone - off).abs() < 0.03 * off, "{gone} {off}");
+        // Its lowest place is where the run begins.
+        let least = trim.legs.iter().zip(&whole.legs).flat_map(|(cut, leg)| [(cut.start, leg.start), (cut.end, leg.end)]);
+        let least = least.map(|(cut, leg)| leg.length().unwrap().mm() - cut.length().unwrap().mm()).fold(f64::INFINITY, f64::min);
+        assert!((-1e-6..3.0).contains(&least), "{least}");
+        assert_eq!(trim.area, trim.blank.area().unwrap());
+        // On the cut end a bend's place is told square to the start edge; the pieces above are square.
+        assert!(trim.near_is_cut && item.tapered.as_ref().unwrap().pieces[1..].iter().all(|p| !p.trim.near_is_cut));
+        assert!(trim.bends.iter().all(|b| b.near_station == b.line.from.x));
+    }
 }

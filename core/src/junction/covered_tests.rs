@@ -36,7 +36,7 @@ fn end() -> TopEnd {
             top_flange: len("1 1/8\""),
             tape_width: len("7/8\""),
             tape_beneath: len("1/16\""),
-            panel_margin: len("1/2\""),
+            panel_margin: LeastRule::PANEL_MARGIN,
         },
         bites: Bites::Structure,
         screws: row(),
@@ -168,7 +168,7 @@ fn the_ends_are_refused_by_how_much() {
     // 1 13/16 in of room for 2 in: 3/16 in short.
     assert_eq!((e.path(), e.message()), ("detail.first.turn_up", "the turned-up pan lifts the flange by 4.7625 mm"));
     assert_eq!(paths(&e), ["detail.first.turn_up", "detail.second.hold_back", "detail.second.flange"]);
-    assert!(e.others()[0].message().contains("falls off the panels by"), "{e}");
+    assert!(e.others()[0].message().contains("beyond the closures' lower flange: "), "{e}");
     h.detail.first.flange = len("-1\"");
     assert_eq!(h.compute().unwrap_err().path(), "detail.first.flange");
 }

@@ -4,7 +4,7 @@
 //! [`Sidewall`](super::Sidewall)s, whose wall is the curb.
 
 use super::cautions::{CRICKET_REQUIRED, RECEIVER_STANDS_UP, WATER_DAMS_BEHIND};
-use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, refuse_short, turned};
+use super::draft::{TrimSheet, Walk, along, keep_under, leg, opposite_sign, turned};
 use super::fit::{self, Beside, Deck};
 use super::least::LeastRule;
 use super::levels::RoofSide;
@@ -79,9 +79,9 @@ impl CricketRule {
 ///     under_panels: LeastRule::UFGS_UNDER_COVERING,
 ///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     clear_width: Length::inches(6),
-///     least_clear_width: Length::inches(6),
+///     least_clear_width: LeastRule::CLEAR_BEHIND_CURB,
 ///     seam_cut_back: Length::parse("1 1/4\"")?,
-///     least_to_seams: Length::inches(6),
+///     least_to_seams: LeastRule::SEAMS_FROM_CURB,
 ///     hook: ValleyHook::OffsetCleat {
 ///         cleat: OffsetCleat {
 ///             sheet,
@@ -122,12 +122,14 @@ pub struct CurbBackDetail {
     pub least_beyond: LeastRule,
     /// From the low line up to the panels' nose, at the laying temperature.
     pub clear_width: Length,
-    /// How wide the pan must lie open, so that it can be cleaned.
-    pub least_clear_width: Length,
+    /// How wide the pan must lie open, so that it can be cleaned; in a job file [`LeastRule::CLEAR_BEHIND_CURB`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::clear_behind_curb"))]
+    pub least_clear_width: LeastRule,
     /// From the panels' nose up to the ends of their seams, which are cut back.
     pub seam_cut_back: Length,
-    /// How far from the low line the seams must end.
-    pub least_to_seams: Length,
+    /// How far from the low line the seams must end; in a job file [`LeastRule::SEAMS_FROM_CURB`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::seams_from_curb"))]
+    pub least_to_seams: LeastRule,
     /// What the panels hook; its gap moves it up from the nose. A cleat's screws must stand so high above the low line, plumb; a receiver fold of the pan has no hole.
     pub hook: ValleyHook,
     /// When the curb needs a cricket.
@@ -169,9 +171,9 @@ pub struct CurbBackDetail {
 ///         under_panels: LeastRule::UFGS_UNDER_COVERING,
 ///         least_beyond: LeastRule::BEYOND_HOOK,
 ///         clear_width: Length::inches(6),
-///         least_clear_width: Length::inches(6),
+///         least_clear_width: LeastRule::CLEAR_BEHIND_CURB,
 ///         seam_cut_back: Length::parse("1 1/4\"")?,
-///         least_to_seams: Length::inches(6),
+///         least_to_seams: LeastRule::SEAMS_FROM_CURB,
 ///         hook: ValleyHook::OffsetCleat {
 ///             cleat: OffsetCleat {
 ///                 sheet,
@@ -231,9 +233,9 @@ impl CurbBack {
         for (path, length) in [
             ("detail.under_panels.least", d.under_panels.least),
             ("detail.least_beyond.least", d.least_beyond.least),
-            ("detail.least_clear_width", d.least_clear_width),
+            ("detail.least_clear_width.least", d.least_clear_width.least),
             ("detail.seam_cut_back", d.seam_cut_back),
-            ("detail.least_to_seams", d.least_to_seams),
+            ("detail.least_to_seams.least", d.least_to_seams.least),
             ("detail.cricket.widest", d.cricket.widest),
         ] {
             faults.keep(length.not_negative(path));
@@ -247,11 +249,12 @@ impl CurbBack {
     /// The widths and heights behind the curb; all that is too little at once.
     fn check_widths<R: Recorder>(&self, r: &mut R, faults: &mut Faults, place: &HookPlace) -> Result<Option<Length>, Error> {
         let d = &self.detail;
-        let narrow = d.least_clear_width - d.clear_width;
-        refuse_short(faults, "detail.clear_width", "the pan lies open too narrow to be cleaned", narrow, d.clear_width, "a greater clear width")?;
-        let seams = d.clear_width + d.seam_cut_back;
-        let cure = "a greater clear width, or seams cut back farther";
-        refuse_short(faults, "detail.seam_cut_back", "the seams end too near the curb", d.least_to_seams - seams, d.seam_cut_back, cure)?;
+        let more = (d.least_clear_width.least - d.clear_width).length()?;
+        d.least_clear_width.check(faults, "detail.clear_width", d.clear_width, d.clear_width, format!("a clear width greater by {more}"))?;
+        let seams = (d.clear_width + d.seam_cut_back).length()?;
+        let more = (d.least_to_seams.least - seams).length()?;
+        let cure = format!("a clear width greater by {more}, or seams cut back so much farther");
+        d.least_to_seams.check(faults, "detail.seam_cut_back", seams, d.seam_cut_back, cure)?;
         let under = (d.reach - d.clear_width).length()?;
         let more = (d.under_panels.least - under).length()?;
         d.under_panels.check(faults, "detail.reach", under, d.reach, format!("a pan that reaches farther up the slope by {more}"))?;

@@ -36,9 +36,9 @@ pub(super) fn curb(pitch: Pitch) -> CurbBack {
             under_panels: LeastRule::UFGS_UNDER_COVERING,
             least_beyond: LeastRule::BEYOND_HOOK,
             clear_width: len("6\""),
-            least_clear_width: len("6\""),
+            least_clear_width: LeastRule::CLEAR_BEHIND_CURB,
             seam_cut_back: len("1 1/4\""),
-            least_to_seams: len("7\""),
+            least_to_seams: LeastRule { least: len("7\""), ..LeastRule::SEAMS_FROM_CURB },
             hook: ValleyHook::OffsetCleat {
                 least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST,
                 cleat: OffsetCleat {
@@ -307,7 +307,7 @@ proptest! {
         let mut c = curb(slope(s));
         c.detail.clear_width = Length::micrometres(clear * 2540);
         c.detail.reach = len("24\"");
-        c.detail.least_clear_width = Length::ZERO;
+        c.detail.least_clear_width.least = Length::ZERO;
         let solved = c.compute().unwrap();
         let top = line(&solved, "trim top edge").from_line;
         for l in &solved.lines {

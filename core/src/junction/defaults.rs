@@ -2,6 +2,7 @@
 
 use super::draft::FastenerRow;
 use super::least::LeastRule;
+use super::least_by_slope::LeastBySlope;
 use crate::practice;
 use crate::record::Source;
 use crate::units::{Angle, Length};
@@ -42,6 +43,10 @@ pub(super) fn what_is_asked() -> Cow<'static, str> {
     Cow::Borrowed("what the rule asks")
 }
 
+pub(super) fn valley_leg() -> LeastBySlope {
+    LeastBySlope::VALLEY_LEG
+}
+
 pub(super) fn drip_turn() -> Angle {
     practice::junction::DRIP_TURN
 }
@@ -56,13 +61,16 @@ macro_rules! rules {
 
 rules! {
     below_deck => LeastRule::IRC_BELOW_DECK,
+    clear_behind_curb => LeastRule::CLEAR_BEHIND_CURB,
+    head_lap => LeastRule::HEAD_LAP,
+    panel_margin => LeastRule::PANEL_MARGIN,
+    seams_from_curb => LeastRule::SEAMS_FROM_CURB,
     beyond_hook => LeastRule::BEYOND_HOOK,
     flange_over_panels => LeastRule::UFGS_UNSOLDERED,
     kick_out_throw => LeastRule::KICK_OUT_THROW,
     lap_over_leg => LeastRule::LAP_OVER_LEG,
     side_cover => LeastRule::SIDE_COVER,
     on_deck => LeastRule::IRC_OVER_EDGE_METAL,
-    valley_leg => LeastRule::VALLEY_LEG,
     valley_open => LeastRule::VALLEY_OPEN,
     z_cover => LeastRule::COVER_OF_Z,
 }

@@ -1,8 +1,10 @@
 //! The fold and the gap of panels' ends that hook, proposed from the temperatures, in the junction that asks for them.
 
 use super::eave::Eave;
+use super::expansion_across::ExpansionAcross;
 use super::offset_cleat::OffsetCleat;
 use super::parts::Side;
+use super::step::Step as RoofStep;
 use super::valley_hook::ValleyHook;
 use super::whole::JunctionInput;
 use crate::error::{Error, ErrorKind, Faults};
@@ -14,8 +16,12 @@ use crate::units::{Angle, Length, ShopRounding};
 
 /// A junction whose panels' ends are to be given the fold and the gap that their movement needs.
 ///
-/// Every end of the junction that hooks something and slides is proposed: an eave's, an offset cleat's, a receiver fold's. What stands in the junction for fold and gap is not read;
-/// what holds the fold is made to fit it: the strip's overhang (and its width, so that its upper edge stays), the cleat's tongue (and its width), the receiver's depth. All else stays as it is.
+/// Every end of the junction that hooks something and slides is proposed: an eave's, a step's upper one, an offset cleat's, a receiver fold's. What stands in the junction for fold and gap is
+/// not read; what holds the fold is made to fit it: the strip's overhang (and its width, so that its upper edge stays), the cleat's tongue (and its width), the receiver's depth. All else
+/// stays as it is.
+///
+/// An expansion joint across the panels has temperatures and a fixed line of its own: it takes on those asked with, what moves below the joint is its own `below_to_fixed`, and the front of
+/// its flashing comes down, with as much upper flange, where the lap beside the movement asks for it.
 ///
 /// # Errors
 /// Computing refuses a junction at which no panel's end hooks ([`ErrorKind::Conflict`] at `of`), what [`EndMovement`] refuses, and what the junction's own section refuses with the proposed
@@ -139,28 +145,56 @@ impl ValleyHook {
 }
 
 impl Eave {
-    fn take(&mut self, needs: Needs) -> Result<(), Error> {
+    fn take(&mut self, needs: Needs, behind: Length) -> Result<(), Error> {
         let p = &mut self.detail.panel;
         (p.fold, p.gap, p.clearance) = (needs.fold, needs.gap, needs.clearance);
-        let farther = (self.face_at(Length::ZERO)? + needs.deepest()? - self.detail.panel.overhang).length()?.max(Length::ZERO);
+        let farther = (self.face_at(behind)? + needs.deepest()? - self.detail.panel.overhang).length()?.max(Length::ZERO);
         self.detail.panel.overhang = (self.detail.panel.overhang + farther).length()?;
         self.detail.strip.width = (self.detail.strip.width + farther).length()?;
         Ok(())
     }
 }
 
+impl RoofStep {
+    fn take(&mut self, needs: Needs) -> Result<(), Error> {
+        let (mut eave, behind) = self.upper_eave()?;
+        eave.take(needs, behind)?;
+        (self.detail.upper.panel, self.detail.upper.strip) = (eave.detail.panel, eave.detail.strip);
+        Ok(())
+    }
+}
+
+impl ExpansionAcross {
+    fn take(&mut self, needs: Needs, travel: Length) -> Result<(), Error> {
+        let (d, least) = (&mut self.detail.flashing, self.detail.lap.least);
+        d.cleat.take(needs)?;
+        self.detail.clearance = needs.clearance;
+        let lower = (least + travel - needs.gap - d.front_below_top).length()?.max(Length::ZERO);
+        d.front_below_top = (d.front_below_top + lower).length()?;
+        d.upper_flange = (d.upper_flange + lower).length()?;
+        Ok(())
+    }
+}
+
+/// What an end is to keep, and how it stands.
+struct Keeps {
+    clearance: Length,
+    engagement: Length,
+    /// Between the seams and the junction line.
+    meeting: Angle,
+    /// What moves beyond the junction, beside the panels.
+    beyond: Length,
+}
+
 impl EndProposal {
-    fn needs<R: Recorder>(
-        &self,
-        r: &mut R,
-        side: Side,
-        (clearance, engagement): (Length, Length),
-        meeting: Angle,
-    ) -> Result<(Needs, ProposedEnd, Vec<Caution>), Error> {
-        let (field, to_fixed) = match (side, self.second_to_fixed) {
+    fn needs<R: Recorder>(&self, r: &mut R, side: Side, keeps: &Keeps) -> Result<(Needs, ProposedEnd, Vec<Caution>), Error> {
+        let &Keeps { clearance, engagement, meeting, beyond } = keeps;
+        let (field, own) = match (side, self.second_to_fixed) {
             (Side::Second, Some(own)) => ("second_to_fixed", own),
             _ => ("to_fixed", self.to_fixed),
         };
+        own.not_negative(field)?;
+        let to_fixed = (own + beyond).length()?;
         let HeatRange { expansion, coldest, laid, hottest } = self.range;
         let movement = EndMovement { end: MovingEnd::LowerHooked, expansion, to_fixed, coldest, laid, hottest, clearance, engagement, meeting };
         let placed = |e: Error| ["expansion", "coldest", "laid", "hottest"].iter().fold(e.moved("to_fixed", field), |e, f| e.moved(f, &format!("range.{f}")));
@@ -192,7 +226,7 @@ impl EndProposal {
     fn no_hook(&self) -> Error {
         let error = Error::new(ErrorKind::Conflict, "no panel's end hooks and slides at this junction").at("of").value_of(self.of.name());
         error
-            .accepts("an eave whose panels are not fixed there, a valley, a pitch-transition, a curb-back")
+            .accepts("an eave or a step whose panels are not fixed there, a valley, a pitch-transition, a curb-back, an expansion-across")
             .cured_by("the movement of other ends is checked as movement.end-check")
     }
 }
@@ -212,31 +246,46 @@ impl Calculation for EndProposal {
         faults.check()?;
         let clearance = self.clearance.unwrap_or(practice::CLEARANCE);
         let mut out = ProposedEnds { of: self.of.clone(), ends: Vec::new(), cautions: Vec::new() };
-        let mut propose = |r: &mut R, side: Side, keeps: (Length, Length), meeting: Angle| -> Result<Needs, Error> {
-            let (needs, end, cautions) = self.needs(r, side, keeps, meeting)?;
+        let square = |clearance: Length, engagement: Length| Keeps { clearance, engagement, meeting: Angle::SQUARE, beyond: Length::ZERO };
+        let mut propose = |r: &mut R, side: Side, keeps: Keeps| -> Result<(Needs, Length), Error> {
+            let (needs, end, cautions) = self.needs(r, side, &keeps)?;
+            let travel = end.travel;
             out.ends.push(end);
             out.cautions.extend(cautions);
-            Ok(needs)
+            Ok((needs, travel))
         };
         let mut of = self.of.clone();
         match &mut of {
             JunctionInput::Eave(eave) if eave.detail.panel.fixed.is_none() => {
-                let keeps = (self.clearance.unwrap_or(eave.detail.panel.clearance), eave.detail.panel.engagement);
-                let needs = propose(r, Side::First, keeps, Angle::SQUARE)?;
-                eave.take(needs).map_err(|e| e.under("of.eave"))?;
+                let keeps = square(self.clearance.unwrap_or(eave.detail.panel.clearance), eave.detail.panel.engagement);
+                let (needs, _) = propose(r, Side::First, keeps)?;
+                eave.take(needs, Length::ZERO).map_err(|e| e.under("of.eave"))?;
+            }
+            JunctionInput::Step(step) if step.detail.upper.panel.fixed.is_none() => {
+                let panel = &step.detail.upper.panel;
+                let (needs, _) = propose(r, Side::Second, square(self.clearance.unwrap_or(panel.clearance), panel.engagement))?;
+                step.take(needs).map_err(|e| e.under("of.step"))?;
+            }
+            JunctionInput::ExpansionAcross(joint) => {
+                (joint.range, joint.to_fixed) = (self.range, self.second_to_fixed.unwrap_or(self.to_fixed));
+                let keeps = square(self.clearance.unwrap_or(joint.detail.clearance), joint.detail.flashing.cleat.least_engagement);
+                let beyond = joint.below_to_fixed.not_negative("of.expansion-across.below_to_fixed")?;
+                let (needs, travel) = propose(r, Side::Second, Keeps { beyond, ..keeps })?;
+                joint.take(needs, travel)?;
             }
             JunctionInput::PitchTransition(t) => {
-                let needs = propose(r, Side::Second, (clearance, t.detail.cleat.least_engagement), Angle::SQUARE)?;
+                let (needs, _) = propose(r, Side::Second, square(clearance, t.detail.cleat.least_engagement))?;
                 t.detail.cleat.take(needs)?;
             }
             JunctionInput::CurbBack(c) => {
-                let needs = propose(r, Side::First, (clearance, c.detail.hook.least_engagement()), Angle::SQUARE)?;
+                let (needs, _) = propose(r, Side::First, square(clearance, c.detail.hook.least_engagement()))?;
                 c.detail.hook.take(needs)?;
             }
             JunctionInput::Valley(v) => {
                 let at = v.corner.compute().map_err(|e| e.under("of.valley.corner"))?;
                 for (side, own, seen) in [(Side::First, &mut v.detail.first, at.first), (Side::Second, &mut v.detail.second, at.second)] {
-                    let needs = propose(r, side, (clearance, own.hook.least_engagement()), seen.meeting())?;
+                    let keeps = Keeps { meeting: seen.meeting(), ..square(clearance, own.hook.least_engagement()) };
+                    let (needs, _) = propose(r, side, keeps)?;
                     own.hook.take(needs)?;
                 }
             }

@@ -1,7 +1,10 @@
 //! Ends proposed from the temperatures: the figures by hand, and that every junction with them in it is built and keeps what was asked.
 
 use super::test_sections::{len, slope};
-use super::{EndProposal, JunctionInput, ProposedEnds, Side, ValleyHook, covered_tests, curb_back_tests, eave_tests, transition_tests, valley_tests};
+use super::{
+    EndProposal, JunctionInput, ProposedEnds, Side, ValleyHook, covered_tests, curb_back_tests, eave_tests, expansion_tests, step_tests, transition_tests,
+    valley_tests,
+};
 use crate::error::{Error, ErrorKind};
 use crate::movement::HeatRange;
 use crate::num;
@@ -75,6 +78,52 @@ fn a_valleys_sides_move_by_their_own_panels_and_skews() {
     assert!(matches!(&proposed.detail.second.hook, ValleyHook::ReceiverFold { fold, gap, .. } if (*fold, *gap) == (out.ends[1].fold, out.ends[1].gap)));
 }
 
+/// 40 m of 12e-6 /K above a riser: 19.2 mm in the cold, 24 mm in the heat. The gap is 19.2 + 3.175 mm, the fold 22.375 + 24 + 9.525 mm.
+#[test]
+fn a_steps_upper_end_by_hand() {
+    let before = step_tests::step(30.0, 20.0);
+    let out = asked(JunctionInput::Step(Box::new(before.clone())), "40 m").compute().unwrap();
+    let [end] = &out.ends[..] else { panic!("one end") };
+    assert_eq!((end.side, end.gap, end.fold, end.travel), (Side::Second, len("22.375 mm"), len("55.9 mm"), len("43.2 mm")));
+    let JunctionInput::Step(proposed) = &out.of else { panic!("a step") };
+    let (old, new) = (&before.detail.upper, &proposed.detail.upper);
+    // The face's outside hangs 3.175 + 0.6096 + 0.7112 + 0.6096 mm before the deck's edge; the fold's lower layer lies 4.7625 mm under the strip's top, which is two sheets over the deck,
+    // less its pan. In the cold the fold's edge stands 55.9 - 3.175 mm before the face, down a slope of 20 degrees.
+    let (out, hangs) = (3.175 + 0.6096 + 0.7112 + 0.6096, 2.0 * 0.6096 - 4.7625 - before.upper.levels.pan.mm());
+    let (sine, cosine) = (num::sin_deg(20.0), num::cos_deg(20.0));
+    let overhang = (out - hangs * sine) / cosine + 55.9 - 3.175;
+    assert!((new.panel.overhang.mm() - overhang).abs() < 1e-6, "{} of {overhang}", new.panel.overhang);
+    assert_eq!((new.panel.overhang - new.strip.width).length(), (old.panel.overhang - old.strip.width).length());
+    assert_eq!(proposed.compute().unwrap().end(Side::Second), Some(&end.end));
+    assert_eq!((end.end.gap, end.end.fold), (end.gap, end.fold));
+}
+
+/// 20 m above the joint and 5 m below it: 12 mm in the cold and 15 mm in the heat. The gap is 12 + 3.175 mm, the fold 15.175 + 15 + 10 mm.
+#[test]
+fn a_joint_across_moves_on_both_sides_and_its_front_keeps_the_lap() {
+    let mut joint = expansion_tests::across();
+    joint.below_to_fixed = len("5 m");
+    (joint.to_fixed, joint.range.hottest) = (len("1 m"), Temperature::parse("30 degC").unwrap());
+    let out = asked(JunctionInput::ExpansionAcross(Box::new(joint.clone())), "20 m").compute().unwrap();
+    let [end] = &out.ends[..] else { panic!("one end") };
+    assert_eq!((end.side, end.gap, end.fold, end.travel), (Side::Second, len("15.175 mm"), len("40.175 mm"), len("27 mm")));
+    let JunctionInput::ExpansionAcross(proposed) = &out.of else { panic!("a joint") };
+    // It takes on what was asked with, and is built as any other.
+    assert_eq!((proposed.to_fixed, &proposed.range), (len("20 m"), &range("12e-6 /K")));
+    assert_eq!(proposed.compute().unwrap().end(Side::Second), Some(&end.end));
+    assert_eq!(proposed.detail.flashing.front_below_top, joint.detail.flashing.front_below_top);
+    // A front too short for its lap comes down by what is missing: least + 27 - 15.175 mm, and the upper flange with it.
+    joint.detail.lap.least = joint.detail.flashing.front_below_top;
+    let out = asked(JunctionInput::ExpansionAcross(Box::new(joint.clone())), "20 m").compute().unwrap();
+    let JunctionInput::ExpansionAcross(lower) = &out.of else { panic!("a joint") };
+    let by = len("11.825 mm");
+    assert_eq!(lower.detail.flashing.front_below_top, (joint.detail.flashing.front_below_top + by).length().unwrap());
+    assert_eq!(lower.detail.flashing.upper_flange, (joint.detail.flashing.upper_flange + by).length().unwrap());
+    joint.below_to_fixed = len("-1 m");
+    let e = asked(JunctionInput::ExpansionAcross(Box::new(joint)), "20 m").compute().unwrap_err();
+    assert_eq!((e.kind(), e.path()), (ErrorKind::OutOfRange, "of.expansion-across.below_to_fixed"));
+}
+
 #[test]
 fn what_takes_no_proposal_is_refused() {
     let at = |e: Error| (e.kind(), e.path().to_owned());
@@ -100,10 +149,11 @@ fn what_takes_no_proposal_is_refused() {
 
 proptest! {
     #[test]
-    fn proposed_ends_keep_what_is_asked(metres in 1.0_f64..25.0, angle in 5.0_f64..50.0, cold in -40.0_f64..15.0, hot in 25.0_f64..90.0, kind in 0_usize..3) {
+    fn proposed_ends_keep_what_is_asked(metres in 1.0_f64..25.0, angle in 5.0_f64..50.0, cold in -40.0_f64..15.0, hot in 25.0_f64..90.0, kind in 0_usize..4) {
         let of = match kind {
             0 => eave(),
             1 => JunctionInput::PitchTransition(Box::new(transition_tests::transition("3:12", "8:12"))),
+            2 => JunctionInput::Step(Box::new(step_tests::step(30.0, angle))),
             _ => JunctionInput::CurbBack(Box::new(curb_back_tests::curb(slope(angle)))),
         };
         let mut ask = asked(of, &format!("{} mm", metres * 1000.0));

@@ -105,7 +105,7 @@ impl ExpansionAcrossDetail {
 ///                     top_flange: inch("1 1/8\"")?,
 ///                     tape_width: inch("7/8\"")?,
 ///                     tape_beneath: inch("1/16\"")?,
-///                     panel_margin: inch("1/2\"")?,
+///                     panel_margin: LeastRule::PANEL_MARGIN,
 ///                 },
 ///                 bites: Bites::Structure,
 ///                 screws: row.clone(),
@@ -138,7 +138,7 @@ impl ExpansionAcrossDetail {
 ///                 least_engagement: practice::movement::ENGAGEMENT,
 ///             },
 ///             front_below_top: Length::inches(8),
-///             head_lap: Length::inches(2),
+///             head_lap: LeastRule::HEAD_LAP,
 ///         },
 ///     },
 /// };

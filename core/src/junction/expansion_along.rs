@@ -204,7 +204,7 @@ struct Places {
 
 impl ExpansionAlong {
     /// What moves at the joint.
-    pub(crate) fn moves<R: Recorder>(&self, r: &mut R) -> Result<JointMoves, Error> {
+    fn moves<R: Recorder>(&self, r: &mut R) -> Result<JointMoves, Error> {
         JointMoves::of(&self.range, (self.first.to_fixed + self.second.to_fixed).length()?, r)
     }
 
@@ -335,6 +335,13 @@ impl Calculation for ExpansionAlong {
     }
 
     fn run<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+        self.solve(r).map(|(solved, _)| solved)
+    }
+}
+
+impl ExpansionAlong {
+    /// The section, and what moves at the joint.
+    pub(crate) fn solve<R: Recorder>(&self, r: &mut R) -> Result<(Solved, JointMoves), Error> {
         self.check()?;
         let d = &self.detail;
         let moves = self.moves(r)?;
@@ -399,6 +406,6 @@ impl Calculation for ExpansionAlong {
             ],
             Beside::Curbs { gap: d.gap, width: d.curb_width, height: d.curb_height },
         )?;
-        Ok(solved)
+        Ok((solved, moves))
     }
 }

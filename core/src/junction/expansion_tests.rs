@@ -122,7 +122,7 @@ pub(super) fn across() -> ExpansionAcross {
         top_edge: TopEdge { hem: Length::ZERO, screws_below: len("25 mm"), screws: row() },
         cleat,
         front_below_top: len("200 mm"),
-        head_lap: len("50 mm"),
+        head_lap: LeastRule::HEAD_LAP,
     };
     let detail = ExpansionAcrossDetail { clearance: movement::CLEARANCE, lap: LeastRule::SLIDING_LAP, flashing };
     ExpansionAcross { roof: roof(slope(15.0)), to_fixed: len("20 m"), below_to_fixed: movement::FAR_SIDE_TO_FIXED, range: range(), detail }

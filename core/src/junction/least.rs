@@ -83,6 +83,18 @@ impl LeastRule {
     /// A kick-out throws the water 4 in off the wall. Common practice, no published source.
     pub const KICK_OUT_THROW: LeastRule =
         LeastRule::exactly("kick-out thrown from the wall", crate::practice::junction::KICK_OUT_THROW_LEAST, Source::CommonPractice);
+    /// The pan reaches 1/2 in beyond the lower flange of the closures that stand on it. Common practice, no published source.
+    pub const PANEL_MARGIN: LeastRule =
+        LeastRule::exactly("pan beyond the closures' lower flange", crate::practice::junction::PANEL_MARGIN_LEAST, Source::CommonPractice);
+    /// The front of a transition's cleat stands 1 in up from the bend. Common practice, no published source.
+    pub const HEAD_LAP: LeastRule =
+        LeastRule::exactly("head-lap of the cleat over the bend", crate::practice::junction::HEAD_LAP_LEAST, Source::CommonPractice);
+    /// A pan behind a curb lies open by 6 in, so that it can be cleaned. Common practice, no published source.
+    pub const CLEAR_BEHIND_CURB: LeastRule =
+        LeastRule::exactly("open pan behind the curb", crate::practice::junction::CLEAR_BEHIND_CURB_LEAST, Source::CommonPractice);
+    /// The seams end 6 in from the low line behind a curb. Common practice, no published source.
+    pub const SEAMS_FROM_CURB: LeastRule =
+        LeastRule::exactly("seams' ends from the curb", crate::practice::junction::SEAMS_FROM_CURB_LEAST, Source::CommonPractice);
     /// A valley's pan reaches 8 in from its centreline on each side. Common practice, no published source.
     pub const VALLEY_LEG: LeastRule = LeastRule::exactly("valley pan from its centreline", crate::practice::junction::VALLEY_LEG_LEAST, Source::CommonPractice);
     /// A pan reaches 4 in beyond what the panels hook on it. Common practice, no published source.

@@ -2,10 +2,12 @@
 
 use super::test_sections::{len, slope};
 use super::{
-    KickOutDetail, LeastRule, PanelSide, PipeSpacing, SidewallFlange, SidewallFoot, Solved, WallCover, coping_tests, covered_tests, curb_back_tests,
-    eave_tests, expansion_tests, high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests, valley_tests,
+    KickOutDetail, LeastBySlope, LeastRule, PanelSide, PipeSpacing, SidewallFlange, SidewallFoot, Solved, WallCover, coping_tests, covered_tests,
+    curb_back_tests, eave_tests, expansion_tests, high_side_tests, pipe_tests, rake_tests, ridge_tests, sidewall_tests, step_tests, transition_tests,
+    valley_tests,
 };
 use crate::error::{Error, ErrorKind};
+use crate::pitch::{Pitch, SlopeRule};
 use crate::record::{Calculation, Source};
 use crate::units::Length;
 
@@ -48,12 +50,16 @@ fn cases() -> Vec<Case> {
         "sidewall and curb side", "detail.flange.on-z.cover", sidewall_tests::raised(), detail.cover;
         "sidewall and curb side", "detail.flange.on-pan.width", sidewall_tests::on_pan(), detail.cover;
         "sidewall and curb side", "detail.wall.leg", sidewall_tests::raised(), detail.wall.upstand;
-        "valley", "detail.first.leg", valley_tests::valley("6:12", "6:12"), detail.first.least_leg;
+        "valley", "detail.first.leg", valley_tests::valley("6:12", "6:12"), detail.first.least_leg.rule;
         "valley", "detail.second.leg", valley_tests::valley("6:12", "6:12"), detail.second.least_beyond;
         "valley", "detail.open_width", valley_tests::valley("6:12", "6:12"), detail.least_open_width;
         "transition", "detail.end.flange", transition_tests::transition("3:12", "8:12"), detail.end.cover;
         "curb back", "detail.reach", curb_back_tests::curb(slope(20.0)), detail.under_panels;
         "curb back", "detail.reach", curb_back_tests::curb(slope(20.0)), detail.least_beyond;
+        "curb back", "detail.clear_width", curb_back_tests::curb(slope(20.0)), detail.least_clear_width;
+        "curb back", "detail.seam_cut_back", curb_back_tests::curb(slope(20.0)), detail.least_to_seams;
+        "ridge", "detail.first.hold_back", ridge_tests::asked(s, s), detail.first.closure.panel_margin;
+        "transition", "detail.front_below_top", transition_tests::transition("3:12", "8:12"), detail.head_lap;
         "curb back", "detail.wall.leg", curb_back_tests::curb(slope(20.0)), detail.wall.upstand;
         "step", "riser", step_tests::step(15.0, 0.0), detail.lower.upstand;
         "step", "detail.lower.end.flange", step_tests::step(15.0, 0.0), detail.lower.end.cover;
@@ -202,6 +208,35 @@ fn a_rule_that_no_pan_keeps_is_named() {
     assert!(e.message().starts_with("snow country: "), "{e}");
     assert!(e.allowed().unwrap().starts_with("500 mm or more"), "{e}");
     assert!(e.cure().unwrap().ends_with("or another rule as least_beyond"), "{e}");
+}
+
+/// 8 in, 10 in under 4:12 and 12 in under 2 1/2:12, by the flatter plane on both sides: common practice.
+#[test]
+fn a_valley_pan_reaches_farther_at_low_slopes() {
+    let of = |one: &str, other: &str, leg: &str| {
+        let mut v = valley_tests::valley(one, other);
+        (v.detail.first.leg, v.detail.second.leg) = (len(leg), len(leg));
+        (v.detail.first.least_beyond.least, v.detail.second.least_beyond.least) = (Length::ZERO, Length::ZERO);
+        v.detail.minimum = SlopeRule { limit: Pitch::FLAT, ..v.detail.minimum };
+        let short =
+            |e: &Error| std::iter::once(e).chain(e.others()).filter(|e| e.message().starts_with("valley pan from its centreline")).cloned().collect::<Vec<_>>();
+        v.compute().map_or_else(|e| short(&e), |_| Vec::new())
+    };
+    for (one, other, least) in
+        [("6:12", "6:12", 8), ("4:12", "12:12", 8), ("3.99:12", "6:12", 10), ("2 1/2:12", "3:12", 10), ("2:12", "9:12", 12), ("9:12", "2.4:12", 12)]
+    {
+        let short = of(one, other, &format!("{} in", f64::from(least) - 0.5));
+        assert_eq!(short.iter().map(Error::path).collect::<Vec<_>>(), ["detail.first.leg", "detail.second.leg"], "{one} {other}");
+        assert!(short[0].message().ends_with("too little by 12.7 mm") && short[0].cure().unwrap().contains("another rule as least_leg"), "{}", short[0]);
+        assert!(of(one, other, &format!("{least} in")).is_empty(), "{one} {other}");
+    }
+    // One's own rule at every slope, and rules out of order.
+    let mut v = valley_tests::valley("2:12", "9:12");
+    v.detail.first.least_leg = LeastBySlope::everywhere(LeastRule::given("snow country", len("14 in"), Source::user()));
+    assert!(v.compute().unwrap_err().message().starts_with("snow country: "));
+    v.detail.first.least_leg.flatter = LeastBySlope::VALLEY_LEG.flatter.iter().rev().cloned().collect();
+    let e = v.compute().unwrap_err();
+    assert_eq!((e.kind(), e.path(), e.value()), (ErrorKind::Conflict, "detail.first.least_leg.flatter[1].under", Some("2 1/2:12")), "{e}");
 }
 
 /// Tape thicker than a seal is said wherever a section has tape of a thickness.

@@ -268,7 +268,8 @@ impl ValleyDetail {
             let open = || chosen(path.clone(), self.open_width).outside().half();
             book.under(name, |b| {
                 let leg = || chosen("leg", side.leg);
-                b.ask([rule("least_leg.least", &side.least_leg)], [leg()], "a wider pan");
+                // At the slope that asks for the least of all: what no pitch can cure.
+                b.ask([rule("least_leg", side.least_leg.mildest())], [leg()], "a wider pan");
                 let [gap, reach] = side.hook.parts();
                 b.ask([rule("least_beyond.least", &side.least_beyond), gap, reach, open()], [leg()], "a wider pan, or a smaller open width");
                 if let Some(lap) = b.panels_over_metal() {
@@ -289,8 +290,9 @@ impl TopEdge {
 impl CurbBackDetail {
     pub(crate) fn asks(&self, book: &mut RuleBook, levels: &Levels) {
         let (clear, reach) = (|| chosen("clear_width", self.clear_width), || chosen("reach", self.reach));
-        book.ask([chosen("least_clear_width", self.least_clear_width)], [clear()], "a greater clear width");
-        book.ask([chosen("least_to_seams", self.least_to_seams)], [clear(), chosen("seam_cut_back", self.seam_cut_back)], "seams cut back farther");
+        book.ask([rule("least_clear_width.least", &self.least_clear_width)], [clear()], "a greater clear width");
+        let seams = [clear(), chosen("seam_cut_back", self.seam_cut_back)];
+        book.ask([rule("least_to_seams.least", &self.least_to_seams)], seams, "seams cut back farther");
         book.ask([rule("under_panels.least", &self.under_panels), clear()], [reach()], "a pan that reaches farther");
         let [gap, hook] = self.hook.parts();
         book.ask([rule("least_beyond.least", &self.least_beyond), clear(), gap, hook], [reach()], "a pan that reaches farther, or a smaller clear width");
@@ -309,7 +311,7 @@ impl PitchTransitionDetail {
         book.under("end", |b| self.end.asks_to_line(b, lower));
         book.under("cleat", |b| self.cleat.asks(b, upper.pan));
         book.under("top_edge", |b| self.top_edge.asks(b));
-        let (front, head_lap) = (|| chosen("front_below_top", self.front_below_top), || chosen("head_lap", self.head_lap));
+        let (front, head_lap) = (|| chosen("front_below_top", self.front_below_top), || rule("head_lap.least", &self.head_lap));
         let width = || chosen("cleat.width", self.cleat.width);
         book.ask([head_lap(), front()], [chosen("upper_flange", self.upper_flange)], "a longer upper flange");
         book.ask([chosen("cleat.gap", self.cleat.gap)], [head_lap()], "a greater head-lap, or a smaller gap");

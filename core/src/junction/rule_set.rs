@@ -75,6 +75,8 @@ pub(crate) struct RuleBook {
     /// The clearance and the engagement that a job keeps at every moving end.
     movement: Option<(Length, Length)>,
     rooms: Vec<RuleRoom>,
+    /// Only contradictions are wanted.
+    forgets: bool,
     faults: Faults,
     /// What kept a demand from being reckoned.
     broken: Option<Error>,
@@ -84,6 +86,11 @@ impl RuleBook {
     /// A book that knows what water asks, as the field of this name says, and what moving ends keep.
     pub(crate) fn new(water: (WaterRules, &'static str), movement: Option<(Length, Length)>) -> RuleBook {
         RuleBook { water: Some(water), movement, ..RuleBook::default() }
+    }
+
+    /// A book that knows what moving ends keep, and writes contradictions alone.
+    pub(crate) fn for_faults(movement: Option<(Length, Length)>) -> RuleBook {
+        RuleBook { movement, forgets: true, ..RuleBook::default() }
     }
 
     /// What is asked inside this part of the document.
@@ -112,6 +119,15 @@ impl RuleBook {
     }
 
     fn reckon<const N: usize, const M: usize>(&mut self, asks: [Part; N], leaves: [Part; M], cure: &'static str) -> Result<(), Error> {
+        if self.forgets {
+            let total = |of: &[Part]| -> Result<Length, Error> {
+                let mut each = of.iter().map(|p| if p.is_half { p.length.station(1, 2) } else { Ok(p.length) });
+                each.try_fold(Length::ZERO, |sum, length| (sum + length?).length())
+            };
+            if total(&asks)? <= total(&leaves)? {
+                return Ok(());
+            }
+        }
         let at = asks.first().map(|p| if p.is_outside { p.field.to_string() } else { self.at(&p.field) }).unwrap_or_default();
         let parts = |of: Vec<Part>| of.into_iter().map(|p| self.part(p)).collect::<Result<Vec<_>, _>>();
         let (asks, leaves) = (parts(Vec::from(asks))?, parts(Vec::from(leaves))?);

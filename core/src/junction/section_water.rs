@@ -8,7 +8,7 @@ use super::row_shelter::{self, RowShelter, Shelter};
 use super::section_sheets::{CLADDING, FaceSheet, PANELS, WaterSide, on_deck, on_wall, panels};
 use super::top_end::side_name;
 use super::upright_water::uprights;
-use super::water_path::{PathCheck, PathFailure, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
+use super::water_path::{PathCheck, PathFailure, PathFault, PathLap, PathRule, PathSheet, WaterLevel, WaterPath};
 use super::water_rules::WaterRules;
 use crate::error::{Error, ErrorKind};
 use crate::record::{Calculation, Caution, Recorder, Source};
@@ -128,6 +128,23 @@ pub(super) fn made(upper: &str, lower: &str, of: &LeastRule) -> PathLap {
     PathLap { upper, lower, overlap: of.least, least: Some(of.least), source: Some(of.source.clone()), holds: true }
 }
 
+/// A level whose one lap the crew makes where the section leaves this much room for it, the lower edge of what covers it so far up: short where the rule asks for more.
+pub(super) fn in_room((upper, lower): (&str, &str), of: &LeastRule, (room, at): (Length, Length)) -> Result<PathCheck, Error> {
+    let holds = room >= of.least;
+    let lap = PathLap { overlap: room, holds, ..made(upper, lower, of) };
+    let mut faults = Vec::new();
+    if !holds {
+        let (upper, lower) = (upper.to_owned(), lower.to_owned());
+        faults.push(PathFault { failure: PathFailure::ShortLap, upper, lower, at, short: (of.least - room).length()? });
+    }
+    Ok(PathCheck { holds, faults, ..alone(lower, vec![lap]) })
+}
+
+/// How high the curbs of a joint along the panels stand; nothing at another line.
+fn curbs(solved: &Solved) -> Option<Length> {
+    solved.adjoining.iter().find_map(|a| if let Adjoining::JointCurbs { height, .. } = a { Some(*height) } else { None })
+}
+
 impl SectionWater<'_> {
     fn check(&self) -> Result<(), Error> {
         self.rules.check().map_err(|e| e.under("rules"))?;
@@ -189,6 +206,7 @@ impl SectionWater<'_> {
         let walled = !self.solved.adjoining.is_empty() && on_wall(self.solved)?.iter().any(|s| s.name == CLADDING);
         let alone = |laps: Vec<PathLap>| alone(UNDERLAYMENT, laps);
         let slot = self.solved.adjoining.iter().find_map(|a| if let Adjoining::VentSlot { width, .. } = a { Some(*width) } else { None });
+        let curbs = curbs(self.solved);
         match (of.water, slot) {
             // Air passes the slot, so that underlayment ends at its edge, under the trim.
             (Water::Away, Some(slot)) => {
@@ -200,8 +218,8 @@ impl SectionWater<'_> {
                 sheets.push(PathSheet { name: UNDERLAYMENT.to_owned(), low: (low - Length::feet(1)).length()?, high, layer: 1 });
                 WaterPath { sheets, rules }.run(r)
             }
-            // Up the curb, under the cap.
-            (Water::Along, _) if self.solved.trim(JOINT_CAP).is_some() => Ok(alone(vec![made(JOINT_CAP, UNDERLAYMENT, past)])),
+            // Up the curb, under the cap: as far as the curb is high.
+            (Water::Along, _) if curbs.is_some() => in_room((JOINT_CAP, UNDERLAYMENT), past, (curbs.unwrap_or_default(), Length::ZERO)),
             (Water::Away | Water::Along, _) if walled || self.solved.trim("counterflashing").is_some() => {
                 Ok(alone(vec![made("wall barrier", UNDERLAYMENT, past)]))
             }

@@ -2,9 +2,9 @@
 
 use super::test_sections::{degrees, len, levels, slope};
 use super::{
-    Along, FacePath, FlangeLies, Levels, PathFace, PathFailure, PathRule, PathSheet, RidgeVent, SectionWater, Shelter, Side, Solved, WallCover, WaterCheck,
-    WaterLevel, WaterPath, WaterRules, WaterSide, covered_tests, curb_back_tests, eave_tests, high_side_tests, rake_tests, ridge_tests, sidewall_tests,
-    transition_tests, valley_tests,
+    Along, FacePath, FlangeLies, LeastRule, Levels, PathFace, PathFailure, PathRule, PathSheet, RidgeVent, SectionWater, Shelter, Side, Solved, WallCover,
+    WaterCheck, WaterLevel, WaterPath, WaterRules, WaterSide, coping_tests, covered_tests, curb_back_tests, eave_tests, expansion_tests, high_side_tests,
+    rake_tests, ridge_tests, sidewall_tests, transition_tests, valley_tests,
 };
 use crate::error::ErrorKind;
 use crate::record::{Calculation, Source};
@@ -43,6 +43,40 @@ fn shelter<'a>(check: &'a WaterCheck, name: &str) -> &'a Shelter {
 
 fn under(name: &str) -> Shelter {
     Shelter::Under(name.into())
+}
+
+/// What the crew laps itself has the room that the section leaves for it: up the curbs of a joint as much as they are high, under a coping as much as its face comes down over
+/// what comes up the wall.
+#[test]
+fn laps_that_the_crew_makes_have_so_much_room() {
+    let joint = expansion_tests::along();
+    let solved = joint.compute().unwrap();
+    let sides = [Side::First, Side::Second].map(|s| side(s, 0.0, Water::Along, levels()));
+    let of = |least: &str| {
+        let past = LeastRule { least: len(least), ..LeastRule::UNDERLAYMENT_PAST_LINE };
+        let rules = WaterRules { underlayment_past_line: past, ..WaterRules::default() };
+        SectionWater { solved: &solved, sides: &sides, rules: &rules }.compute().unwrap()
+    };
+    let (just, short) = (of("210 mm"), of("211 mm"));
+    for (face, check) in [(PathFace::First, &just), (PathFace::Second, &just)] {
+        let under = path(check, face, WaterLevel::Underlayment);
+        assert!(under.check.holds && under.check.laps[0].overlap == joint.detail.curb_height && under.check.laps[0].overlap == len("210 mm"));
+    }
+    let fault = &path(&short, PathFace::First, WaterLevel::Underlayment).check.faults[0];
+    assert_eq!((fault.failure, fault.short, fault.at), (PathFailure::ShortLap, len("1 mm"), Length::ZERO));
+    assert!(!short.holds() && short.cautions.iter().any(|c| c.code().name == "water-path-fails"), "{:?}", short.cautions);
+    // The membrane of a wall's top.
+    let coping = coping_tests::coping();
+    let lap = coping.detail.roof_side.lap().unwrap().unwrap();
+    let solved = coping.compute().unwrap();
+    let at = |least: Length| {
+        let rules = WaterRules { underlayment_over_metal: LeastRule { least, ..LeastRule::IRC_OVER_EDGE_METAL }, ..WaterRules::default() };
+        coping.water(&mut crate::record::Off, &solved, &rules).unwrap()
+    };
+    let told = path(&at(lap), PathFace::FirstUpright, WaterLevel::Underlayment).check.clone();
+    assert_eq!((told.holds, told.laps[0].overlap), (true, lap));
+    let told = path(&at((lap + len("2 mm")).length().unwrap()), PathFace::FirstUpright, WaterLevel::Underlayment).check.clone();
+    assert_eq!((told.holds, told.faults[0].short, told.faults[0].at), (false, len("2 mm"), (-coping.detail.roof_side.depth).length().unwrap()));
 }
 
 #[test]

@@ -54,7 +54,7 @@ use crate::units::{Angle, Length};
 ///         top_flange: inch("1/2\"")?,
 ///         tape_width: inch("7/8\"")?,
 ///         tape_beneath: inch("1/16\"")?,
-///         panel_margin: inch("1/2\"")?,
+///         panel_margin: LeastRule::PANEL_MARGIN,
 ///     },
 ///     bites: Bites::Structure,
 ///     screws: row.clone(),
@@ -133,8 +133,8 @@ impl Step {
         faults.check()
     }
 
-    /// The upper side, solved as an eave whose face hangs in front of what lies on the riser, and set on its edge.
-    fn upper<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+    /// The upper side as an eave, and what lies on the riser behind its face.
+    pub(super) fn upper_eave(&self) -> Result<(Eave, Length), Error> {
         let (u, l) = (&self.detail.upper, &self.detail.lower);
         let detail = EaveDetail {
             sheet: u.sheet,
@@ -147,8 +147,13 @@ impl Step {
             panel: u.panel.clone(),
             gutter: None,
         };
-        let behind = (l.stands_out + l.sheet.thickness).length()?;
-        let solved = Eave { roof: self.upper, detail }.solve(r, behind).map_err(|e| e.moved("detail", "detail.upper").moved("roof", "upper"))?;
+        Ok((Eave { roof: self.upper, detail }, (l.stands_out + l.sheet.thickness).length()?))
+    }
+
+    /// The upper side, solved as an eave whose face hangs in front of what lies on the riser, and set on its edge.
+    fn upper<R: Recorder>(&self, r: &mut R) -> Result<Solved, Error> {
+        let (eave, behind) = self.upper_eave()?;
+        let solved = eave.solve(r, behind).map_err(|e| e.moved("detail", "detail.upper").moved("roof", "upper"))?;
         let place = FacePlace { origin: SectionPoint { x: Length::ZERO, z: self.riser }, is_mirrored: true };
         let side = |s: Side| if s == Side::First { Side::Second } else { Side::Riser };
         Ok(Solved {

@@ -72,7 +72,7 @@ pub(super) fn top_end() -> TopEnd {
             top_flange: len("1\""),
             tape_width: len("7/8\""),
             tape_beneath: len("1/16\""),
-            panel_margin: len("1/2\""),
+            panel_margin: LeastRule::PANEL_MARGIN,
         },
         bites: Bites::Structure,
         screws: row(),

@@ -1,6 +1,7 @@
 //! The closures under a flange at the upper end of the panels.
 
 use super::draft::{refuse_short, tape_too_thick};
+use super::least::LeastRule;
 use crate::closure::{ClosureSetting, Face};
 use crate::error::{Error, Faults};
 use crate::units::Length;
@@ -8,11 +9,11 @@ use crate::units::Length;
 /// The closures between the seams under a cap or a flashing: a web standing on the pan, a lower flange that points uphill behind it, its screws and its
 /// tape in the middle, and a top flange that points downhill under the trim.
 ///
-/// In a job file `set_back` is [`SET_BACK`](crate::practice::closure::SET_BACK) unless given.
+/// In a job file `set_back` is [`SET_BACK`](crate::practice::closure::SET_BACK) and `panel_margin` [`LeastRule::PANEL_MARGIN`] unless given.
 ///
 /// ```
 /// use seamwright::closure::Face;
-/// use seamwright::junction::TopClosure;
+/// use seamwright::junction::{LeastRule, TopClosure};
 /// use seamwright::practice;
 /// use seamwright::record::Calculation;
 /// use seamwright::units::Length;
@@ -23,12 +24,12 @@ use crate::units::Length;
 ///     top_flange: Length::parse("1 1/8\"")?,
 ///     tape_width: Length::parse("7/8\"")?,
 ///     tape_beneath: Length::parse("1/16\"")?,
-///     panel_margin: Length::parse("1/2\"")?,
+///     panel_margin: LeastRule::PANEL_MARGIN,
 /// };
 /// assert_eq!(closure.setting().compute()?.fasteners, Length::parse("2 7/8\"")?);
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, PartialEq, Eq, Hash)]
 #[cfg_attr(feature = "serde", derive(serde::Serialize, serde::Deserialize), serde(deny_unknown_fields))]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct TopClosure {
@@ -46,7 +47,8 @@ pub struct TopClosure {
     /// That tape's thickness, compressed.
     pub tape_beneath: Length,
     /// What the pan must still reach beyond the lower flange.
-    pub panel_margin: Length,
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::panel_margin"))]
+    pub panel_margin: LeastRule,
 }
 
 impl TopClosure {
@@ -74,7 +76,7 @@ impl TopClosure {
             faults.keep(length.positive(path));
         }
         for (path, length) in
-            [("set_back", self.set_back), ("top_flange", self.top_flange), ("tape_beneath", self.tape_beneath), ("panel_margin", self.panel_margin)]
+            [("set_back", self.set_back), ("top_flange", self.top_flange), ("tape_beneath", self.tape_beneath), ("panel_margin.least", self.panel_margin.least)]
         {
             faults.keep(length.not_negative(path));
         }

@@ -48,7 +48,7 @@ use crate::units::{Angle, Length, Sum};
 ///         top_flange: inch("1/2\"")?,
 ///         tape_width: inch("7/8\"")?,
 ///         tape_beneath: inch("1/16\"")?,
-///         panel_margin: inch("1/2\"")?,
+///         panel_margin: LeastRule::PANEL_MARGIN,
 ///     },
 ///     bites: Bites::Structure,
 ///     screws: row.clone(),
@@ -250,14 +250,15 @@ impl TopEnd {
         let what = if place.bend <= place.limit { "the seams pierce the trim's other flange" } else { "the panels reach what stands above them" };
         let cure = "a greater hold-back, or seam tops at one level on both sides";
         refuse_short(&mut faults, "hold_back", what, panel_end + self.clearance - place.limit, self.hold_back, cure)?;
-        refuse_short(
-            &mut faults,
-            "hold_back",
-            "the closures' lower flange falls off the panels",
-            edge + lines.back + c.panel_margin - panel_end,
-            self.hold_back,
-            "a smaller hold-back, or a longer flange",
-        )?;
+        // Less than nothing where the flange hangs off the panels.
+        let margin = (panel_end - edge - lines.back).length()?;
+        r.step(|| {
+            let step = Step::new("pan beyond the closures' lower flange").formula("-hold-back - back of the closures").with("hold-back", self.hold_back);
+            step.with("least", c.panel_margin.least).gives(margin).source(c.panel_margin.source.clone())
+        });
+        let more = (c.panel_margin.least - margin).length()?;
+        let cure = format!("a hold-back smaller by {more}, or a flange so much longer");
+        c.panel_margin.check(&mut faults, "hold_back", margin, self.hold_back, cure)?;
         let cover = (panel_end - edge).length()?;
         r.step(|| {
             let step = Step::new("flange over the panels").formula("-hold-back - flange's edge").with("hold-back", self.hold_back);

@@ -6,6 +6,7 @@
 
 use super::draft::{TrimSheet, Walk, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
+use super::least::LeastRule;
 use super::levels::{Levels, RoofSide};
 use super::offset_cleat::{CleatPlace, OffsetCleat, StruckFrom};
 use super::parts::{Adjoining, JunctionTrim, Side, Solved};
@@ -66,7 +67,7 @@ pub struct BeadSize {
 ///             top_flange: inch("1 1/8\"")?,
 ///             tape_width: inch("7/8\"")?,
 ///             tape_beneath: inch("1/16\"")?,
-///             panel_margin: inch("1/2\"")?,
+///             panel_margin: LeastRule::PANEL_MARGIN,
 ///         },
 ///         bites: Bites::Structure,
 ///         screws: row.clone(),
@@ -99,7 +100,7 @@ pub struct BeadSize {
 ///         least_engagement: inch("3/8\"")?,
 ///     },
 ///     front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
-///     head_lap: Length::inches(1),
+///     head_lap: LeastRule::HEAD_LAP,
 /// };
 /// assert!(detail.front_below_top > detail.cleat.width);
 /// # Ok::<(), seamwright::error::Error>(())
@@ -133,8 +134,9 @@ pub struct PitchTransitionDetail {
     /// From the top edge down to the cleat's front.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::cleat_front_below_top"))]
     pub front_below_top: Length,
-    /// From the bend, or the riser's top, up to the cleat's front, at the least.
-    pub head_lap: Length,
+    /// From the bend, or the riser's top, up to the cleat's front, at the least; in a job file [`LeastRule::HEAD_LAP`] unless given.
+    #[cfg_attr(feature = "serde", serde(default = "super::defaults::head_lap"))]
+    pub head_lap: LeastRule,
 }
 
 /// How far the packing under a transition's upper flange goes on up the slope.
@@ -194,7 +196,7 @@ impl PackingReach {
 ///                 top_flange: inch("1 1/8\"")?,
 ///                 tape_width: inch("7/8\"")?,
 ///                 tape_beneath: inch("1/16\"")?,
-///                 panel_margin: inch("1/2\"")?,
+///                 panel_margin: LeastRule::PANEL_MARGIN,
 ///             },
 ///             bites: Bites::Structure,
 ///             screws: row.clone(),
@@ -227,7 +229,7 @@ impl PackingReach {
 ///             least_engagement: inch("3/8\"")?,
 ///         },
 ///         front_below_top: practice::junction::CLEAT_FRONT_BELOW_TOP,
-///         head_lap: Length::inches(1),
+///         head_lap: LeastRule::HEAD_LAP,
 ///     },
 /// };
 /// let solved = transition.compute()?;
@@ -279,7 +281,7 @@ impl PitchTransition {
             ("detail.packing", d.packing),
             ("detail.unsupported_limit", d.unsupported_limit),
             ("detail.front_below_top", d.front_below_top),
-            ("detail.head_lap", d.head_lap),
+            ("detail.head_lap.least", d.head_lap.least),
             ("detail.end.hold_back", d.end.hold_back),
             ("detail.end.clearance", d.end.clearance),
         ] {
@@ -300,9 +302,10 @@ impl PitchTransition {
     fn check_upper(&self, faults: &mut Faults, section: &TransitionSection, front: Sum) -> Result<(), Error> {
         let d = &self.detail;
         let cure = "a longer upper flange, or a front nearer to the top edge";
-        let near = section.bend_on_upper + d.head_lap - front;
-        refuse_short(faults, "detail.front_below_top", "the cleat's front lies too near the bend", near, d.front_below_top, cure)?;
-        let nose = d.cleat.gap - d.head_lap;
+        let lap = (front - section.bend_on_upper).length()?;
+        let more = (d.head_lap.least - lap).length()?;
+        d.head_lap.check(faults, "detail.front_below_top", lap, d.front_below_top, format!("{cure}, by {more}; or another rule as head_lap"))?;
+        let nose = d.cleat.gap - d.head_lap.least;
         refuse_short(faults, "detail.cleat.gap", "the nose of the fold passes the head-lap", nose, d.cleat.gap, "a greater head-lap, or a smaller gap")?;
         keep_under(faults, "detail.top_edge", d.top_edge.check_screws(d.front_below_top - d.cleat.width));
         // Below the line nothing but air carries the flange. Over a steeper roof the whole cleat lies above it; elsewhere at least its tape and its

@@ -48,7 +48,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
                     top_flange: len("1 1/8\""),
                     tape_width: len("7/8\""),
                     tape_beneath: len("1/16\""),
-                    panel_margin: len("1/2\""),
+                    panel_margin: LeastRule::PANEL_MARGIN,
                 },
                 bites: Bites::Structure,
                 screws: row.clone(),
@@ -81,7 +81,7 @@ pub(super) fn transition(lower: &str, upper: &str) -> PitchTransition {
                 least_engagement: len("3/8\""),
             },
             front_below_top: practice::CLEAT_FRONT_BELOW_TOP,
-            head_lap: len("1\""),
+            head_lap: LeastRule::HEAD_LAP,
         },
     }
 }
@@ -284,7 +284,7 @@ fn a_front_below_the_line_is_an_overhang() {
     t.detail.end.flange = len("14\"");
     let bend = t.section().unwrap().bend_on_upper;
     t.detail.upper_flange = (len("5 1/2\"") - bend).length().unwrap();
-    t.detail.head_lap = Length::ZERO;
+    t.detail.head_lap.least = Length::ZERO;
     let end = t.compute().unwrap().end(Side::Second).unwrap().clone();
     assert_eq!((end.reach, end.fold), (Reach::Overhang(len("1/2\"")), len("1\"")));
     // Tape and screws still lie over the deck; with the tape's lower edge below the line they do not.
@@ -307,7 +307,7 @@ fn a_closure_that_falls_off_the_panel_is_refused_by_how_much() {
     t.detail.end.hold_back = len("3'");
     let e = t.compute().unwrap_err();
     assert_eq!((e.kind(), e.path()), (ErrorKind::Impossible, "detail.end.hold_back"));
-    assert!(e.message().contains("lower flange falls off the panels by"), "{e}");
+    assert!(e.message().contains("pan beyond the closures' lower flange: "), "{e}");
 }
 
 #[test]

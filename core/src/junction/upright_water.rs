@@ -4,7 +4,7 @@ use super::coping::Coping;
 use super::parts::{Adjoining, Side, Solved};
 use super::row_shelter;
 use super::section_sheets::{FaceSheet, PANELS, SEEN, Upright, WaterSide, before};
-use super::section_water::{FacePath, PathFace, SectionWater, WaterCheck, alone, made, numbered};
+use super::section_water::{FacePath, PathFace, SectionWater, WaterCheck, in_room, numbered};
 use super::support::SectionPoint;
 use super::top_end::side_name;
 use super::water_path::{WaterLevel, WaterPath};
@@ -79,8 +79,9 @@ impl Coping {
             if let Some(over) = &chosen.over {
                 let (high, behind) = ((-over.below_top).length()?, (-chosen.behind).length()?);
                 sheets.push(FaceSheet { name: COVERED, trim: None, low: (high - SEEN).length()?, high, heights: (behind, behind) });
-                if self.detail.bed.is_positive() {
-                    let check = alone(COVERED, vec![made(MEMBRANE, COVERED, &rules.underlayment_over_metal)]);
+                // The membrane comes down over it under the coping's face, as far as that does.
+                if let Some(lap) = chosen.lap()?.filter(|_| self.detail.bed.is_positive()) {
+                    let check = in_room((MEMBRANE, COVERED), &rules.underlayment_over_metal, (lap, (-chosen.depth).length()?))?;
                     out.paths.push(FacePath { face, water: Water::Toward, level: WaterLevel::Underlayment, check });
                 }
             }

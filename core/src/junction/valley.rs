@@ -4,6 +4,7 @@ use super::cautions;
 use super::draft::{FastenerRow, TrimSheet, Walk, along, hem, keep_under, leg, refuse_short, turned};
 use super::fit::{self, Beside, Deck};
 use super::least::LeastRule;
+use super::least_by_slope::LeastBySlope;
 use super::levels::Levels;
 use super::offset_cleat::{CleatPlace, StruckFrom};
 use super::parts::{Bites, JunctionTrim, LayoutLine, Side, SideEnd, Solved};
@@ -40,16 +41,16 @@ pub struct SplashRib {
 
 /// One side of a valley. Distances are along the plane, square to the valley.
 ///
-/// In a job file `least_leg` is [`LeastRule::VALLEY_LEG`], `least_beyond` [`LeastRule::BEYOND_HOOK`] and `field_trim`
+/// In a job file `least_leg` is [`LeastBySlope::VALLEY_LEG`], `least_beyond` [`LeastRule::BEYOND_HOOK`] and `field_trim`
 /// [`SKEW_FIELD_TRIM`](crate::practice::panel::SKEW_FIELD_TRIM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{ValleyHook, ValleySide, LeastRule};
+/// use seamwright::junction::{LeastBySlope, LeastRule, ValleyHook, ValleySide};
 /// use seamwright::practice::{junction as practice, panel};
 /// use seamwright::units::Length;
 /// let side = ValleySide {
 ///     leg: Length::inches(10),
-///     least_leg: LeastRule::VALLEY_LEG,
+///     least_leg: LeastBySlope::VALLEY_LEG,
 ///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::ReceiverFold {
 ///         depth: Length::parse("1 1/2\"")?,
@@ -69,9 +70,9 @@ pub struct SplashRib {
 pub struct ValleySide {
     /// How far the pan reaches from its centreline.
     pub leg: Length,
-    /// How far it must.
+    /// How far it must, by the pitch of the valley's flatter plane.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::valley_leg"))]
-    pub least_leg: LeastRule,
+    pub least_leg: LeastBySlope,
     /// How far it must reach beyond what the panels hook.
     #[cfg_attr(feature = "serde", serde(default = "super::defaults::beyond_hook"))]
     pub least_beyond: LeastRule,
@@ -88,7 +89,7 @@ pub struct ValleySide {
 /// `edge_hem` [`EDGE_HEM`](crate::practice::junction::EDGE_HEM) unless given.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastRule};
+/// use seamwright::junction::{FastenerRow, OffsetCleat, TrimSheet, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastBySlope, LeastRule};
 /// use seamwright::pitch::SlopeRule;
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::Source;
@@ -108,7 +109,7 @@ pub struct ValleySide {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: LeastRule::VALLEY_LEG,
+///     least_leg: LeastBySlope::VALLEY_LEG,
 ///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
@@ -201,7 +202,7 @@ impl Default for ValleyEndSeal {
 /// own slope: it is a little less than the plumb height.
 ///
 /// ```
-/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastRule};
+/// use seamwright::junction::{FastenerRow, Levels, OffsetCleat, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide, LeastBySlope, LeastRule};
 /// use seamwright::pitch::{Corner, Pitch, SlopeRule};
 /// use seamwright::practice::{junction as practice, movement, panel};
 /// use seamwright::record::{Calculation, Source};
@@ -221,7 +222,7 @@ impl Default for ValleyEndSeal {
 /// };
 /// let side = ValleySide {
 ///     leg: Length::inches(12),
-///     least_leg: LeastRule::VALLEY_LEG,
+///     least_leg: LeastBySlope::VALLEY_LEG,
 ///     least_beyond: LeastRule::BEYOND_HOOK,
 ///     hook: ValleyHook::OffsetCleat { cleat, least_screw_height: practice::VALLEY_SCREW_HEIGHT_LEAST },
 ///     field_trim: panel::SKEW_FIELD_TRIM,
@@ -267,7 +268,8 @@ impl ValleySide {
     fn check(&self) -> Result<(), Error> {
         let mut faults = Faults::default();
         faults.keep(self.leg.positive("leg"));
-        for (path, length) in [("least_leg.least", self.least_leg.least), ("least_beyond.least", self.least_beyond.least), ("field_trim", self.field_trim)] {
+        keep_under(&mut faults, "least_leg", self.least_leg.check());
+        for (path, length) in [("least_beyond.least", self.least_beyond.least), ("field_trim", self.field_trim)] {
             faults.keep(length.not_negative(path));
         }
         self.hook.check(&mut faults);
@@ -283,8 +285,13 @@ impl ValleySide {
         let back = (front + self.hook.reach()).length()?;
         r.step(|| Step::new("front of what the panels hook, from the centreline").formula("open width / 2 + gap").with("gap", self.hook.gap()).gives(front));
         let mut faults = Faults::default();
-        let more = (self.least_leg.least - self.leg).length()?;
-        self.least_leg.check(&mut faults, "leg", self.leg, self.leg, format!("a pan wider by {more}, or another rule as least_leg"))?;
+        let least = self.least_leg.at(place.flatter);
+        r.step(|| {
+            let step = Step::new("pan from its centreline").formula("least, by the flatter plane's pitch").with("pitch", place.flatter.angle());
+            step.with("least", least.least).gives(self.leg).source(least.source.clone())
+        });
+        let more = (least.least - self.leg).length()?;
+        least.check(&mut faults, "leg", self.leg, self.leg, format!("a pan wider by {more}, or another rule as least_leg"))?;
         let beyond = (self.leg - back).length()?;
         let more = (self.least_beyond.least - beyond).length()?;
         let cure = format!("a pan wider by {more}, a smaller open width, or another rule as least_beyond");
@@ -339,6 +346,8 @@ impl ValleySide {
 struct SidePlace<'a> {
     side: Side,
     seen: &'a CornerSide,
+    /// The pitch of the valley's flatter plane.
+    flatter: Pitch,
     /// The face of the pan.
     on: Support,
     levels: Levels,
@@ -462,9 +471,11 @@ impl Calculation for Valley {
         });
         let mut cautions: Vec<Caution> = slope.cautions().iter().filter(|_| slope.passes()).map(|c| c.clone().under("detail.minimum")).collect();
         cautions.extend(self.rib(r, &mut faults, half_open)?);
+        let (p, q) = (self.corner.first, self.corner.second);
+        let flatter = if p.compare(&q).is_le() { p } else { q };
         let places = [
-            SidePlace { side: Side::First, seen: &one, on: face(s1)?, levels: self.first, centre: up.0, half_open, hem: self.detail.edge_hem },
-            SidePlace { side: Side::Second, seen: &two, on: face(s2)?, levels: self.second, centre: up.1, half_open, hem: self.detail.edge_hem },
+            SidePlace { side: Side::First, seen: &one, flatter, on: face(s1)?, levels: self.first, centre: up.0, half_open, hem: self.detail.edge_hem },
+            SidePlace { side: Side::Second, seen: &two, flatter, on: face(s2)?, levels: self.second, centre: up.1, half_open, hem: self.detail.edge_hem },
         ];
         let sides = self.sides(r, &mut faults, &places);
         core::mem::take(&mut faults).check()?;

@@ -2,8 +2,8 @@
 use super::test_sections::read_without;
 use super::test_sections::{between as distance, len, levels, paths, row};
 use super::{
-    Along, FastenerRow, LeastRule, OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook, ValleySide,
-    ValleyWidening, WideningPan,
+    Along, FastenerRow, LeastBySlope, LeastRule, OffsetCleat, SectionPoint, Side, SplashRib, TrimSheet, Valley, ValleyDetail, ValleyEndSeal, ValleyHook,
+    ValleySide, ValleyWidening, WideningPan,
 };
 use crate::error::ErrorKind;
 use crate::num;
@@ -37,7 +37,7 @@ pub(super) fn receiver() -> ValleyHook {
 }
 
 fn side(hook: ValleyHook) -> ValleySide {
-    ValleySide { leg: len("12\""), least_leg: LeastRule::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
+    ValleySide { leg: len("12\""), least_leg: LeastBySlope::VALLEY_LEG, least_beyond: LeastRule::BEYOND_HOOK, hook, field_trim: len("2\"") }
 }
 
 pub(super) fn valley(first: &str, second: &str) -> Valley {

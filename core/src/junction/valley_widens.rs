@@ -57,6 +57,11 @@ impl ValleyWidening {
         pan: WideningPan::Parallel,
     };
 
+    /// How each edge of a tapered pan goes out farther; nothing of a parallel one.
+    pub(crate) fn of_the_pan(&self) -> Result<Option<Growth>, Error> {
+        if self.pan == WideningPan::Tapered { self.of_a_side().map(Some) } else { Ok(None) }
+    }
+
     /// What one side's end is held back farther.
     pub(super) fn of_a_side(&self) -> Result<Growth, Error> {
         Ok(Growth { by: self.growth.by.station(1, 2)?, over: self.growth.over })

@@ -123,7 +123,16 @@ impl JunctionInput {
     }
 
     /// Its name in serial form.
-    pub(super) fn name(&self) -> &'static str {
+    ///
+    /// ```
+    /// # use seamwright::junction::JunctionInput;
+    /// # use seamwright::record::read_json;
+    /// let eave = include_str!(concat!(env!("CARGO_MANIFEST_DIR"), "/../docs/junctions/inputs/eave.json"));
+    /// assert_eq!(read_json::<JunctionInput>(format!(r#"{{"eave": {eave}}}"#).as_bytes(), 1 << 20)?.name(), "eave");
+    /// # Ok::<(), seamwright::error::Error>(())
+    /// ```
+    #[must_use]
+    pub fn name(&self) -> &'static str {
         self.named().1
     }
 

@@ -72,7 +72,7 @@ fn a_coping_covers_what_comes_up_its_wall() {
     assert!(check.holds() && check.cautions.is_empty(), "{check:?}");
     let up = "what comes up the wall";
     assert_eq!(laps(&check, PathFace::FirstUpright, WaterLevel::Metal), [("coping", up, 88.9)]);
-    assert_eq!(laps(&check, PathFace::FirstUpright, WaterLevel::Underlayment), [("membrane on the wall's top", up, 50.8)]);
+    assert_eq!(laps(&check, PathFace::FirstUpright, WaterLevel::Underlayment), [("membrane on the wall's top", up, 88.9)]);
     // On the outside nothing comes up: the coping alone.
     assert_eq!(laps(&check, PathFace::SecondUpright, WaterLevel::Metal), []);
     // Its cleats' screws go through the faces of the wall.
@@ -90,7 +90,7 @@ fn water_on_joints_and_steps_by_hand() {
     assert!(check.holds() && check.cautions.is_empty(), "{check:?}");
     assert_eq!(laps(&check, PathFace::FirstUpright, WaterLevel::Metal), [("joint cap", "panels", 111.6)]);
     assert_eq!(laps(&check, PathFace::SecondUpright, WaterLevel::Metal), [("joint cap", "panels", 113.1)]);
-    assert_eq!(laps(&check, PathFace::Second, WaterLevel::Underlayment), [("joint cap", "underlayment", 152.4)]);
+    assert_eq!(laps(&check, PathFace::Second, WaterLevel::Underlayment), [("joint cap", "underlayment", 210.0)]);
     assert!(check.rows.iter().filter(|row| row.name == "cleat fasteners").all(|row| row.shelter == Shelter::Under("joint cap".into())));
     // Across: as at a transition, the flashing over the lower panels and under the upper ones, the upper underlayment over its top edge.
     let check = water(JunctionInput::ExpansionAcross(Box::new(expansion_tests::across())));

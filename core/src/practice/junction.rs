@@ -53,6 +53,18 @@ pub const Z_TAPE_WIDTH: Length = Length::inches_64(32);
 /// A valley pan reaches at least this far from its centreline on each side: 8 in.
 pub const VALLEY_LEG_LEAST: Length = Length::inches(8);
 
+/// Under this pitch of its flatter plane a valley lies at a low slope: 4:12. Common practice, no published source.
+pub const VALLEY_FLAT_RISE_IN_TWELVE: Length = Length::inches(4);
+
+/// Its pan then reaches at least this far: 10 in. Common practice, no published source.
+pub const VALLEY_LEG_FLAT: Length = Length::inches(10);
+
+/// Under this it lies at the lowest: 2 1/2:12. Common practice, no published source.
+pub const VALLEY_FLATTEST_RISE_IN_TWELVE: Length = Length::inches_64(2 * 64 + 32);
+
+/// Its pan then reaches at least this far: 12 in. Common practice, no published source.
+pub const VALLEY_LEG_FLATTEST: Length = Length::inches(12);
+
 /// Sealant tape, compressed, is no thicker than 1/4 in: what is thicker is packing, which screws squeeze out and heat lets creep.
 pub const TAPE_THICKEST: Length = Length::inches_64(16);
 
@@ -107,3 +119,15 @@ pub const KICK_OUT_TAB: Length = Length::inches(1);
 
 /// Between two edges that snips cut from one line: 1/16 in. Common practice, no published source.
 pub const SNIPS_CLEARANCE: Length = Length::inches_64(4);
+
+/// A pan reaches beyond the lower flange of the closures that stand on it by at least this: 1/2 in. Common practice, no published source.
+pub const PANEL_MARGIN_LEAST: Length = Length::inches_64(32);
+
+/// The front of a transition's cleat stands at least this far up from the bend: 1 in. Common practice, no published source.
+pub const HEAD_LAP_LEAST: Length = Length::inches(1);
+
+/// A pan behind a curb lies open by at least this, a hand's breadth and a brush: 6 in. Common practice, no published source.
+pub const CLEAR_BEHIND_CURB_LEAST: Length = Length::inches(6);
+
+/// The seams of the panels end at least this far from the low line behind a curb: 6 in. Common practice, no published source.
+pub const SEAMS_FROM_CURB_LEAST: Length = Length::inches(6);

@@ -31,7 +31,7 @@ pub(crate) fn levels(draw: &mut Draw) -> Value {
 /// What must not be drawn: what a rule asks for, and what others are measured against.
 fn is_fixed(name: &str) -> bool {
     name.starts_with("least")
-        || ["thickness", "clearance", "rule", "upstand", "under_panels", "panel_margin", "above_pan", "cricket", "minimum"].contains(&name)
+        || ["thickness", "clearance", "rule", "upstand", "under_panels", "panel_margin", "head_lap", "above_pan", "cricket", "minimum"].contains(&name)
 }
 
 /// Every length of a detail between 0.9 and 1.15 times what it is, and every angle likewise.

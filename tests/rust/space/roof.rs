@@ -184,7 +184,8 @@ impl<'a> Roof<'a> {
             for bay in list(&side["bays"]).iter().filter(|b| b["notched"] == false) {
                 let panel = &lay["laid"]["panels"][index(&bay["panel"])];
                 let parts = list(&panel[text(&bay["end"])]);
-                let part = parts.iter().find(|p| index(&lay["lines"][index(&p["edge"])]) == index(&junction["line"]));
+                // The edges of breaks come after those of the outline, and are no line's.
+                let part = parts.iter().find(|p| lay["lines"][index(&p["edge"])] == junction["line"]);
                 let part = part.unwrap_or_else(|| panic!("{}: a bay of a panel that does not end there", junction["name"]));
                 let on = |p: &Value| {
                     let p = self.planes[number].at(length(&p["x"]), length(&p["y"])) - frame.origin;
@@ -251,7 +252,7 @@ impl<'a> Roof<'a> {
         for panel in list(&lay["laid"]["panels"]) {
             let (lower, upper) = (list(&panel["lower"]), list(&panel["upper"]));
             let ([low], [high]) = (lower, upper) else { continue };
-            let line = |part: &Value| frames[index(&lay["lines"][index(&part["edge"])])].as_ref();
+            let line = |part: &Value| lay["lines"][index(&part["edge"])].as_u64().and_then(|n| frames[usize::try_from(n).unwrap()].as_ref());
             let (Some(below), Some(above)) = (line(low), line(high)) else { continue };
             let (left, right) = (length(&panel["left"]), length(&panel["right"]));
             // Beside a corner the next line, shifted by its own end, may reach back and cut the panel.

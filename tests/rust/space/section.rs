@@ -261,7 +261,7 @@ impl<'a> Section<'a> {
         self.near("the tape's upper edge", self.struck(side, "closure tape, upper edge"), screws + half);
         let end = self.end(side).unwrap_or(&Value::Null);
         let panel_end = self.nose(end) * on.sign;
-        self.least("the closures stand on the panels", panel_end - length(&c["panel_margin"]), web + lower);
+        self.least("the closures stand on the panels", panel_end - length_or(&c["panel_margin"]["least"], 12.7), web + lower);
         let over = self.at(side, "tape over the closures");
         self.near("the tape over the closures", over, leading + top_flange / 2.0);
         self.least("the tape lies on the top flange", top_flange, length(&asked["cap_tape_width"]));
@@ -571,7 +571,7 @@ impl<'a> Section<'a> {
             self.near("the trim's top edge", self.struck("second", "trim top edge"), top);
             let front = self.struck("second", "offset cleat, front");
             self.near("the front below the top", top - front, length_or(&self.detail["front_below_top"], 152.4));
-            self.least("the head-lap", front - bend, length(&self.detail["head_lap"]));
+            self.least("the head-lap", front - bend, length_or(&self.detail["head_lap"]["least"], 25.4));
             self.least("the cleat short of the top", top, self.struck("second", "cleat back"));
             self.top_edge("second", top);
         }

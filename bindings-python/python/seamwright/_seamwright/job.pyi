@@ -3,7 +3,7 @@ The classes of `seamwright.job`.
 """
 
 from .assembly import ClipRule, ClipSchedule, CopingCorner, CopingPieces, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, RunOfCoping, SideSeal
-from .junction import BeadSize, Coping, JointMoves, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
+from .junction import BeadSize, Coping, JointMoves, KickOutPiece, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
 from .metal import MetalMeeting, Sheet
 from .movement import CapMoves
@@ -17,7 +17,7 @@ from .units import Angle, Area, Length, LengthFormat, LineMass, Mass, Temperatur
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "EndCap", "Job", "JobRevised", "JobRevision", "JunctionItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "EndCap", "Job", "JobRevised", "JobRevision", "JunctionItem", "KickOutItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
 
 @final
 class CopingCornerItem:
@@ -407,6 +407,37 @@ class JunctionItem:
         """
 
 @final
+class KickOutItem:
+    """
+    A kick-out as the shop makes it, and where it goes.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def lines(self, /) -> list[str]:
+        """
+        The names of the lines that have one at their foot.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark: K1, K2 and so on.
+        """
+    @property
+    def piece(self, /) -> KickOutPiece:
+        """
+        The piece.
+        """
+    @property
+    def sheet(self, /) -> Sheet:
+        """
+        Its sheet.
+        """
+
+@final
 class Metals:
     """
     The sheets of a job.
@@ -573,6 +604,11 @@ class Packet:
     def junctions(self, /) -> list[JunctionItem]:
         """
         The lines that could be named, worked out.
+        """
+    @property
+    def kick_outs(self, /) -> list[KickOutItem]:
+        """
+        The kick-outs at the feet of wall flashings, like ones together.
         """
     @property
     def lengths(self, /) -> LengthFormat:

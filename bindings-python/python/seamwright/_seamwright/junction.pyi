@@ -4,11 +4,11 @@ The classes of `seamwright.junction`.
 
 from .panel import PanelEnd
 from .record import Caution, Source, Worksheet
-from .trim import Profile
-from .units import Length
+from .trim import FlatBlank, Profile
+from .units import Angle, Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "KickOut", "KickOutPiece", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -250,7 +250,7 @@ class CurbBack:
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> under = {"what": "pan under the panels", "least": "4 in", "source": "common-practice"}
     >>> detail = {"sheet": sheet, "wall": wall, "reach": "18 in", "top_edge": top_edge, "under_panels": under,
-    ...     "clear_width": "6 in", "least_clear_width": "6 in", "seam_cut_back": '1 1/4"', "least_to_seams": "6 in",
+    ...     "clear_width": "6 in", "seam_cut_back": '1 1/4"',
     ...     "hook": {"offset-cleat": {"cleat": cleat}}, "cricket": {"widest": "30 in", "source": "common-practice"}}
     >>> roof = {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}
     >>> curb = CurbBack.from_dict({"roof": roof, "width": "36 in", "detail": detail})
@@ -368,14 +368,13 @@ class ExpansionAcross:
     >>> from seamwright.junction import ExpansionAcross
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": "9 in", "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": "1 in", "clearance": '1/4"', "field_trim": "0 in"}
     >>> cleat = {"sheet": sheet, "width": "5 in", "tongue": "2 in", "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/2"',
     ...     "fold": '1 3/4"'}
     >>> flashing = {"sheet": sheet, "end": end, "packing": '1 3/4"', "bending": "direct", "unsupported_limit": "2 in", "upper_flange": "11 in",
-    ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in", "head_lap": "2 in"}
+    ...     "top_edge": {"hem": '1/2"', "screws_below": "1 in", "screws": row}, "cleat": cleat, "front_below_top": "8 in"}
     >>> temperatures = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
     >>> lap = {"what": "lap beside the movement", "least": "3 in", "source": "common-practice"}
     >>> roof = {"pitch": "3:12", "levels": {"seam_height": '1 3/4"'}}
@@ -523,8 +522,7 @@ class Headwall:
     >>> from seamwright.junction import Headwall
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -585,8 +583,7 @@ class HighSide:
     >>> from seamwright.junction import HighSide
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> hem = {"hooked": {"sheet": sheet, "height": "2 in", "fasteners_above_bend": '1 1/4"', "fasteners": row, "hem": '5/8"', "hem_gap": "0.165 in",
@@ -647,8 +644,7 @@ class Hip:
     >>> from seamwright.junction import Hip
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -745,6 +741,131 @@ class JunctionTrim:
     def profile(self, /) -> Profile:
         """
         Its profile.
+        """
+
+@final
+class KickOut:
+    """
+    The kick-out at the foot of a wall's flashing, where an eave dies into the wall: an angle whose lower end is turned off the wall, in one piece of sheet.
+
+    >>> from seamwright.junction import KickOut
+    >>> sheet = {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> asked = {"pitch": "4:12", "sheet": sheet, "flange": '3 1/2"', "leg": "8 in", "wall": "right", "detail": {"throw": "4 in"}}
+    >>> made = KickOut.from_dict(asked).compute()
+    >>> round(made.turn.degrees, 2), round(made.notch.degrees, 2), format(made.turned, "in/16")
+    (53.13, 49.37, '5 1/4"')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> KickOut:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> KickOutPiece:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[KickOutPiece, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> KickOut:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> KickOut:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class KickOutPiece:
+    """
+    A kick-out as the shop makes it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def apron_bend(self, /) -> Angle:
+        """
+        How far the apron is bent to the turned leg, from flat.
+        """
+    @property
+    def apron_fall(self, /) -> Angle:
+        """
+        How far the apron falls from level, down the slope.
+        """
+    @property
+    def asked(self, /) -> KickOut:
+        """
+        What was asked.
+        """
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank: up the slope where the wall is on the right, down it where it is on the left.
+        """
+    @property
+    def corners(self, /) -> list[tuple[str, tuple[Length, Length], tuple[Length, Length, Length]]]:
+        """
+        Its corners: the name, the place on the blank, and folded how far out from the wall, past the turn and up.
+        """
+    @property
+    def drop(self, /) -> Length:
+        """
+        How far that end lies below the turn.
+        """
+    @property
+    def lean(self, /) -> Angle:
+        """
+        How far the line of the turn leans up the slope, on the leg, from square to the fold.
+        """
+    @property
+    def notch(self, /) -> Angle:
+        """
+        The V cut out of the flange.
+        """
+    @property
+    def tab_bend(self, /) -> Angle:
+        """
+        How far the tab is bent to the apron, from flat.
+        """
+    @property
+    def turn(self, /) -> Angle:
+        """
+        How far the leg is turned off the wall, in plan.
+        """
+    @property
+    def turned(self, /) -> Length:
+        """
+        Along the fold, from the turn out to the outer end.
+        """
+    @property
+    def upper(self, /) -> Length:
+        """
+        Along the fold, from the turn up to the upper end.
         """
 
 @final
@@ -1167,8 +1288,7 @@ class PitchTransition:
     >>> from seamwright.junction import PitchTransition
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -1176,7 +1296,7 @@ class PitchTransition:
     >>> cleat = {"sheet": sheet, "tongue": '1 1/4"', "rise": '1/4"', "tape_width": '1 1/2"', "tape": '1/16"', "screws": row, "gap": '1/4"'}
     >>> end |= {"flange": "12 in", "hold_back": '1 1/2"'}
     >>> detail = {"sheet": sheet, "end": end, "packing": "0 in", "bending": "direct", "unsupported_limit": "8 in", "upper_flange": "9 in",
-    ...     "top_edge": top_edge, "cleat": cleat, "head_lap": "1 in"}
+    ...     "top_edge": top_edge, "cleat": cleat}
     >>> lower, upper = {"pitch": "3:12", "levels": levels}, {"pitch": "8:12", "levels": levels}
     >>> transition = PitchTransition.from_dict({"lower": lower, "upper": upper, "detail": detail})
     >>> [format(end.end.allowance(), "in/16") for end in transition.compute().ends]
@@ -1294,8 +1414,7 @@ class Ridge:
     >>> from seamwright.junction import Ridge
     >>> row, sheet = {"spacing": "8 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> levels = {"seam_height": '1 3/4"'}
@@ -1440,7 +1559,7 @@ class Sidewall:
     ...     "screws": row, "cover": '3/4"', "rivets": row}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
     >>> detail = {"sheet": sheet, "edge": {"turned-up": {"height": '1 3/4"'}}, "edge_from_wall": '1/2"', "flange": {"on-z": on_z}, "drip": drip,
-    ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": "4 in"}}}
+    ...     "wall": wall, "foot": {"dies-into-wall": {"kick_out": {"throw": "4 in"}}}}
     >>> levels = {"seam_height": '1 3/4"'}
     >>> sidewall = Sidewall.from_dict({"roof": {"pitch": "4:12", "levels": levels}, "first_seam_from_wall": "12 in", "detail": detail})
     >>> [trim.name for trim in sidewall.compute().trims]
@@ -1523,6 +1642,11 @@ class Solved:
         The panel ends.
         """
     @property
+    def kick_out(self, /) -> KickOutPiece | None:
+        """
+        The piece that turns the water off a wall at the foot of its flashing, where an eave dies into the wall; else ``None``.
+        """
+    @property
     def lines(self, /) -> list[LayoutLine]:
         """
         The lines that the crew strikes, in the order of the work; each refers to what is there by then.
@@ -1555,8 +1679,7 @@ class Step:
     >>> from seamwright.junction import Step
     >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
     >>> drip = {"leg": '3/4"', "hem": '1/2"', "above_pan": '1/4"'}
-    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"',
-    ...     "panel_margin": '1/2"'}
+    >>> closure = {"face": "web", "lower_flange": '1 1/4"', "top_flange": '1/2"', "tape_width": '7/8"', "tape_beneath": '1/16"'}
     >>> end = {"flange": '8"', "drip": drip, "closure": closure, "bites": "structure", "screws": row, "rivets": row, "hollow_seams": False}
     >>> end |= {"cap_tape_width": '1/2"', "hold_back": '2"', "clearance": '1/4"', "field_trim": "0 in"}
     >>> least = {"what": "upstand", "least": "8 in", "source": "common-practice"}

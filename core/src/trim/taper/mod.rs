@@ -2,6 +2,7 @@
 
 mod develop;
 mod ends;
+mod near_cut;
 mod piece;
 mod run;
 
@@ -9,6 +10,7 @@ mod run;
 mod taper_tests;
 
 pub use ends::HeldLine;
+pub(crate) use near_cut::NearCut;
 pub use piece::{Taper, TaperBend, TaperLeg, TaperedTrim};
 pub(crate) use run::profile_along;
 pub use run::{TaperedPiece, TaperedPieces, TaperedRun};

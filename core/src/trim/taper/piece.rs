@@ -180,6 +180,9 @@ pub struct TaperedTrim {
     pub bends: Vec<TaperBend>,
     /// The blank, its start edge on the y axis.
     pub blank: FlatBlank,
+    /// Whether its near end is cut askew, as the lower end of a valley's pan: then a bend's station there is told square to the start edge, where its line meets the cut.
+    #[cfg_attr(feature = "serde", serde(skip_serializing_if = "core::ops::Not::not"))]
+    pub near_is_cut: bool,
     /// The area of its metal.
     pub area: Area,
 }
@@ -359,7 +362,7 @@ impl Taper {
 }
 
 /// The stretches from point to point, those of no length left out.
-fn stretches(points: &[Point], side: BlankSide, out: &mut Vec<BlankEdge>) {
+pub(super) fn stretches(points: &[Point], side: BlankSide, out: &mut Vec<BlankEdge>) {
     for pair in points.windows(2) {
         if let [from, to] = pair
             && from != to
@@ -398,6 +401,6 @@ impl Calculation for Taper {
         let blank = FlatBlank { thickness: near.thickness(), outline, bends: laid.folds, holes: Vec::new(), cautions: all };
         blank.check().map_err(|e| e.under("blank"))?;
         let area = blank.area()?;
-        Ok(TaperedTrim { near, far, legs: laid.legs, bends: laid.bends, blank, area })
+        Ok(TaperedTrim { near, far, legs: laid.legs, bends: laid.bends, blank, near_is_cut: false, area })
     }
 }
