@@ -252,7 +252,7 @@ impl<'a> Roof<'a> {
         for panel in list(&lay["laid"]["panels"]) {
             let (lower, upper) = (list(&panel["lower"]), list(&panel["upper"]));
             let ([low], [high]) = (lower, upper) else { continue };
-            let line = |part: &Value| lay["lines"][index(&part["edge"])].as_u64().and_then(|n| frames[usize::try_from(n).unwrap()].as_ref());
+            let line = |part: &Value| Some(&lay["lines"][index(&part["edge"])]).filter(|n| n.is_u64()).and_then(|n| frames[index(n)].as_ref());
             let (Some(below), Some(above)) = (line(low), line(high)) else { continue };
             let (left, right) = (length(&panel["left"]), length(&panel["right"]));
             // Beside a corner the next line, shifted by its own end, may reach back and cut the panel.
