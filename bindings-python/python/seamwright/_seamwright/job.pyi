@@ -918,6 +918,11 @@ class PlaneLay:
     def __reduce__(self, /) -> tuple[Any, tuple]: ...
     def __repr__(self, /) -> str: ...
     @property
+    def broken_by(self, /) -> list[int]:
+        """
+        For every break of that layout, the number of the valley whose pan runs out there.
+        """
+    @property
     def laid(self, /) -> LaidPlane:
         """
         The panels.
@@ -925,7 +930,7 @@ class PlaneLay:
     @property
     def layout(self, /) -> Layout:
         """
-        What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins.
+        What was laid, on the plane's own outline with a vertex wherever one line of the roof ends and the next begins, broken where a valley's pan runs out on it.
         """
     @property
     def lines(self, /) -> list[int]:

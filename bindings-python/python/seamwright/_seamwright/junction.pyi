@@ -8,7 +8,7 @@ from .trim import FlatBlank, Profile
 from .units import Angle, Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "KickOut", "KickOutPiece", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "EndProposal", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "KickOut", "KickOutPiece", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "ProposedEnd", "ProposedEnds", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -48,7 +48,7 @@ class Adjoining:
     @property
     def height(self, /) -> Length | None:
         """
-        By how much a deck is built up, square to it; how high curbs stand above their decks, or a riser from the lower deck to the upper.
+        By how much a deck is built up, or how thick packing on it is, square to it; how high curbs stand above their decks, or a riser from the lower deck to the upper.
         """
     @property
     def hole(self, /) -> tuple[Length, Length] | None:
@@ -64,6 +64,11 @@ class Adjoining:
     def open_ratio(self, /) -> float | None:
         """
         The share of a vented closure's web that is open.
+        """
+    @property
+    def reach(self, /) -> tuple[Length, Length] | None:
+        """
+        From the junction line to the edges of packing under a flange, up the slope.
         """
     @property
     def side(self, /) -> str | None:
@@ -83,7 +88,7 @@ class Adjoining:
     @property
     def what(self, /) -> str:
         """
-        What it is: vent-slot, gutter, cladding, built-up, pipe, joint-curbs, riser, wall-top or covered.
+        What it is: vent-slot, gutter, cladding, built-up, packing, pipe, joint-curbs, riser, wall-top or covered.
         """
     @property
     def width(self, /) -> Length | None:
@@ -343,6 +348,69 @@ class Eave:
         """
     @staticmethod
     def from_json(json: str | bytes) -> Eave:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class EndProposal:
+    """
+    A junction whose panels' ends are to be given the fold and the gap that their movement needs: every end that hooks something and slides. What holds the fold
+    is made to fit it; all else stays as it is.
+
+    >>> from seamwright.junction import EndProposal
+    >>> row, sheet = {"spacing": "12 in", "source": "common-practice"}, {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> hem = {"hooked": {"sheet": sheet, "height": "2 in", "fasteners_above_bend": '1 1/4"', "fasteners": row, "hem": '5/8"', "hem_gap": "0.165 in",
+    ...     "short_of_fold": '1/16"', "engagement": '3/8"'}}
+    >>> face = {"depth": "3 in", "kick": "45 deg", "hem": hem}
+    >>> flange = {"width": "4 in", "lies": "under-underlayment", "fasteners": row, "fasteners_from_edge": "1 in"}
+    >>> strip = {"sheet": sheet, "width": "4 in", "fasteners": row, "fasteners_from_edge": "1 in"}
+    >>> panel = {"overhang": '1 1/2"', "gap": '3/8"', "fold": '1 1/4"', "fold_opening": '3/16"'}
+    >>> detail = {"sheet": sheet, "flange": flange, "front": "plumb", "face": face, "strip": strip, "panel": panel}
+    >>> eave = {"roof": {"pitch": "4:12", "levels": {"pan": "0.024 in", "seam_height": '1 3/4"'}}, "detail": detail}
+    >>> range = {"expansion": "12e-6 /K", "coldest": "-20 degC", "laid": "20 degC", "hottest": "70 degC"}
+    >>> [end] = EndProposal.from_dict({"of": {"eave": eave}, "range": range, "to_fixed": "12 m"}).compute().ends
+    >>> end.gap, end.travel
+    (Length('8.935 mm'), Length('12.96 mm'))
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> EndProposal:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> ProposedEnds:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[ProposedEnds, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> EndProposal:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> EndProposal:
         """
         Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
         """
@@ -1342,6 +1410,83 @@ class PitchTransition:
     def to_json(self, /) -> str:
         """
         It as JSON text, with every quantity in its canonical form and every default written out.
+        """
+
+@final
+class ProposedEnd:
+    """
+    An end with the fold and the gap that its movement needs.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def clearance_in_the_cold(self, /) -> Length:
+        """
+        The gap that is left on the coldest night.
+        """
+    @property
+    def end(self, /) -> PanelEnd:
+        """
+        The end as the layout takes it: hold-back or overhang, gap and fold.
+        """
+    @property
+    def engagement_in_the_heat(self, /) -> Length:
+        """
+        The length that is hooked on the hottest afternoon.
+        """
+    @property
+    def fold(self, /) -> Length:
+        """
+        The fold.
+        """
+    @property
+    def gap(self, /) -> Length:
+        """
+        From the nose to what the fold hooks, when laid.
+        """
+    @property
+    def side(self, /) -> str:
+        """
+        On which side: ``first`` or ``second``.
+        """
+    @property
+    def travel(self, /) -> Length:
+        """
+        How far the end moves over the year, square to the line.
+        """
+
+@final
+class ProposedEnds:
+    """
+    A junction with the ends that were proposed for it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def cautions(self, /) -> list[Caution]:
+        """
+        What else to know.
+        """
+    @property
+    def ends(self, /) -> list[ProposedEnd]:
+        """
+        Each of its ends that hooks and slides.
+        """
+    @property
+    def junction(self, /) -> str:
+        """
+        The junction with the ends in it, as JSON: an object of its kind with the input of that kind's own calculation.
+        """
+    @property
+    def kind(self, /) -> str:
+        """
+        The kind of the junction, by which it stands in ``junction``.
         """
 
 @final

@@ -12,7 +12,7 @@ from numpy import float64, uint32, uintp
 from numpy.typing import NDArray
 from typing import Any, Final, SupportsIndex, final
 
-__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "CutShapes", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "EndShape", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "NotchShape", "OrderRounding", "PanelList", "PanelShape", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "_strips", "mark"]
+__all__ = ["BlankPair", "Bundle", "Coil", "CoilTotal", "CoilTotals", "CreepCheck", "CutShapes", "DirectionCost", "DirectionOfLay", "EdgeUse", "EndMark", "EndPart", "EndShape", "FormedUse", "Group", "LaidPanel", "LaidPlane", "LayCost", "LayDirections", "Layout", "LengthLimit", "ListGroup", "ListedPiece", "ListedPlane", "MarkedSeams", "NarrowLimit", "Notch", "NotchShape", "OrderRounding", "PanelBreak", "PanelList", "PanelShape", "Revised", "RevisedRow", "Revision", "SeamClearance", "SeamDistance", "SeamMark", "SeamMarks", "SeamShift", "Start", "TaperedLay", "TaperedPanels", "VoidRow", "Waste", "_strips", "mark"]
 
 @final
 class BlankPair:
@@ -862,7 +862,7 @@ class Layout:
 
     ``edges`` says what each edge is to the panels, in the order of ``outline.edges``. Order lengths are rounded by common practice unless
     ``rounding`` is given; ``narrow`` is the least width, ``limit`` the greatest length, and with the mass of ``sheet`` for each area the
-    coil's mass is known too.
+    coil's mass is known too. ``breaks`` are the stretches across which panels are broken in two.
 
     >>> from seamwright.layout import EdgeUse, Layout
     >>> from seamwright.panel import Panel, PanelEnd, Seam
@@ -878,13 +878,18 @@ class Layout:
     def __eq__(self, value: object, /) -> bool: ...
     def __hash__(self, /) -> int: ...
     def __ne__(self, value: object, /) -> bool: ...
-    def __new__(cls, /, outline: Outline, panel: Panel, start: Start | str, edges: SupportsGetItem[int, EdgeUse], *, rounding: OrderRounding | None = None, narrow: NarrowLimit | None = None, limit: LengthLimit | None = None, sheet: SurfaceMass | str | None = None) -> Layout: ...
-    def __reduce__(self, /) -> tuple[Any, tuple[Outline, Panel, Start, list[EdgeUse], OrderRounding, NarrowLimit | None, LengthLimit | None, SurfaceMass | None]]: ...
+    def __new__(cls, /, outline: Outline, panel: Panel, start: Start | str, edges: SupportsGetItem[int, EdgeUse], *, rounding: OrderRounding | None = None, narrow: NarrowLimit | None = None, limit: LengthLimit | None = None, sheet: SurfaceMass | str | None = None, breaks: SupportsGetItem[int, PanelBreak] | None = None) -> Layout: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[Outline, Panel, Start, list[EdgeUse], OrderRounding, NarrowLimit | None, LengthLimit | None, SurfaceMass | None, list[PanelBreak]]]: ...
     def __repr__(self, /) -> str: ...
     @staticmethod
-    def _restored(outline: Outline, panel: Panel, start: Start | str, edges: SupportsGetItem[int, EdgeUse], rounding: OrderRounding | None, narrow: NarrowLimit | None, limit: LengthLimit | None, sheet: SurfaceMass | str | None) -> Layout:
+    def _restored(outline: Outline, panel: Panel, start: Start | str, edges: SupportsGetItem[int, EdgeUse], rounding: OrderRounding | None, narrow: NarrowLimit | None, limit: LengthLimit | None, sheet: SurfaceMass | str | None, breaks: SupportsGetItem[int, PanelBreak] | None) -> Layout:
         """
         For unpickling.
+        """
+    @property
+    def breaks(self, /) -> list[PanelBreak]:
+        """
+        Where panels are broken in two.
         """
     def compute(self, /) -> LaidPlane:
         """
@@ -1264,6 +1269,52 @@ class OrderRounding:
     def one_finished(self, /) -> ShopRounding:
         """
         One end finished, one cut on the roof.
+        """
+
+@final
+class PanelBreak:
+    """
+    A level stretch of a plane across which every panel that lies on it is broken in two, over the panel's whole width: as where the pan of a valley
+    runs out between them.
+
+    ``at`` is its height up the plane, ``start`` and ``stop`` are its two ends across; ``below`` says how the pieces below it end there, ``above`` how
+    those above it do. Its two edges are numbered after those of the outline, that of the pieces below first.
+
+    >>> from seamwright.layout import PanelBreak
+    >>> from seamwright.panel import PanelEnd
+    >>> PanelBreak('40"', '20"', '24"', PanelEnd.hold_back('0"'), PanelEnd.overhang('8"')).at
+    Length('1016 mm')
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __new__(cls, /, at: Length | str, start: Length | str, stop: Length | str, below: PanelEnd, above: PanelEnd) -> PanelBreak: ...
+    def __reduce__(self, /) -> tuple[type, tuple[Length, Length, Length, PanelEnd, PanelEnd]]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def above(self, /) -> PanelEnd:
+        """
+        How those above it end there.
+        """
+    @property
+    def at(self, /) -> Length:
+        """
+        How far up the plane, as a y of the outline.
+        """
+    @property
+    def below(self, /) -> PanelEnd:
+        """
+        How the pieces below it end there.
+        """
+    @property
+    def start(self, /) -> Length:
+        """
+        Its left end, as an x of the outline.
+        """
+    @property
+    def stop(self, /) -> Length:
+        """
+        Its right end.
         """
 
 @final

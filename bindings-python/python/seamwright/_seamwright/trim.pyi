@@ -3018,6 +3018,11 @@ class TaperedTrim:
         """
         The legs, returns of hems among them.
         """
+    @property
+    def near_is_cut(self, /) -> bool:
+        """
+        Whether its near end is cut askew, as the lower end of a valley's pan: then a bend's station there is told square to the start edge.
+        """
     def svg(self, /, name: str, format: LengthFormat | str) -> str:
         """
         A drawing of it with its running distances at both ends, as SVG text.
