@@ -51,7 +51,7 @@ pub(crate) mod closure {
 pub(crate) mod job {
     #[pymodule_export]
     use crate::job::{
-        CopingCornerItem, CopingItem, EaveUnderlayment, EndCap, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet,
+        CapItem, CopingCornerItem, CopingItem, EaveUnderlayment, EndCap, Job, JobRevised, JobRevision, JunctionItem, KickOutItem, Metals, OrderLine, Packet,
         PanelChange, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, PlaneUnderlayment, Progress, SectionSide, SourceCount, Summary, Temperatures,
         TrimItem, TrimRun, UnderlaymentPlan, ValleyUnderlayment,
     };
@@ -62,9 +62,10 @@ pub(crate) mod job {
 pub(crate) mod junction {
     #[pymodule_export]
     use crate::junction::{
-        Adjoining, AlongLine, BeadSize, Coping, CurbBack, Eave, EndProposal, ExpansionAcross, ExpansionAlong, FacePath, Headwall, HighSide, Hip, JointMoves,
-        JunctionTrim, KickOut, KickOutPiece, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan, PitchTransition, ProposedEnd,
-        ProposedEnds, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath, WorkPlan, WorkStep,
+        Adjoining, AlongLine, BeadSize, CapBlank, CapOutline, Coping, CurbBack, Eave, EndProposal, ExpansionAcross, ExpansionAlong, FacePath, Headwall,
+        HighSide, Hip, JointMoves, JunctionTrim, KickOut, KickOutPiece, LayoutLine, Levels, LineOrder, PathCheck, PathFault, PathLap, Pipe, PipePlan,
+        PitchTransition, ProposedEnd, ProposedEnds, Rake, Ridge, RowShelter, SectionPoint, SideEnd, Sidewall, Solved, Step, Valley, WaterCheck, WaterPath,
+        WorkPlan, WorkStep,
     };
 }
 

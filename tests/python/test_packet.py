@@ -432,7 +432,7 @@ def test_the_files_are_those_of_the_packet() -> None:
     order = list(csv.reader(io.StringIO(files["lists/order.csv"].decode(), newline="")))
     assert len(order) == len(p.order) + 1
     endings = Counter(name.rpartition(".")[2] for name in files)
-    assert (endings["html"], endings["dxf"], endings["json"], endings["csv"]) == (len(p.junctions), len(p.trims) + len(p.kick_outs), 1, 2)
+    assert (endings["html"], endings["dxf"], endings["json"], endings["csv"]) == (len(p.junctions), len(p.trims) + len(p.kick_outs) + len(p.cap_pieces), 1, 2)
     for name, held in files.items():
         if name.endswith(".svg"):
             assert ElementTree.fromstring(held).tag.endswith("svg"), name

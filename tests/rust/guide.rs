@@ -28,6 +28,7 @@ use units::{Length, LengthFormat};
 /// Calculations of the room that are parts of a section, and no kind.
 const NO_KINDS: &[&str] = &[
     "junction.end-proposal",
+    "junction.cap-outline",
     "junction.kick-out",
     "junction.levels",
     "junction.line-order",

@@ -7,6 +7,7 @@ from ._start import open_room
 
 open_room("job")
 from ._seamwright.job import (
+    CapItem,
     CopingCornerItem,
     CopingItem,
     EaveUnderlayment,
@@ -45,6 +46,7 @@ if TYPE_CHECKING:
     from .record import Worksheet
 
 __all__ = [
+    "CapItem",
     "CopingCornerItem",
     "CopingItem",
     "EaveUnderlayment",

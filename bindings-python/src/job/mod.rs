@@ -20,6 +20,6 @@ pub(crate) use planes::{PlaneClips, PlaneHeat, PlaneLay};
 pub(crate) use progress::Progress;
 pub(crate) use revise::{JobRevised, JobRevision, PanelChange};
 pub(crate) use summary::{SourceCount, Summary};
-pub(crate) use trims::{EndCap, TrimItem, TrimRun};
+pub(crate) use trims::{CapItem, EndCap, TrimItem, TrimRun};
 pub(crate) use underlay::{EaveUnderlayment, PlaneUnderlayment, UnderlaymentPlan, ValleyUnderlayment};
 pub(crate) use walls_and_pipes::{CopingCornerItem, CopingItem, KickOutItem, PipeItem};

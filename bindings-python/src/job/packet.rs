@@ -1,8 +1,8 @@
 //! `seamwright.job.Packet` and its junctions.
 
 use super::{
-    CopingCornerItem, CopingItem, EndCap, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary, Temperatures,
-    TrimItem, UnderlaymentPlan,
+    CapItem, CopingCornerItem, CopingItem, EndCap, Job, KickOutItem, Metals, OrderLine, Paperwork, PipeItem, PlaneClips, PlaneHeat, PlaneLay, Summary,
+    Temperatures, TrimItem, UnderlaymentPlan,
 };
 use crate::assembly::{LineAssembly, PanEndCut, RoofCorners, SideSeal};
 use crate::error::Raise;
@@ -192,6 +192,12 @@ impl Packet {
     #[getter]
     fn end_caps(slf: &Bound<'_, Self>) -> Vec<EndCap> {
         Packet::parts(slf, "end_caps", &slf.get().packet.end_caps)
+    }
+
+    /// The blanks of the end caps, like ones together.
+    #[getter]
+    fn cap_pieces(slf: &Bound<'_, Self>) -> Vec<CapItem> {
+        Packet::parts(slf, "cap_pieces", &slf.get().packet.cap_pieces)
     }
 
     /// The trim of this mark, if there is one.

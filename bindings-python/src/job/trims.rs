@@ -1,6 +1,7 @@
 //! The trims of a packet.
 
 use crate::error::Raise;
+use crate::junction::CapBlank;
 use crate::metal::Sheet;
 use crate::names::name_of;
 use crate::place::{lengths, part};
@@ -77,4 +78,23 @@ part! {
     trim(cap) -> String = cap.trim.clone();
     /// How its outline lies to the trim's drawing, seen from outside: ``as-drawn``, ``opposite`` or ``either``.
     hand(cap) -> String = name_of(&cap.hand)?;
+    /// The mark of its blank; ``None`` where the trim leaves no hollow, and its end is folded down.
+    piece(cap) -> Option<String> = cap.piece.clone();
+}
+
+part! {
+    /// The blank of end caps that are alike.
+    CapItem(core_job::CapItem) in "seamwright.job",
+    shown item: format_args!("{}, end cap to {} {}", item.mark, item.trim_mark, item.trim);
+
+    /// Its mark: E1, E2 and so on.
+    mark(item) -> String = item.mark.clone();
+    /// The mark of the trim that it closes.
+    trim_mark(item) -> String = item.trim_mark.clone();
+    /// That trim's name.
+    trim(item) -> String = item.trim.clone();
+    /// Its sheet.
+    sheet(item, here) -> Sheet = here.one("sheet", &item.sheet);
+    /// The cap, as the trim is drawn.
+    made(item, here) -> CapBlank = here.one("made", &item.made);
 }

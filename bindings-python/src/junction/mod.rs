@@ -1,6 +1,7 @@
 //! The classes of `seamwright.junction`.
 
 mod adjoining;
+mod cap_outline;
 mod end_proposal;
 mod kick_out;
 mod kinds;
@@ -12,6 +13,7 @@ mod water;
 mod work;
 
 pub(crate) use adjoining::Adjoining;
+pub(crate) use cap_outline::{CapBlank, CapOutline};
 pub(crate) use end_proposal::{EndProposal, ProposedEnd, ProposedEnds};
 pub(crate) use kick_out::{KickOut, KickOutPiece};
 pub(crate) use kinds::{

@@ -229,11 +229,15 @@ impl<'a> JunctionLine<'a> {
         Ok(())
     }
 
-    /// What a trim runs on: a cleat beside a pan goes on to where its own plane ends.
+    /// What a trim runs on. What only holds ends at the corner; a cleat beside a pan goes on to where its own plane ends.
     fn ends_of(&self, trim: &JunctionTrim) -> Result<LineEnds, Error> {
         // Past the edge of the upper deck lie a step's upper trims.
         let is_upper = self.line.riser.is_some() && trim.corners.iter().any(|c| c.x.is_positive());
-        let mut ends = if is_upper { self.upper_ends } else { self.ends };
+        let mut ends = match (trim.is_holder(), is_upper) {
+            (true, _) => LineEnds::default(),
+            (false, true) => self.upper_ends,
+            (false, false) => self.ends,
+        };
         if let Some((end, cut)) = self.pan_end.filter(|_| trim.is_holder()) {
             let side = if trim.corners.first().is_some_and(|c| c.x.is_negative()) { Side::First } else { Side::Second };
             let foot = if self.solved.lower_lines.is_empty() { &self.solved.lines } else { &self.solved.lower_lines };

@@ -175,6 +175,14 @@ fn marks(drawing: &BlankDrawing<'_>, paper: &Paper<'_>) -> Result<(Vec<Mark>, Ve
     Ok((below, above))
 }
 
+/// The side that distances across run from.
+fn heavy(drawing: &BlankDrawing<'_>) -> crate::trim::BlankSide {
+    match drawing.gauge {
+        GaugeEdge::Start => crate::trim::BlankSide::StartEdge,
+        GaugeEdge::End => crate::trim::BlankSide::EndEdge,
+    }
+}
+
 pub(super) fn svg(drawing: &BlankDrawing<'_>) -> Result<String, Error> {
     let blank = drawing.blank;
     let bounds = blank.bounds()?;
@@ -184,8 +192,10 @@ pub(super) fn svg(drawing: &BlankDrawing<'_>) -> Result<String, Error> {
 
     let corners = corners(drawing)?;
     let shown = corners.len().min(MOST_CORNERS);
+    let gauged = blank.outline.iter().any(|e| e.side == heavy(drawing));
+    let across = if gauged { format!("the {}, drawn heavy", drawing.edge_name()) } else { "the leftmost corner".to_owned() };
     let mut notes = vec![
-        format!("Upper face up. Distances across run from the {}, drawn heavy; along from the lowest corner.", drawing.edge_name()),
+        format!("Upper face up. Distances across run from {across}; along from the lowest corner."),
         format!("Scale {said}{}. Sheet {}.", broken.said(), drawing.format.fine()?.string(blank.thickness)?),
         format!("Box {} by {}, area {} m2.", drawing.text(width)?, drawing.text(height)?, super::number::fixed(blank.area()?.get(AreaUnit::SquareMetre), 4)),
     ];
@@ -281,12 +291,8 @@ pub(super) fn svg(drawing: &BlankDrawing<'_>) -> Result<String, Error> {
         let closed: Vec<Go> = steps.into_iter().chain([Go::Close]).collect();
         svg.group("blank", Look { stroke: INK, width: 0.25, dashes: &[], fill: METAL }, |svg| svg.path(&closed));
     }
-    let heavy = match drawing.gauge {
-        GaugeEdge::Start => crate::trim::BlankSide::StartEdge,
-        GaugeEdge::End => crate::trim::BlankSide::EndEdge,
-    };
     let mut gauge_lines = Vec::new();
-    for edge in blank.outline.iter().filter(|e| e.side == heavy) {
+    for edge in blank.outline.iter().filter(|e| e.side == heavy(drawing)) {
         for (from, to) in broken.pieces(edge, bounds.least)? {
             gauge_lines.push((paper.at(from)?, paper.at(to)?));
         }

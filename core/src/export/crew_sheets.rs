@@ -272,7 +272,9 @@ fn materials(packet: &Packet, junction: &JunctionItem, sheet: &mut CrewSheet) ->
     }
     for cap in packet.end_caps.iter().filter(|c| c.line == junction.line) {
         let hand = if cap.hand == CapHand::Either { String::new() } else { format!(", {}", cap.hand.name()) };
-        add(format!("end cap to {} {}{hand}", cap.mark, cap.trim), "1".to_owned());
+        if let Some(piece) = &cap.piece {
+            add(format!("{piece} end cap to {} {}{hand}", cap.mark, cap.trim), "1".to_owned());
+        }
     }
     if let Some(cut) = &junction.pan_end {
         for (name, leg) in [("first", &cut.first), ("second", &cut.second)] {

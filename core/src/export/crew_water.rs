@@ -3,7 +3,7 @@
 use super::number::fixed;
 use crate::assembly::{CornerLine, CornerPair, LineEnd, PairRule, SideSeal, TrimEnd};
 use crate::error::Error;
-use crate::job::{CapHand, JunctionItem, Packet};
+use crate::job::{CapHand, EndCap, JunctionItem, Packet};
 use crate::junction::{PathFace, Side, WaterLevel};
 use crate::roof::LineKind;
 use crate::units::{Length, LengthFormat};
@@ -113,8 +113,9 @@ fn membranes(packet: &Packet, junction: &JunctionItem, out: &mut Vec<String>) ->
 /// The cap of an end; of a line whose trim is not known a caution says so.
 fn cap(packet: &Packet, here: &CornerLine) -> String {
     match packet.end_caps.iter().find(|c| (c.line, c.end, c.above) == (here.line, here.end, here.above)) {
-        Some(cap) if cap.hand == CapHand::Either => format!("end cap to {}", cap.mark),
-        Some(cap) => format!("end cap to {}, {}", cap.mark, cap.hand.name()),
+        Some(EndCap { piece: None, mark, .. }) => format!("end of {mark} folded down"),
+        Some(EndCap { piece: Some(piece), mark, hand: CapHand::Either, .. }) => format!("end cap {piece} to {mark}"),
+        Some(EndCap { piece: Some(piece), mark, hand, .. }) => format!("end cap {piece} to {mark}, {}", hand.name()),
         None => "end cap".to_owned(),
     }
 }

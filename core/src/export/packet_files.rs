@@ -96,12 +96,14 @@ pub fn packet_files(packet: &Packet, worksheet: Option<&Worksheet>) -> Result<Ve
     for trim in &packet.trims {
         trim_files(packet, trim, &mut add).map_err(|e| e.about(&trim.mark))?;
     }
-    for item in &packet.kick_outs {
-        let (name, format) = (format!("{} kick-out", item.mark), packet.paperwork.small());
-        let (drawing, stem) = (BlankDrawing::new(&name, &item.piece.blank, format), format!("trims/{}-kick-out", item.mark));
+    let kick_outs = packet.kick_outs.iter().map(|k| (&k.mark, "kick-out", "kick-out".to_owned(), &k.piece.blank));
+    let caps = packet.cap_pieces.iter().map(|c| (&c.mark, "end-cap", format!("end cap to {} {}", c.trim_mark, c.trim), &c.made.blank));
+    for (mark, kind, what, blank) in kick_outs.chain(caps) {
+        let (name, format) = (format!("{mark} {what}"), packet.paperwork.small());
+        let (drawing, stem) = (BlankDrawing::new(&name, blank, format), format!("trims/{mark}-{kind}"));
         let unit = if format.is_inch() { DrawingUnit::Inch } else { DrawingUnit::Millimetre };
-        add(format!("{stem}.svg"), drawing.svg().map_err(|e| e.about(&item.mark))?.into_bytes());
-        add(format!("{stem}.dxf"), drawing.dxf(unit).map_err(|e| e.about(&item.mark))?);
+        add(format!("{stem}.svg"), drawing.svg().map_err(|e| e.about(mark))?.into_bytes());
+        add(format!("{stem}.dxf"), drawing.dxf(unit).map_err(|e| e.about(mark))?);
     }
     add("office/cautions.md".into(), cautions(packet)?.into_bytes());
     for (name, part) in worksheet.map(|w| office(packet, w)).unwrap_or_default() {

@@ -84,9 +84,14 @@ fn the_annexe_has_sheets_for_its_copings_and_its_pipe() {
     }
     // The ends of ordinary trims too: which cap, of which hand, and where a wall stands across the end instead.
     let (headwall, rake) = (text("crew/headwall-1.html"), text("crew/rake-1.html"));
-    let mark = |of: &str| packet.end_caps.iter().find(|c| c.name == of).unwrap().mark.clone();
-    assert!(headwall.contains("turned up against the wall") && headwall.contains(&format!("end cap to {}, opposite hand", mark("headwall 1"))));
-    assert!(rake.contains(&format!("end cap to {} rake trim, opposite hand", mark("rake 1"))) && rake.contains("continuous cleat, butted, gap 1/4"));
+    let cap = |of: &str| {
+        let cap = packet.end_caps.iter().find(|c| c.name == of).unwrap();
+        (cap.piece.clone().unwrap(), cap.mark.clone())
+    };
+    let ((piece, mark), (rake_piece, rake_mark)) = (cap("headwall 1"), cap("rake 1"));
+    assert!(headwall.contains("turned up against the wall") && headwall.contains(&format!("end cap {piece} to {mark}, opposite hand")));
+    assert!(text(&format!("trims/{piece}-end-cap.svg")).contains("tab 1"));
+    assert!(rake.contains(&format!("{rake_piece} end cap to {rake_mark} rake trim, opposite hand")) && rake.contains("continuous cleat, butted, gap 1/4"));
     let plan = text("plan.svg");
     assert!(plan.contains(">coping 1<") && plan.contains(">boiler flue<") && plan.contains("<circle"));
     assert!(text("office/lines/coping-1.md").contains("gap when laid") && text("office/lines/boiler-flue.md").contains("hole"));

@@ -165,6 +165,7 @@ calculations! {
     "junction.headwall" => junction::Headwall,
     "junction.high-side" => junction::HighSide,
     "junction.hip" => junction::Hip,
+    "junction.cap-outline" => junction::CapOutline,
     "junction.kick-out" => junction::KickOut,
     "junction.levels" => junction::Levels,
     "junction.line-order" => junction::LineOrder,

@@ -4,6 +4,7 @@
 use super::test_jobs::{ANNEXE, MALTINGS, ROPEWALK, demo_packet};
 use super::{CapHand, Job, Packet};
 use crate::assembly::{CornerLine, LineEnd, PairRule, TrimEnd};
+use crate::practice;
 use crate::record::Calculation;
 use crate::roof::LineKind;
 use crate::units::Length;
@@ -42,6 +43,8 @@ fn check(packet: &Packet) {
             assert_eq!(at_ends.len(), 2, "{}", line.name);
             let more = (run.run - line.length).length().unwrap();
             let of_corners = Length::total(&at_ends).unwrap();
+            // What holds others ends at the corner.
+            let of_corners = if section.is_holder() { Length::ZERO } else { of_corners };
             if junction.pan_end.is_none() || !section.is_holder() {
                 assert_eq!(more, of_corners, "{} of {}", trim.name, line.name);
             }
@@ -119,7 +122,16 @@ fn every_end_that_nothing_lies_over_has_its_cap_on_the_order() {
         assert_eq!(packet.end_caps.iter().map(|c| (c.line, c.end, c.above)).collect::<Vec<_>>(), said);
         let ordered: u64 = packet.order.iter().filter(|l| l.item.ends_with(", end cap") && !l.item.starts_with("coping")).map(|l| l.count).sum();
         assert_eq!(ordered, u64::try_from(said.len()).unwrap());
-        assert!(packet.order.iter().all(|l| !l.item.ends_with(", end cap") || packet.trims.iter().any(|t| t.mark == l.mark && l.item.starts_with(&t.name))));
+        // Each has a blank, of its trim's sheet and no wider or higher than that trim unfolds, but for tabs on both sides.
+        for cap in &packet.end_caps {
+            let piece = packet.cap_pieces.iter().find(|p| Some(&p.mark) == cap.piece.as_ref()).unwrap_or_else(|| panic!("{} of {}", cap.trim, cap.name));
+            let trim = packet.trims.iter().find(|t| t.mark == cap.mark).unwrap();
+            assert_eq!((&piece.trim_mark, &piece.trim, piece.sheet), (&cap.mark, &cap.trim, trim.sheet));
+            let (width, height) = piece.made.blank.bounds().unwrap().size().unwrap();
+            let most = trim.flat.girth().mm() + 2.0 * practice::junction::CAP_TAB.mm();
+            assert!(width.mm() < most && height.mm() < most && piece.made.tabs > 0);
+            assert!(packet.order.iter().any(|l| l.mark == piece.mark && l.item == format!("{}, end cap", cap.trim)));
+        }
         // A bead across each of them and across what is turned up a wall, as long as the trim is wide when flat.
         for junction in &packet.junctions {
             let closed = ends().filter(|l| l.line == junction.line && matches!(l.closed, TrimEnd::Capped | TrimEnd::TurnedUp)).count();

@@ -98,6 +98,7 @@ fn the_order_s_coil_says_which_of_it_is_shared_by_two_pieces() {
             kick_outs: &[],
             pipes: &[],
             end_caps: &[],
+            cap_pieces: &[],
             clips: &p.clips,
             underlayment: None,
             built_up: &[],

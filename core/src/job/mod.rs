@@ -87,7 +87,7 @@ pub use cautions::{
 };
 pub use choices::{Detail, JunctionChoices, LineChoice};
 pub use copings::{CopingChoice, CopingCornerItem, CopingItem};
-pub use end_caps::{CapHand, EndCap};
+pub use end_caps::{CapHand, CapItem, EndCap};
 pub use holder_joints::{HolderJoint, HolderJoints, PieceMeet};
 pub use input::{DeckLevels, JOB_VERSION, Job, JobFormat, LayoutChoices, MarkChoices, Metals, Paper, Paperwork, PlaneStart, Temperatures};
 pub use joints::JointHold;

@@ -1,7 +1,7 @@
 //! The order: everything that is bought, in whole units, with what each line rests on.
 
 use super::copings::{CopingItem, Copings};
-use super::end_caps::{CapHand, EndCap};
+use super::end_caps::{CapHand, CapItem, EndCap};
 use super::input::Job;
 use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
@@ -190,6 +190,7 @@ pub(super) struct Bought<'a> {
     pub(super) kick_outs: &'a [KickOutItem],
     pub(super) pipes: &'a [PipeItem],
     pub(super) end_caps: &'a [EndCap],
+    pub(super) cap_pieces: &'a [CapItem],
     pub(super) clips: &'a [PlaneClips],
     pub(super) underlayment: Option<&'a UnderlaymentPlan>,
     /// What builds the deck of each plane up.
@@ -203,7 +204,7 @@ impl Bought<'_> {
         self.panels(&mut out)?;
         self.trims(&mut out)?;
         self.coping_pieces(&mut out)?;
-        self.end_caps(&mut out);
+        self.end_caps(&mut out)?;
         self.kick_outs(&mut out)?;
         self.boots(&mut out)?;
         self.closures(&mut out)?;
@@ -311,10 +312,10 @@ impl Bought<'_> {
     }
 
     /// What closes the ends of the other trims, like caps together; which goes where stands on the sheets of the lines.
-    fn end_caps(&self, out: &mut Vec<OrderLine>) {
+    fn end_caps(&self, out: &mut Vec<OrderLine>) -> Result<(), Error> {
         let mut caps: Vec<(&EndCap, u64)> = Vec::new();
         for cap in self.end_caps {
-            match caps.iter_mut().find(|(first, _)| (&first.mark, first.hand) == (&cap.mark, cap.hand)) {
+            match caps.iter_mut().find(|(first, _)| (&first.mark, &first.piece, first.hand) == (&cap.mark, &cap.piece, cap.hand)) {
                 Some((_, n)) => *n += 1,
                 None => caps.push((cap, 1)),
             }
@@ -322,10 +323,19 @@ impl Bought<'_> {
         caps.sort_by_key(|(cap, _)| (self.trims.iter().position(|t| t.mark == cap.mark), cap.hand));
         for (cap, n) in caps {
             let seen = if cap.hand == CapHand::Either { "" } else { ", seen from outside" };
-            let spec = format!("to the trim's section, {}{seen}", cap.hand.name());
+            let made = self.cap_pieces.iter().find(|p| Some(&p.mark) == cap.piece.as_ref());
+            let how = match made {
+                Some(piece) => {
+                    let (width, height) = piece.made.blank.bounds()?.size()?;
+                    format!("blank {} by {}, {}", self.format().string(width)?, self.format().string(height)?, self.sheet(piece.sheet)?)
+                }
+                None => "no hollow: the end folded down".to_owned(),
+            };
+            let spec = format!("{}{seen}, {how}", cap.hand.name());
             let line = OrderLine::new(OrderGroup::Trims, format!("{}, end cap", cap.trim), spec, n, "each");
-            out.push(OrderLine { mark: cap.mark.clone(), ..line });
+            out.push(OrderLine { mark: made.map_or_else(String::new, |p| p.mark.clone()), ..line });
         }
+        Ok(())
     }
 
     /// The kick-outs, each with the least sheet that it is cut from.

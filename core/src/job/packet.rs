@@ -1,7 +1,7 @@
 //! What a job gives: everything that the shop, the crew and the office work from.
 
 use super::copings::{CopingCornerItem, CopingItem};
-use super::end_caps::EndCap;
+use super::end_caps::{CapItem, EndCap};
 use super::input::{Metals, Paperwork, Temperatures};
 use super::kick_outs::KickOutItem;
 use super::lay::PlaneLay;
@@ -269,6 +269,8 @@ pub struct Packet {
     /// What closes them where nothing lies over their ends, corner by corner.
     #[cfg_attr(feature = "serde", serde(skip_serializing_if = "Vec::is_empty"))]
     pub end_caps: Vec<EndCap>,
+    /// The blanks of the end caps, like ones together.
+    pub cap_pieces: Vec<CapItem>,
     /// Where metals that do not go together touch or drain on each other.
     pub metals_met: Vec<MetalMeeting>,
     /// The underlayment, where the job asks for it.

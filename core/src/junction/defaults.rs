@@ -26,6 +26,7 @@ lengths! {
     far_side_to_fixed => practice::movement::FAR_SIDE_TO_FIXED,
     end_fold => practice::panel::END_FOLD,
     engagement => practice::movement::ENGAGEMENT,
+    cap_tab => practice::junction::CAP_TAB,
     kick_out_past_eave => practice::junction::KICK_OUT_PAST_EAVE,
     kick_out_tab => practice::junction::KICK_OUT_TAB,
     trim_lap => practice::assembly::TRIM_LAP,

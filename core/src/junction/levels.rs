@@ -68,7 +68,7 @@ impl Levels {
     }
 
     /// The pan's upper face above the deck: what drains.
-    pub(super) fn pan_face(&self) -> Result<Length, Error> {
+    pub(crate) fn pan_face(&self) -> Result<Length, Error> {
         (self.under_pan()? + self.pan).length()
     }
 

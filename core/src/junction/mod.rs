@@ -9,6 +9,9 @@
 //! Signs: along a slope, positions are measured from the junction line and are positive **up** the slope, on either side; heights are square to the
 //! plane that they belong to, from its deck, positive outward.
 
+mod cap_outline;
+#[cfg(test)]
+mod cap_outline_tests;
 mod cautions;
 mod convex;
 mod coping;
@@ -129,6 +132,7 @@ mod whole_tests;
 #[cfg(test)]
 mod work_tests;
 
+pub use cap_outline::{CapBlank, CapOutline};
 pub use cautions::{
     ALL as CAUTIONS, CAP_NOT_HELD, CAP_OFF_LINE, CAP_RIDES, CLEAT_OFF_LEVEL, COPING_NEARLY_LEVEL, CRICKET_REQUIRED, DRIP_CROSSES_SEAMS, DRIP_NEAR_FACE,
     EAVE_PINNED, FASTENERS_IN_WATER, FLANGE_OVER_UNDERLAYMENT, FLASHING_RIDES, FLASHING_TIES_PANEL, FOLD_OVER_STRIP, KICK_OUT_MISSING, LOW_SPLASH_RIB,

@@ -130,7 +130,10 @@ proptest! {
             let (mut here, mut there) = (sides(&a), sides(&b).into_iter().map(|(l, r)| (r, l)).collect::<Vec<_>>());
             here.sort();
             there.sort();
-            prop_assert_eq!(here, there);
+            // A cut is rounded to the picometre where it lies, and of two mirrored ones half a picometre may go either way.
+            let near = |a: Option<Length>, b: Option<Length>| a.zip(b).map_or(a == b, |(a, b)| (a.pm() - b.pm()).abs() <= 1);
+            prop_assert_eq!(here.len(), there.len());
+            prop_assert!(here.iter().zip(&there).all(|(a, b)| near(a.0, b.0) && near(a.1, b.1)), "{:?} {:?}", here, there);
         }
     }
 

@@ -117,6 +117,12 @@ pub const KICK_OUT_PAST_EAVE: Length = Length::inches(3);
 /// Width of the tab by which a kick-out's two flanges lap at its turn: 1 in, room for rivets and a bead. Common practice, no published source.
 pub const KICK_OUT_TAB: Length = Length::inches(1);
 
+/// Width of the tabs by which an end cap is riveted under its trim: 3/4 in. Common practice, no published source.
+pub const CAP_TAB: Length = Length::inches_64(48);
+
+/// A hollow lower than this takes no end cap, its end is folded down: 1/4 in. Common practice, no published source.
+pub const LEAST_HOLLOW: Length = Length::inches_64(16);
+
 /// Between two edges that snips cut from one line: 1/16 in. Common practice, no published source.
 pub const SNIPS_CLEARANCE: Length = Length::inches_64(4);
 

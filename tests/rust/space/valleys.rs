@@ -147,8 +147,11 @@ impl<'a> Valley<'a> {
         let mut beads = 0.0;
         for side in SIDES {
             let (leg, on) = (&cut[side], self.frame.side(side));
-            let place = |name: &str, down: &Value| self.low + on.way * (struck(self.foot(), side, name) * on.sign) - self.up * length(down);
-            let (a, b) = (place("pan centreline", &leg["at_centre"]), place("pan edge", &leg["at_edge"]));
+            // The edge of a tapered pan goes on outward beyond the line's end.
+            let widens = &self.detail["widens"];
+            let lean = if widens["pan"] == json!("tapered") { length(&widens["growth"]["by"]) / 2.0 / (8.0 * 304.8) } else { 0.0 };
+            let place = |name: &str, down: f64, lean: f64| self.low + on.way * ((struck(self.foot(), side, name) + lean * down) * on.sign) - self.up * down;
+            let (a, b) = (place("pan centreline", length(&leg["at_centre"]), 0.0), place("pan edge", length(&leg["at_edge"]), lean));
             near("the cut", (b - a).norm(), length(&leg["cut"]));
             let across = (b - a).unit();
             near("the angle of the cut", across.dot(self.up).acos().to_degrees(), degrees(&leg["angle"]));

@@ -3,7 +3,7 @@ The classes of `seamwright.job`.
 """
 
 from .assembly import ClipRule, ClipSchedule, CopingCorner, CopingPieces, LineAssembly, PanEndCut, PlaneMovement, PlanePins, RoofCorners, RunOfCoping, SideSeal
-from .junction import BeadSize, Coping, JointMoves, KickOutPiece, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
+from .junction import BeadSize, CapBlank, Coping, JointMoves, KickOutPiece, Levels, Pipe, PipePlan, Solved, WaterCheck, WorkStep
 from .layout import LaidPlane, Layout, ListedPlane, MarkedSeams, Revised
 from .metal import MetalMeeting, Sheet
 from .movement import CapMoves
@@ -17,7 +17,43 @@ from .units import Angle, Area, Length, LengthFormat, LineMass, Mass, Temperatur
 from collections.abc import Callable
 from typing import Any, SupportsIndex, final
 
-__all__ = ["CopingCornerItem", "CopingItem", "EaveUnderlayment", "EndCap", "Job", "JobRevised", "JobRevision", "JunctionItem", "KickOutItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+__all__ = ["CapItem", "CopingCornerItem", "CopingItem", "EaveUnderlayment", "EndCap", "Job", "JobRevised", "JobRevision", "JunctionItem", "KickOutItem", "Metals", "OrderLine", "Packet", "PanelChange", "Paperwork", "PipeItem", "PlaneClips", "PlaneHeat", "PlaneLay", "PlaneUnderlayment", "Progress", "SectionSide", "SourceCount", "Summary", "Temperatures", "TrimItem", "TrimRun", "UnderlaymentPlan", "ValleyUnderlayment"]
+
+@final
+class CapItem:
+    """
+    The blank of end caps that are alike.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def made(self, /) -> CapBlank:
+        """
+        The cap, as the trim is drawn.
+        """
+    @property
+    def mark(self, /) -> str:
+        """
+        Its mark: E1, E2 and so on.
+        """
+    @property
+    def sheet(self, /) -> Sheet:
+        """
+        Its sheet.
+        """
+    @property
+    def trim(self, /) -> str:
+        """
+        That trim's name.
+        """
+    @property
+    def trim_mark(self, /) -> str:
+        """
+        The mark of the trim that it closes.
+        """
 
 @final
 class CopingCornerItem:
@@ -166,6 +202,11 @@ class EndCap:
     def name(self, /) -> str:
         """
         Its name.
+        """
+    @property
+    def piece(self, /) -> str | None:
+        """
+        The mark of its blank; ``None`` where the trim leaves no hollow, and its end is folded down.
         """
     @property
     def trim(self, /) -> str:
@@ -539,6 +580,11 @@ class Packet:
     def __ne__(self, value: object, /) -> bool: ...
     def __reduce__(self, /) -> tuple[Any, tuple[()]]: ...
     def __repr__(self, /) -> str: ...
+    @property
+    def cap_pieces(self, /) -> list[CapItem]:
+        """
+        The blanks of the end caps, like ones together.
+        """
     @property
     def cautions(self, /) -> list[Caution]:
         """

@@ -8,7 +8,7 @@ from .trim import FlatBlank, Profile
 from .units import Angle, Length
 from typing import Any, final
 
-__all__ = ["Adjoining", "AlongLine", "BeadSize", "Coping", "CurbBack", "Eave", "EndProposal", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "KickOut", "KickOutPiece", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "ProposedEnd", "ProposedEnds", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
+__all__ = ["Adjoining", "AlongLine", "BeadSize", "CapBlank", "CapOutline", "Coping", "CurbBack", "Eave", "EndProposal", "ExpansionAcross", "ExpansionAlong", "FacePath", "Headwall", "HighSide", "Hip", "JointMoves", "JunctionTrim", "KickOut", "KickOutPiece", "LayoutLine", "Levels", "LineOrder", "PathCheck", "PathFault", "PathLap", "Pipe", "PipePlan", "PitchTransition", "ProposedEnd", "ProposedEnds", "Rake", "Ridge", "RowShelter", "SectionPoint", "SideEnd", "Sidewall", "Solved", "Step", "Valley", "WaterCheck", "WaterPath", "WorkPlan", "WorkStep"]
 
 @final
 class Adjoining:
@@ -182,6 +182,91 @@ class BeadSize:
     def width(self, /) -> Length:
         """
         Its width.
+        """
+
+@final
+class CapBlank:
+    """
+    An end cap as the shop makes it.
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple]: ...
+    def __repr__(self, /) -> str: ...
+    @property
+    def blank(self, /) -> FlatBlank:
+        """
+        The blank: across as in the section from its leftmost point, up from its lowest.
+        """
+    @property
+    def face(self, /) -> list[tuple[Length, Length]]:
+        """
+        The face of the cap in the section, counter-clockwise, without its tabs: each corner level from the junction line and up from it.
+        """
+    @property
+    def height(self, /) -> Length:
+        """
+        The greatest height of the hollow over what the cap stands on, plumb.
+        """
+    @property
+    def tabs(self, /) -> int:
+        """
+        How many tabs it has.
+        """
+
+@final
+class CapOutline:
+    """
+    The cap at the end of a trim, as its section gives it: the hollow between the trim and what it lies over, with tabs along the trim.
+
+    >>> from seamwright.junction import CapOutline
+    >>> sheet = {"thickness": "0.024 in", "inside_radius": "0.03 in"}
+    >>> corners = [{"x": f"{x} in", "z": f"{z} in"} for x, z in [(-6, 2), (0, 2), (0, -4)]]
+    >>> made = CapOutline.from_dict({"corners": corners, "sheet": sheet, "on": [{"rise": "0 deg", "height": "0 in"}], "tab": "1 in"}).compute()
+    >>> format(made.height, "in/16"), made.tabs
+    ('2"', 1)
+    """
+    def __eq__(self, value: object, /) -> bool: ...
+    def __hash__(self, /) -> int: ...
+    def __ne__(self, value: object, /) -> bool: ...
+    def __reduce__(self, /) -> tuple[Any, tuple[str]]: ...
+    def __repr__(self, /) -> str: ...
+    @staticmethod
+    def _restored(text: str) -> CapOutline:
+        """
+        For unpickling.
+        """
+    def compute(self, /) -> CapBlank:
+        """
+        What it comes to.
+        """
+    def explain(self, /) -> tuple[CapBlank, Worksheet]:
+        """
+        What it comes to, and the worksheet.
+        """
+    @staticmethod
+    def from_dict(mapping: dict) -> CapOutline:
+        """
+        Reads it from a dict of the same form, in which quantities may stand as themselves.
+        """
+    @staticmethod
+    def from_json(json: str | bytes) -> CapOutline:
+        """
+        Reads it from JSON, as text or as bytes in UTF-8. A field that is unknown or missing is refused with its path.
+        """
+    @property
+    def title(self, /) -> str:
+        """
+        What it is, in words.
+        """
+    def to_dict(self, /) -> dict:
+        """
+        It as a dict, with every quantity as text in its canonical form.
+        """
+    def to_json(self, /) -> str:
+        """
+        It as JSON text, with every quantity in its canonical form and every default written out.
         """
 
 @final
