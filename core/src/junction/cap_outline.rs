@@ -24,7 +24,7 @@ use crate::units::{Angle, BendAngle, Length};
 /// use seamwright::junction::{CapOutline, SectionPoint, Support, TrimSheet};
 /// use seamwright::record::Calculation;
 /// use seamwright::units::{Angle, Length};
-/// let at = |x: i64, z: i64| SectionPoint { x: Length::inches(x), z: Length::inches(z) };
+/// let at = |x: i16, z: i16| SectionPoint { x: Length::inches(x), z: Length::inches(z) };
 /// let cap = CapOutline {
 ///     corners: vec![at(-6, 2), at(0, 2), at(0, -4)],
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },

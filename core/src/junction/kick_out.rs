@@ -176,7 +176,7 @@ pub struct KickOutCorner {
 /// use seamwright::junction::{KickOut, KickOutDetail, TrimSheet, WallHand};
 /// use seamwright::pitch::Pitch;
 /// use seamwright::record::Calculation;
-/// use seamwright::units::Length;
+/// use seamwright::units::{Length, LengthUnit};
 /// let kick_out = KickOut {
 ///     pitch: Pitch::parse("4:12")?,
 ///     sheet: TrimSheet { thickness: Length::mils(24), inside_radius: Length::mils(30) },
@@ -188,7 +188,7 @@ pub struct KickOutCorner {
 /// let made = kick_out.compute()?;
 /// let end = made.corners.iter().find(|c| c.name == "outer end, at the fold").expect("it has an outer end");
 /// // 4 in out and 3 in past the eave; down by what the roof falls in the 5 in between: 4 in 12.
-/// let near = |l: Length, inches: f64| (l.mm() / 25.4 - inches).abs() < 1e-9;
+/// let near = |l: Length, inches: f64| (l.get(LengthUnit::Millimetre) / 25.4 - inches).abs() < 1e-9;
 /// assert!(near(end.from_wall, 4.0) && near(end.past_turn, 3.0) && near(end.up, -5.0 / 3.0));
 /// # Ok::<(), seamwright::error::Error>(())
 /// ```
