@@ -1,5 +1,6 @@
 //! The end caps of a job: what closes a trim where its line ends and nothing lies over it.
 
+use super::alike::alike_corners;
 use super::cautions::CAP_WITHOUT_TRIM;
 use super::input::Job;
 use super::packet::{JunctionItem, SectionSide};
@@ -176,18 +177,27 @@ fn leans(made: &CapBlank) -> Result<f64, Error> {
     Ok(moment / area - width.mm() / 2.0)
 }
 
-/// Corners apart by no more than this are one: what the geometry of two like planes may differ by.
-const ALIKE: Length = Length::micrometres(1);
-
 fn alike(a: &CapBlank, b: &CapBlank) -> bool {
-    let near = |p: Length, q: Length| (p.pm() - q.pm()).abs() <= ALIKE.pm();
-    a.blank.outline.len() == b.blank.outline.len()
-        && a.blank.outline.iter().zip(&b.blank.outline).all(|(p, q)| near(p.from.x, q.from.x) && near(p.from.y, q.from.y))
+    let corners = |of: &CapBlank| of.blank.outline.iter().map(|e| e.from).collect::<Vec<_>>();
+    alike_corners(&corners(a), &corners(b))
+}
+
+/// The trim that is seen at an end of its line.
+#[derive(Clone, Copy)]
+struct Seen<'a> {
+    /// In the section.
+    trim: &'a JunctionTrim,
+    /// As it is made.
+    item: &'a TrimItem,
+    /// Whether it is drawn as the section is; not said where it looks alike from both ends.
+    drawn: Option<bool>,
+    /// Whether the section is seen from outside there.
+    is_outside: bool,
 }
 
 impl Ends<'_> {
-    /// The trim that is seen at this end of its line, as it is made, whether it is drawn as the section is, and whether the section is seen from outside there.
-    fn seen(&self, junction: &JunctionItem, end: &CornerLine) -> Option<(&TrimItem, Option<bool>, bool)> {
+    /// The trim that is seen at this end of its line.
+    fn seen<'a>(&'a self, junction: &'a JunctionItem, end: &CornerLine) -> Option<Seen<'a>> {
         let side = if end.above.is_some() { Side::Second } else { Side::First };
         let trim = junction.section.outer_trim(&junction.water, side)?;
         let item = self.trims.iter().find(|t| t.name == *trim.name && t.runs.iter().any(|r| r.line == Some(end.line)))?;
@@ -198,20 +208,18 @@ impl Ends<'_> {
             None => order(line).first == line.side.plane,
         };
         let drawn = item.drawn(&trim.profile).map(|as_is| as_is || item.tapered.is_some());
-        Some((item, drawn, along == (end.end == LineEnd::Start)))
+        Some(Seen { trim, item, drawn, is_outside: along == (end.end == LineEnd::Start) })
     }
 
     /// The mark of the blank of a cap, among those that there are or a new one, and how it lies there; no mark where nothing is to be closed.
     fn piece(
         &self,
         (junction, end): (&JunctionItem, &CornerLine),
-        (item, drawn, is_outside): (&TrimItem, Option<bool>, bool),
+        Seen { trim, item, drawn, is_outside }: Seen<'_>,
         pieces: &mut Vec<CapItem>,
     ) -> Result<(Option<String>, CapHand), Error> {
         let hand = |as_drawn: bool| if as_drawn { CapHand::AsDrawn } else { CapHand::Opposite };
         let of_trim = drawn.map_or(CapHand::Either, |drawn| hand(drawn == is_outside));
-        let side = if end.above.is_some() { Side::Second } else { Side::First };
-        let Some(trim) = junction.section.outer_trim(&junction.water, side) else { return Ok((None, of_trim)) };
         let as_seen = CapOutline { corners: trim.corners.clone(), sheet: sheet_of(trim), on: supports(junction, end)?, tab: CAP_TAB };
         let made = match as_seen.compute() {
             Err(e) if e.kind() == ErrorKind::Impossible => return Ok((None, of_trim)),
@@ -243,7 +251,7 @@ impl Ends<'_> {
                     out.cautions.push(said.arg("line", &end.name).arg("end", if end.end == LineEnd::Start { "start" } else { "end" }));
                     continue;
                 };
-                let (item, ..) = seen;
+                let item = seen.item;
                 // A trim that tapers is capped at its upper end: the lower one is open for the water.
                 let girth = item.tapered.as_ref().and_then(|t| t.pieces.last()).map_or(item.flat.girth(), |top| top.trim.far.girth());
                 let bead = BeadAlong { width: seal.lap_bead.width, depth: seal.lap_bead.depth, length: girth };

@@ -1,5 +1,6 @@
 //! The kick-outs of the whole roof: those alike are one piece to make, with its mark and its lines.
 
+use super::alike::alike_corners;
 use super::cautions::KICK_OUT_MISSES_GUTTER;
 use super::input::Job;
 use super::packet::JunctionItem;
@@ -70,14 +71,9 @@ pub(super) fn misses_gutter<R: Recorder>(r: &mut R, roof: &Roof, junctions: &[Ju
     Ok(out)
 }
 
-/// Corners apart by no more than this are one: what the geometry of two like planes may differ by.
-const ALIKE: Length = Length::micrometres(1);
-
 fn alike(a: &KickOutPiece, b: &KickOutPiece) -> bool {
-    let near = |p: Length, q: Length| (p - q).length().is_ok_and(|d| d <= ALIKE && -d.pm() <= ALIKE.pm());
-    (a.asked.sheet, a.asked.wall) == (b.asked.sheet, b.asked.wall)
-        && a.corners.len() == b.corners.len()
-        && a.corners.iter().zip(&b.corners).all(|(p, q)| near(p.flat.x, q.flat.x) && near(p.flat.y, q.flat.y))
+    let corners = |of: &KickOutPiece| of.corners.iter().map(|c| c.flat).collect::<Vec<_>>();
+    (a.asked.sheet, a.asked.wall) == (b.asked.sheet, b.asked.wall) && alike_corners(&corners(a), &corners(b))
 }
 
 /// The kick-outs of the job, in the order in which they are first met.

@@ -3,6 +3,7 @@
 //! A [`Job`] holds a measured roof, a panel, metals, a detail for each kind of line, what is bought, and the engineer's schedule where there is one.
 //! Working it out gives a [`Packet`]: sections set the panels' ends, the ends set the panels, and the lines met with the panels give the rest.
 
+mod alike;
 mod build;
 mod built_up;
 #[cfg(test)]
